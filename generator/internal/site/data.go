@@ -1,0 +1,234 @@
+package site
+
+import (
+	"bytes"
+	"compress/gzip"
+	"crypto/sha256"
+	"encoding/base64"
+	"encoding/hex"
+	"encoding/json"
+	"fmt"
+	"strconv"
+	"sync"
+
+	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/mushaf"
+)
+
+// DataVersion is the version of the data files' shape, the first field of the
+// catalogue. A browser that finds another one refuses the data.
+const DataVersion = 1
+
+// catalogue is data/catalogue.<hash>.json.gz: all that a page needs before it
+// knows which verses it is to show.
+type catalogue struct {
+	Version    int          `json:"v"`
+	TextDigest string       `json:"textDigest"`
+	Surahs     []surahEntry `json:"surahs"`
+	Rules      []ruleEntry  `json:"rules"` // in the engine's order: events name rules by their index here
+	Families   []family     `json:"families"`
+	Details    []string     `json:"details"` // by the engine's number
+	Juz        [][2]int     `json:"juz"`     // surah and verse each begins with
+	Pages      [][2]int     `json:"pages"`
+}
+
+type surahEntry struct {
+	Number int    `json:"n"`
+	Arabic string `json:"ar"`
+	Latin  string `json:"la"`
+	Count  int    `json:"count"`
+	File   string `json:"file"` // beside the catalogue
+	Page   int    `json:"page"`
+	Juz    int    `json:"juz"`
+	SHA    string `json:"sha"` // SHA-256 of the verse texts joined by line feeds
+}
+
+type ruleEntry struct {
+	ID       string   `json:"id"`
+	Name     string   `json:"name"`
+	Arabic   string   `json:"ar"`
+	Translit string   `json:"tr"`
+	Family   string   `json:"family"`
+	Needs    []string `json:"needs"`
+	Counts   []int    `json:"counts"`
+	Short    string   `json:"short"`
+	Why      string   `json:"why"`
+	Lesson   string   `json:"lesson"` // id of the lesson that teaches it
+}
+
+type family struct {
+	ID    string `json:"id"`
+	Light string `json:"light"`
+	Dark  string `json:"dark"`
+	Form  string `json:"form"`
+}
+
+// dataFiles makes the files of all surahs, on every core, and the catalogue
+// that names them. It returns the catalogue's name too.
+func dataFiles(s Source) (files []bundle.File, catalogueName string) {
+	c := catalogue{Version: DataVersion, TextDigest: hex.EncodeToString(s.Text.Digest[:]), Details: s.Details}
+	c.Surahs = make([]surahEntry, len(s.Text.Surahs))
+	files = make([]bundle.File, len(s.Text.Surahs))
+	each(len(files), func() func(int) {
+		var e encoder // one for each worker: buffers are used again
+		return func(i int) {
+			files[i], c.Surahs[i] = e.surah(s, i)
+		}
+	})
+	c.Rules = ruleEntries(s)
+	for _, f := range s.Families {
+		c.Families = append(c.Families, family{f.Name, f.Light, f.Dark, f.Form})
+	}
+	c.Juz = begins(s.Text, func(v mushaf.Verse) int { return v.Juz })
+	c.Pages = begins(s.Text, func(v mushaf.Verse) int { return v.Page })
+	raw := encode(c)
+	catalogueName = "data/catalogue." + hash(raw) + ".json.gz"
+	return append(files, bundle.File{Name: catalogueName, Data: compress(new(bytes.Buffer), raw)}), catalogueName
+}
+
+func ruleEntries(s Source) []ruleEntry {
+	lessons := map[string]string{}
+	for _, l := range s.Lessons {
+		for _, r := range l.Rules {
+			lessons[r] = l.ID
+		}
+	}
+	list := make([]ruleEntry, len(s.Rules))
+	for i, r := range s.Rules {
+		list[i] = ruleEntry{r.ID, r.Name, r.Arabic, r.Translit, r.Family, r.Needs, r.Counts, r.Short, r.Why, lessons[r.ID]}
+		if r.Needs == nil {
+			list[i].Needs = []string{}
+		}
+		if r.Counts == nil {
+			list[i].Counts = []int{}
+		}
+	}
+	return list
+}
+
+// begins lists surah and verse of the first verse of every part that number
+// counts from 1. A part in which no verse begins gets the verse after it.
+func begins(t *mushaf.Text, number func(mushaf.Verse) int) [][2]int {
+	var list [][2]int
+	for _, v := range t.Verses {
+		for len(list) < number(v) {
+			list = append(list, [2]int{v.Surah, v.Ayah})
+		}
+	}
+	return list
+}
+
+// encoder holds the buffers of one worker.
+type encoder struct {
+	events []Event
+	raw    []byte
+	zip    bytes.Buffer
+}
+
+// surah encodes surah i (from 0): its verses with text, digest, place and
+// events, and its entry in the catalogue.
+func (e *encoder) surah(s Source, i int) (bundle.File, surahEntry) {
+	su := s.Text.Surahs[i]
+	sum := sha256.New()
+	b := append(e.raw[:0], `{"s":`...)
+	b = strconv.AppendInt(b, int64(su.Number), 10)
+	b = append(b, `,"v":[`...)
+	for n := range su.Count {
+		v := &s.Text.Verses[su.First+n]
+		if n > 0 {
+			b = append(b, ',')
+			sum.Write([]byte{'\n'})
+		}
+		sum.Write([]byte(v.Text))
+		b = append(b, `{"t":`...)
+		b = append(b, encode(v.Text)...)
+		b = append(b, `,"d":"`...)
+		b = base64.RawURLEncoding.AppendEncode(b, v.Digest[:8])
+		b = append(b, `","p":`...)
+		b = strconv.AppendInt(b, int64(v.Page), 10)
+		b = append(b, `,"j":`...)
+		b = strconv.AppendInt(b, int64(v.Juz), 10)
+		b = append(b, `,"e":[`...)
+		e.events = s.Engine.Verse(e.events[:0], su.First+n)
+		for k, ev := range e.events {
+			if k > 0 {
+				b = append(b, ',')
+			}
+			b = appendEvent(b, ev)
+		}
+		b = append(b, "]}"...)
+	}
+	b = append(b, "]}"...)
+	e.raw = b
+	name := fmt.Sprintf("s%03d.%s.json.gz", su.Number, hash(b))
+	first := s.Text.Verses[su.First]
+	return bundle.File{Name: "data/" + name, Data: compress(&e.zip, b)}, surahEntry{
+		su.Number, su.Arabic, su.Latin, su.Count, name, first.Page, first.Juz, hex.EncodeToString(sum.Sum(nil)),
+	}
+}
+
+// appendEvent writes an event as eight numbers: word, first letter, number of
+// letters, rule, count, kind, word offset of the cause, letter of the cause.
+// Kind is when | before<<2 | unwritten<<3 | detail<<4.
+func appendEvent(b []byte, e Event) []byte {
+	kind := int64(e.When) | int64(e.Detail)<<4
+	if e.Before {
+		kind |= 1 << 2
+	}
+	if e.Unwritten {
+		kind |= 1 << 3
+	}
+	for k, n := range [8]int64{
+		int64(e.Word), int64(e.From), int64(e.To) - int64(e.From) + 1, int64(e.Rule),
+		int64(e.Count), kind, int64(e.CauseWord), int64(e.CauseLetter),
+	} {
+		if k > 0 {
+			b = append(b, ',')
+		}
+		b = strconv.AppendInt(b, n, 10)
+	}
+	return b
+}
+
+// encode returns v as JSON, with nothing but what JSON demands escaped.
+func encode(v any) []byte {
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	if err := e.Encode(v); err != nil {
+		panic(err) // our own types always encode
+	}
+	return bytes.TrimSuffix(b.Bytes(), []byte{'\n'})
+}
+
+// hash returns the part of a content's SHA-256 that goes into names: ten
+// hexadecimal digits of the content before compression, so that another
+// compressor gives the same name.
+func hash(data []byte) string {
+	sum := sha256.Sum256(data)
+	return hex.EncodeToString(sum[:5])
+}
+
+var zippers = sync.Pool{New: func() any {
+	w, err := gzip.NewWriterLevel(nil, gzip.BestCompression)
+	if err != nil {
+		panic(err) // the level is a constant
+	}
+	return w
+}}
+
+// compress returns data in gzip form, with no time and no name in it, so that
+// the same data gives the same bytes.
+func compress(buf *bytes.Buffer, data []byte) []byte {
+	buf.Reset()
+	w := zippers.Get().(*gzip.Writer)
+	defer zippers.Put(w)
+	w.Reset(buf)
+	if _, err := w.Write(data); err != nil {
+		panic(err) // a buffer takes everything
+	}
+	if err := w.Close(); err != nil {
+		panic(err)
+	}
+	return bytes.Clone(buf.Bytes())
+}

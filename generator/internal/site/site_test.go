@@ -1,0 +1,296 @@
+package site
+
+import (
+	"bytes"
+	"compress/gzip"
+	"crypto/sha256"
+	"encoding/base64"
+	"encoding/hex"
+	"encoding/json"
+	"io"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"sync"
+	"testing"
+	"testing/fstest"
+
+	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/diag"
+	"sutur/generator/internal/mushaf"
+)
+
+var realText = sync.OnceValues(func() (*mushaf.Text, error) {
+	return mushaf.Load(os.DirFS("../../../rules-content/text"))
+})
+
+// oneEvent is an engine that gives every verse the same event.
+type oneEvent struct{ e Event }
+
+func (o oneEvent) Verse(dst []Event, v int) []Event { return append(dst, o.e) }
+
+var sample = map[string]string{
+	"app/main.ts":              "console.log(1)",
+	"app/sw.ts":                "declare const __PRECACHE__: unknown; console.log(__PRECACHE__)",
+	"style/main.css":           "@font-face{font-family:a;src:url(../fonts/a.woff2)}",
+	"fonts/a.woff2":            "font",
+	"icons/icon.svg":           `<svg xmlns="http://www.w3.org/2000/svg"><path d="M0 0L1 1"/></svg>`,
+	"icons/touch-180.png":      "png",
+	"pages/app.html":           `<!doctype html><html lang="en" data-catalogue="{{.Catalogue}}"><head><meta charset="utf-8"><title>{{.Title}}</title><link rel="stylesheet" href="{{.Style}}"><link rel="preload" href="{{.Font}}" as="font"><script defer src="{{.Script}}"></script></head><body></body></html>`,
+	"pages/about.html":         `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>{{.Title}}</title></head><body></body></html>`,
+	"pages/lesson.html":        `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>{{.Title}}</title></head><body>{{with .Previous}}<a rel="prev" href="{{.Href}}">{{.Name}}</a>{{end}}{{.Lesson.Body}}<img src="{{.Asset "icons/icon.svg"}}" alt=""></body></html>`,
+	"pages/lessons-index.html": `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>{{.Title}}</title></head><body>{{range .Lessons}}<a href="{{.Href}}">{{.Name}}</a>{{end}}</body></html>`,
+}
+
+// newSource returns a source with the real text and small files around it,
+// some of them replaced.
+func newSource(t *testing.T, replaced map[string]string) Source {
+	t.Helper()
+	text, err := realText()
+	if err != nil {
+		t.Fatal(err)
+	}
+	dir := filepath.Join(t.TempDir(), "site-src")
+	for _, m := range []map[string]string{sample, replaced} {
+		for name, data := range m {
+			p := filepath.Join(dir, name)
+			if err := os.MkdirAll(filepath.Dir(p), 0o755); err != nil {
+				t.Fatal(err)
+			}
+			if name == "icons/touch-180.png" {
+				png, err := os.ReadFile("../../../site-src/icons/touch-180.png")
+				if err != nil {
+					t.Fatal(err)
+				}
+				data = string(png)
+			}
+			if err := os.WriteFile(p, []byte(data), 0o644); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+	return Source{
+		Dir: dir, Text: text,
+		Licences: fstest.MapFS{"MIT.txt": {Data: []byte("licence")}},
+		Engine:   oneEvent{Event{Word: 3, From: 1, To: 2, Rule: 5, Count: 2, When: 1, Before: true, Unwritten: true, CauseWord: -1, CauseLetter: -1, Detail: 6}},
+		Rules:    []Rule{{ID: "noon-ikhfa", Name: "Ikhfa", Family: "noon", Counts: []int{2}}},
+		Families: []Family{{Name: "noon", Light: "#112233", Dark: "#ddeeff", Form: "wavy"}},
+		Details:  []string{"", "inside"},
+		CSS:      ":root{--c-noon:#123456}",
+		Lessons: []Lesson{
+			{ID: "noon-ikhfa", Name: "Ikhfa", Rules: []string{"noon-ikhfa"}, Kind: "lesson", HTML: "<p>One</p>"},
+			{ID: "qalqalah", Name: "Qalqalah", Kind: "lesson", HTML: "<p>Two</p>"},
+			{ID: "etiquette", Name: "Etiquette", Kind: "page", HTML: "<p>Three</p>"},
+		},
+	}
+}
+
+func mustMake(t *testing.T, s Source) map[string][]byte {
+	t.Helper()
+	files, ds := Make(s)
+	if len(ds) > 0 {
+		t.Fatal(ds)
+	}
+	m := map[string][]byte{}
+	for _, f := range files {
+		m[f.Name] = f.Data
+	}
+	return m
+}
+
+func unzip(t *testing.T, data []byte) []byte {
+	t.Helper()
+	r, err := gzip.NewReader(bytes.NewReader(data))
+	if err != nil {
+		t.Fatal(err)
+	}
+	raw, err := io.ReadAll(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return raw
+}
+
+func find(t *testing.T, files map[string][]byte, prefix string) string {
+	t.Helper()
+	for name := range files {
+		if strings.HasPrefix(name, prefix) {
+			return name
+		}
+	}
+	t.Fatalf("no file begins with %s", prefix)
+	return ""
+}
+
+func TestData(t *testing.T) {
+	s := newSource(t, nil)
+	files := mustMake(t, s)
+	var c catalogue
+	if err := json.Unmarshal(unzip(t, files[find(t, files, "data/catalogue.")]), &c); err != nil {
+		t.Fatal(err)
+	}
+	if len(c.Surahs) != 114 || len(c.Juz) != 30 || len(c.Pages) != 604 || c.TextDigest != hex.EncodeToString(s.Text.Digest[:]) {
+		t.Fatalf("%d surahs, %d juz, %d pages, digest %s", len(c.Surahs), len(c.Juz), len(c.Pages), c.TextDigest)
+	}
+	if c.Juz[29] != [2]int{78, 1} || c.Pages[603] != [2]int{112, 1} {
+		t.Errorf("juz 30 begins at %v, page 604 at %v", c.Juz[29], c.Pages[603])
+	}
+	if r := c.Rules[0]; r.Lesson != "noon-ikhfa" || r.Needs == nil || r.Counts[0] != 2 {
+		t.Errorf("rule %+v", r)
+	}
+	verse := 0
+	for _, e := range c.Surahs {
+		var su struct {
+			S int
+			V []struct {
+				T, D string
+				P, J int
+				E    []int
+			}
+		}
+		raw := unzip(t, files["data/"+e.File])
+		if !strings.Contains(e.File, hash(raw)) {
+			t.Errorf("%s does not carry the hash of its content", e.File)
+		}
+		if err := json.Unmarshal(raw, &su); err != nil {
+			t.Fatal(e.File, err)
+		}
+		if su.S != e.Number || len(su.V) != e.Count {
+			t.Fatalf("%s: surah %d with %d verses", e.File, su.S, len(su.V))
+		}
+		var all []string
+		for _, v := range su.V {
+			want := s.Text.Verses[verse]
+			verse++
+			if v.T != want.Text || v.P != want.Page || v.J != want.Juz {
+				t.Fatalf("%d:%d differs from the text", want.Surah, want.Ayah)
+			}
+			sum := sha256.Sum256([]byte(v.T))
+			if v.D != base64.RawURLEncoding.EncodeToString(sum[:8]) || len(v.D) != 11 {
+				t.Fatalf("%d:%d: digest %s", want.Surah, want.Ayah, v.D)
+			}
+			all = append(all, v.T)
+			if got, want := v.E, []int{3, 1, 2, 5, 2, 1 | 4 | 8 | 6<<4, -1, -1}; len(got) != 8 || [8]int(got) != [8]int(want) {
+				t.Fatalf("event %v, want %v", got, want)
+			}
+		}
+		if sum := sha256.Sum256([]byte(strings.Join(all, "\n"))); e.SHA != hex.EncodeToString(sum[:]) {
+			t.Errorf("surah %d: digest %s", e.Number, e.SHA)
+		}
+	}
+	if verse != 6236 {
+		t.Errorf("%d verses", verse)
+	}
+}
+
+func TestSameSourceSameSite(t *testing.T) {
+	a, b := mustMake(t, newSource(t, nil)), mustMake(t, newSource(t, nil))
+	if len(a) != len(b) {
+		t.Fatalf("%d and %d files", len(a), len(b))
+	}
+	for name, data := range a {
+		if !bytes.Equal(data, b[name]) {
+			t.Errorf("%s differs", name)
+		}
+	}
+}
+
+func TestPrecache(t *testing.T) {
+	files := mustMake(t, newSource(t, nil))
+	list := func(files map[string][]byte) (version string, names []string) {
+		m := regexp.MustCompile(`\{version:"([0-9a-f]{16})",files:(\[[^\]]*\])\}`).FindSubmatch(files["sw.js"])
+		if m == nil {
+			t.Fatalf("no list in %s", files["sw.js"])
+		}
+		if err := json.Unmarshal(m[2], &names); err != nil {
+			t.Fatal(err)
+		}
+		return string(m[1]), names
+	}
+	version, names := list(files)
+	if len(names) != len(files)-1 {
+		t.Errorf("%d names for %d files", len(names), len(files))
+	}
+	for _, n := range names {
+		if files[n] == nil || n == "sw.js" {
+			t.Errorf("%s is listed", n)
+		}
+	}
+	s := newSource(t, nil)
+	s.Lessons[2].HTML = "<p>Changed</p>"
+	if v, _ := list(mustMake(t, s)); v == version {
+		t.Error("one changed page left the version as it was")
+	}
+}
+
+func TestPages(t *testing.T) {
+	files := mustMake(t, newSource(t, nil))
+	style := find(t, files, "assets/style.")
+	for name, want := range map[string][]string{
+		"index.html":              {`href="` + style, `href="` + find(t, files, "assets/a."), `data-catalogue="` + find(t, files, "data/catalogue."), `<title>Sutur<`},
+		"about.html":              {`<title>About Sutur<`},
+		"lessons/index.html":      {`href="../lessons/noon-ikhfa.html"`, `>Qalqalah<`},
+		"lessons/noon-ikhfa.html": {"<p>One</p>", `src="../` + find(t, files, "assets/icon."), `<title>Ikhfa · Sutur<`},
+		"lessons/qalqalah.html":   {"<p>Two</p>", `rel="prev" href="../lessons/noon-ikhfa.html"`},
+		"lessons/etiquette.html":  {"<p>Three</p>"},
+		"manifest.webmanifest":    {`"start_url":"./"`, `"src":"` + find(t, files, "assets/icon.")},
+		"licences/MIT.txt":        {"licence"},
+	} {
+		html := string(files[name])
+		for _, w := range want {
+			if !strings.Contains(html, w) {
+				t.Errorf("%s: no %s in %s", name, w, html)
+			}
+		}
+		if strings.HasSuffix(name, ".html") && !strings.Contains(html, `<meta http-equiv="Content-Security-Policy" content="default-src 'self';`) {
+			t.Errorf("%s has no content security policy", name)
+		}
+	}
+	if strings.Contains(string(files["lessons/etiquette.html"]), `rel="prev"`) {
+		t.Error("a page without a rule stands in the row of lessons")
+	}
+}
+
+func TestMistakes(t *testing.T) {
+	for _, c := range []struct{ name, file, data, want string }{
+		{"field", "pages/about.html", "<meta charset=\"utf-8\">\n{{.Nothing}}", "site-src/pages/about.html:2:3: "},
+		{"syntax", "pages/lesson.html", "{{if}}", "site-src/pages/lesson.html:1: "},
+		{"charset", "pages/app.html", "<p>", "site-src/pages/app.html: no <meta charset"},
+		{"asset", "pages/lesson.html", "<meta charset=\"utf-8\">{{.Asset \"icons/gone.svg\"}}", "site-src/pages/lesson.html:1:25: "},
+		{"script", "app/main.ts", "let = ;", "site-src/app/main.ts:1:"},
+		{"worker", "app/sw.ts", "let = ;", "site-src/app/sw.ts:1:"},
+		{"style", "style/main.css", "@import './gone.css';", "site-src/style/main.css:1:9"},
+		{"icon", "icons/icon.png", "no png", "site-src/icons: icon.png: "},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			files, ds := Make(newSource(t, map[string]string{c.file: c.data}))
+			if files != nil || !diag.HasError(ds) {
+				t.Fatalf("%d files, diagnostics %v", len(files), ds)
+			}
+			if !strings.HasPrefix(ds[0].String(), c.want) {
+				t.Errorf("got %q, want a start of %q", ds[0], c.want)
+			}
+		})
+	}
+	s := newSource(t, nil)
+	s.Licences = fstest.MapFS{}
+	if files, ds := Make(s); files != nil || len(ds) != 1 || !strings.HasPrefix(ds[0].String(), "LICENSES: ") {
+		t.Errorf("without licences: %d files, %v", len(files), ds)
+	}
+}
+
+func TestMeasure(t *testing.T) {
+	long := strings.Repeat("a", 10_000)
+	files := []bundle.File{
+		{Name: "about.html", Data: []byte(long)},
+		{Name: "assets/a.1.woff2", Data: make([]byte, 500)},
+		{Name: "assets/style.1.css", Data: []byte("url(a.1.woff2)")},
+		{Name: "data/s001.1.json.gz", Data: make([]byte, 700)},
+		{Name: "index.html", Data: []byte(`<a href="about.html"><link href="assets/style.1.css">`)},
+	}
+	got := Measure(files)
+	if got.All < 1200 || got.All > 1500 || got.First < 500 || got.First > 700 {
+		t.Errorf("got %+v", got)
+	}
+}

@@ -1,0 +1,71 @@
+package site
+
+import (
+	"bytes"
+	"compress/gzip"
+	"path"
+	"strings"
+
+	"sutur/generator/internal/bundle"
+)
+
+// Size is what goes over the wire, in bytes: files that are not compressed in
+// themselves count as a host sends them, in gzip form at the usual level 6.
+type Size struct {
+	First int // first open of the app: page, script, style, font, icons, catalogue, manifest, service worker
+	All   int // everything, as the service worker keeps it
+}
+
+// Budgets, in bytes.
+const (
+	BudgetFirst = 150_000
+	BudgetAll   = 2_000_000
+)
+
+// Measure returns the size of a site.
+func Measure(files []bundle.File) Size {
+	wire := make([]int, len(files))
+	each(len(files), func() func(int) {
+		var buf bytes.Buffer
+		return func(i int) { wire[i] = wireSize(&buf, files[i]) }
+	})
+	first := firstOpen(files)
+	var s Size
+	for i, f := range files {
+		s.All += wire[i]
+		if first[f.Name] {
+			s.First += wire[i]
+		}
+	}
+	return s
+}
+
+// firstOpen returns the names of the files that opening index.html loads: those
+// it names and those the style sheet names, but not pages it links to.
+func firstOpen(files []bundle.File) map[string]bool {
+	names := map[string]bool{"index.html": true, "sw.js": true}
+	var text []byte
+	for _, f := range files {
+		if f.Name == "index.html" || strings.HasPrefix(f.Name, "assets/style.") {
+			text = append(text, f.Data...)
+		}
+	}
+	for _, f := range files {
+		if path.Ext(f.Name) != ".html" && bytes.Contains(text, []byte(path.Base(f.Name))) {
+			names[f.Name] = true
+		}
+	}
+	return names
+}
+
+func wireSize(buf *bytes.Buffer, f bundle.File) int {
+	switch path.Ext(f.Name) {
+	case ".gz", ".woff2", ".png":
+		return len(f.Data)
+	}
+	buf.Reset()
+	w := gzip.NewWriter(buf)
+	w.Write(f.Data) // a buffer takes everything
+	w.Close()
+	return buf.Len()
+}
