@@ -1,0 +1,41 @@
+package host
+
+import (
+	"net/http/httptest"
+	"strings"
+	"testing"
+
+	"sutur/generator/internal/bundle"
+)
+
+func TestHost(t *testing.T) {
+	var h Host
+	get := func(method, path string) (int, string, string) {
+		w := httptest.NewRecorder()
+		h.ServeHTTP(w, httptest.NewRequest(method, path, nil))
+		return w.Code, w.Header().Get("Content-Type"), w.Body.String()
+	}
+	if code, _, body := get("GET", "/"); code != 503 || !strings.Contains(body, "not built yet") {
+		t.Errorf("before a build: %d %q", code, body)
+	}
+	h.Set([]bundle.File{{Name: "index.html", Data: []byte("home")}, {Name: "lessons/index.html", Data: []byte("list")},
+		{Name: "data/s001.ab.json.gz", Data: []byte{0x1f, 0x8b}}, {Name: "sw.js", Data: []byte("1")}})
+	for _, c := range []struct {
+		method, path string
+		code         int
+		kind, body   string
+	}{
+		{"GET", "/", 200, "text/html; charset=utf-8", "home"},
+		{"GET", "/index.html", 200, "text/html; charset=utf-8", "home"},
+		{"GET", "/lessons/", 200, "text/html; charset=utf-8", "list"},
+		{"GET", "/data/s001.ab.json.gz", 200, "application/gzip", "\x1f\x8b"},
+		{"GET", "/sw.js", 200, "text/javascript; charset=utf-8", "1"},
+		{"GET", "/../go.mod", 404, "text/plain; charset=utf-8", "../go.mod is not part of the site\n"},
+		{"GET", "/lessons", 404, "text/plain; charset=utf-8", "lessons is not part of the site\n"},
+		{"POST", "/", 405, "text/plain; charset=utf-8", "GET and HEAD are accepted\n"},
+	} {
+		if code, kind, body := get(c.method, c.path); code != c.code || kind != c.kind || body != c.body {
+			t.Errorf("%s %s: got %d %q %q", c.method, c.path, code, kind, body)
+		}
+	}
+}
