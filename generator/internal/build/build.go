@@ -1,0 +1,83 @@
+// Package build runs the stages in their order: it reads the project's folder,
+// hands each stage what the stages before it made, and gathers what they have
+// to say.
+package build
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+
+	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/diag"
+	"sutur/generator/internal/mushaf"
+	"sutur/generator/internal/site"
+)
+
+// Places below the project's folder.
+const (
+	SourceDir  = "site-src"
+	TextDir    = "rules-content/text"
+	LicenceDir = "LICENSES"
+	SiteDir    = "dist"
+)
+
+// Watched are the files and folders that a built site depends on.
+var Watched = []string{SourceDir, "rules-content", LicenceDir}
+
+// Root returns the project's folder: dir or the nearest folder above it that
+// holds a go.mod and rules-content.
+func Root(dir string) (string, error) {
+	dir, err := filepath.Abs(dir)
+	if err != nil {
+		return "", fmt.Errorf("find the project: %w", err)
+	}
+	for d := dir; ; d = filepath.Dir(d) {
+		_, err1 := os.Stat(filepath.Join(d, "go.mod"))
+		_, err2 := os.Stat(filepath.Join(d, TextDir))
+		if err1 == nil && err2 == nil {
+			return d, nil
+		}
+		if d == filepath.Dir(d) {
+			return "", fmt.Errorf("no project at %s or above it: a folder with go.mod and %s is wanted", dir, TextDir)
+		}
+	}
+}
+
+// Text reads and verifies the text.
+func Text(root string) (*mushaf.Text, error) {
+	t, err := mushaf.Load(os.DirFS(filepath.Join(root, filepath.FromSlash(TextDir))))
+	if err != nil {
+		return nil, fmt.Errorf("%s/%w", TextDir, err)
+	}
+	return t, nil
+}
+
+// Site makes all files of the site from the sources below root. It writes
+// nothing. With an error among the diagnostics there are no files.
+func Site(root string) ([]bundle.File, []diag.Diagnostic) {
+	s, ds := source(root)
+	if diag.HasError(ds) {
+		diag.Sort(ds)
+		return nil, ds
+	}
+	files, more := site.Make(s)
+	ds = append(ds, more...)
+	diag.Sort(ds)
+	return files, ds
+}
+
+func source(root string) (site.Source, []diag.Diagnostic) {
+	s := site.Source{Dir: filepath.Join(root, SourceDir), Licences: os.DirFS(filepath.Join(root, LicenceDir))}
+	var err error
+	if s.Text, err = Text(root); err != nil {
+		return s, []diag.Diagnostic{{Found: err.Error()}}
+	}
+	s.Engine = noEngine{}
+	return s, nil
+}
+
+// noEngine stands for the engine until it comes.
+type noEngine struct{}
+
+func (noEngine) Verse(dst []site.Event, _ int) []site.Event { return dst }
