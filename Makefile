@@ -1,0 +1,37 @@
+# `make` builds dist/ and needs Go alone. What each target does: see DEVELOPERS.md.
+GO ?= go
+# The race detector needs a C compiler; without one the tests run without it and say so.
+RACE := $(if $(shell command -v cc || command -v gcc || command -v clang),-race)
+NODE_STAMP := site-src/node_modules/.package-lock.json
+
+.PHONY: build serve test lint types bench tools
+
+build:
+	$(GO) run ./generator build
+
+serve:
+	$(GO) run ./generator serve
+
+test: tools lint types
+	@test -n "$(RACE)" || echo "no C compiler: the tests run without the race detector"
+	$(GO) test $(RACE) -timeout 20m ./...
+
+lint:
+	@files=$$(gofmt -l generator); test -z "$$files" || { echo "gofmt would change:"; echo "$$files"; exit 1; }
+	$(GO) vet ./...
+	@sh -n .ci/run && sh -n .ci/tools
+
+# The type check and the unit tests of the browser's sources. Node is used for nothing else.
+types: $(NODE_STAMP)
+	cd site-src && npm test --silent
+
+$(NODE_STAMP): site-src/package.json site-src/package-lock.json
+	cd site-src && npm ci --no-audit --no-fund --silent
+	@touch $@
+
+bench:
+	$(GO) test -run '^$$' -bench . -benchmem ./...
+
+# Installs Chromium and Node from the system's packages where none is found.
+tools:
+	@sh .ci/tools
