@@ -1,0 +1,115 @@
+package rules
+
+import (
+	"fmt"
+	"regexp"
+	"slices"
+	"strings"
+	"unicode"
+
+	"sutur/generator/internal/diag"
+)
+
+// check looks at each rule by itself, then at all of them together.
+func check(all []placed) (ds []diag.Diagnostic) {
+	byID := map[string]placed{}
+	for _, p := range all {
+		if first, ok := byID[p.ID]; ok {
+			ds = append(ds, p.problem(fmt.Sprintf("rule %s is there twice", p.ID), fmt.Sprintf("keep one; the first is at %s:%d", first.file, first.line)))
+			continue
+		}
+		byID[p.ID] = p
+		ds = append(ds, p.check()...)
+	}
+	for _, id := range IDs {
+		if _, ok := byID[id]; !ok {
+			ds = append(ds, diag.Diagnostic{File: Dir, Found: fmt.Sprintf("nothing is said about the engine's rule %s", id), Do: "add it to the file of its family"})
+		}
+	}
+	for _, p := range all {
+		for _, n := range p.Needs {
+			if _, ok := byID[n]; !ok {
+				ds = append(ds, p.problem(fmt.Sprintf("rule %s needs %q, which is no rule", p.ID, n), "name rules by their id"))
+			}
+		}
+	}
+	return append(ds, cycles(all, byID)...)
+}
+
+var brace = regexp.MustCompile(`\{[^{}]*\}?|\}`)
+
+func (p placed) check() (ds []diag.Diagnostic) {
+	say := func(do, found string, args ...any) { ds = append(ds, p.problem(fmt.Sprintf(found, args...), do)) }
+	if !slices.Contains(IDs, p.ID) {
+		say("use an id of the engine", "the engine has no rule %q", p.ID)
+	}
+	if !slices.Contains(Families, p.Family) {
+		say("families are "+strings.Join(Families, ", "), "rule %s is of family %q", p.ID, p.Family)
+	}
+	for _, f := range [...]struct{ key, value string }{
+		{"name", p.Name}, {"arabic", p.Arabic}, {"translit", p.Translit}, {"short", p.Short}, {"why", p.Why},
+	} {
+		if strings.TrimSpace(f.value) == "" {
+			say("write it", "rule %s has no %s", p.ID, f.key)
+		}
+	}
+	for _, r := range p.Arabic {
+		if !unicode.Is(unicode.Arabic, r) && !unicode.Is(unicode.Mn, r) && r != ' ' {
+			say("write the term in Arabic letters", "rule %s has %q in its Arabic name", p.ID, r)
+			break
+		}
+	}
+	for _, c := range p.Counts {
+		if c < 1 || c > 6 {
+			say("1 to 6 are accepted", "rule %s is held for %d counts", p.ID, c)
+		}
+	}
+	sentences := []string{p.Short, p.Why}
+	for _, s := range p.Details {
+		sentences = append(sentences, s)
+	}
+	slices.Sort(sentences[2:])
+	for i, s := range sentences {
+		if s = strings.TrimSpace(s); s != "" && !strings.HasSuffix(s, ".") && !strings.HasSuffix(s, "?") {
+			say("end it with a full stop or a question mark", "rule %s has a sentence without an end: %q", p.ID, s)
+		}
+		for _, b := range brace.FindAllString(s, -1) {
+			if i == 0 || !slices.Contains(Placeholders, strings.Trim(b, "{}")) || len(b) < 3 {
+				say("{letter}, {cause} and {count} are accepted in why and in details, none in short", "rule %s has %q in %q", p.ID, b, s)
+			}
+		}
+		if strings.Contains(s, "{count}") && len(p.Counts) == 0 {
+			say("give counts or take {count} away", "rule %s speaks of a count and has none", p.ID)
+		}
+	}
+	return ds
+}
+
+// cycles reports every rule that, by way of needs, needs itself. One report a ring.
+func cycles(all []placed, byID map[string]placed) (ds []diag.Diagnostic) {
+	const open, done = 1, 2
+	state := map[string]int{}
+	var path []string
+	var visit func(id string)
+	visit = func(id string) {
+		switch state[id] {
+		case done:
+			return
+		case open:
+			ring := append(slices.Clone(path[slices.Index(path, id):]), id)
+			ds = append(ds, byID[id].problem("these rules need each other in a ring: "+strings.Join(ring, " needs "), "take one of the needs away"))
+			return
+		}
+		state[id] = open
+		path = append(path, id)
+		for _, n := range byID[id].Needs {
+			visit(n)
+		}
+		path = path[:len(path)-1]
+		state[id] = done
+	}
+	for _, p := range all {
+		visit(p.ID)
+	}
+	return ds
+}

@@ -1,0 +1,115 @@
+// Package rules reads what is said about each recitation rule: its names, its family, what must be learnt before it, and
+// the sentences that the check uses.
+//
+// The engine (package recite) decides where a rule acts; this package only speaks of it. Both lists of ids are complete:
+// an id that one side lacks is an error. The files are rules-content/rules/*.json, one a family, each a list of rules.
+package rules
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"io/fs"
+	"path"
+	"slices"
+	"strings"
+
+	"sutur/generator/internal/diag"
+)
+
+// Dir is the folder of the rule files, below the project's folder. Diagnostics name files in it.
+const Dir = "rules-content/rules"
+
+// Rule is what is said about one rule.
+type Rule struct {
+	ID       string            `json:"id"`       // the engine's id, such as noon-ikhfa
+	Name     string            `json:"name"`     // in plain English, with the trade's word
+	Arabic   string            `json:"arabic"`   // the term with its vowels
+	Translit string            `json:"translit"` // the term in Latin letters
+	Family   string            `json:"family"`   // one of Families
+	Needs    []string          `json:"needs"`    // ids of rules that are taught before it
+	Counts   []int             `json:"counts"`   // counts (lengths of one short vowel) that may be held; empty where none is
+	Short    string            `json:"short"`    // one sentence: what to look for
+	Why      string            `json:"why"`      // sentence for the check, with {letter}, {cause} and {count}
+	Details  map[string]string `json:"details"`  // by the engine's detail: a sentence in place of Why
+}
+
+// Families are the families in the order of their colours.
+var Families = []string{
+	"wasl", "lam", "madd", "ghunnah", "qalqalah", "noon", "meem", "heavy", "long-madd", "idgham", "stop", "single",
+}
+
+// Placeholders are the names that may stand in braces in Why and Details: the letter that bears the rule, the letter
+// that causes it, and the counts held.
+var Placeholders = []string{"letter", "cause", "count"}
+
+// placed is a rule with the place of its definition.
+type placed struct {
+	Rule
+	file      string
+	line, col int
+}
+
+func (p placed) problem(found, do string) diag.Diagnostic {
+	return diag.Diagnostic{File: p.file, Line: p.line, Col: p.col, Found: found, Do: do}
+}
+
+// Load reads the rule files of dir. The rules come back in the engine's order. If the diagnostics hold an error, the
+// list may lack rules.
+func Load(dir fs.FS) ([]Rule, []diag.Diagnostic) {
+	names, err := fs.Glob(dir, "*.json")
+	if err != nil || len(names) == 0 {
+		return nil, []diag.Diagnostic{{File: Dir, Found: "there is no rule file", Do: "put the rules of each family into FAMILY.json"}}
+	}
+	var all []placed
+	var ds []diag.Diagnostic
+	for _, n := range names {
+		src, err := fs.ReadFile(dir, n)
+		if err != nil {
+			ds = append(ds, diag.Diagnostic{File: path.Join(Dir, n), Found: err.Error()})
+			continue
+		}
+		ps, more := parse(path.Join(Dir, n), src)
+		all, ds = append(all, ps...), append(ds, more...)
+	}
+	ds = append(ds, check(all)...)
+	slices.SortStableFunc(all, func(a, b placed) int { return slices.Index(IDs, a.ID) - slices.Index(IDs, b.ID) })
+	list := make([]Rule, len(all))
+	for i, p := range all {
+		list[i] = p.Rule
+	}
+	diag.Sort(ds)
+	return list, ds
+}
+
+// parse reads one file: a list of rules. A mistake in the shape ends the file.
+func parse(file string, src []byte) (list []placed, ds []diag.Diagnostic) {
+	at := func(off int64) placed {
+		before := src[:min(int(off), len(src))]
+		return placed{file: file, line: 1 + bytes.Count(before, []byte("\n")), col: 1 + len([]rune(string(before[bytes.LastIndexByte(before, '\n')+1:])))}
+	}
+	dec := json.NewDecoder(bytes.NewReader(src))
+	if tok, err := dec.Token(); err != nil || tok != json.Delim('[') {
+		return nil, []diag.Diagnostic{at(0).problem("this is not a list of rules", "write [ {…}, {…} ]")}
+	}
+	for dec.More() {
+		var raw json.RawMessage
+		if err := dec.Decode(&raw); err != nil {
+			return list, append(ds, at(dec.InputOffset()).problem("this is not JSON: "+err.Error(), "mend the rule after this place"))
+		}
+		p := at(dec.InputOffset() - int64(len(raw)))
+		one := json.NewDecoder(bytes.NewReader(raw))
+		one.DisallowUnknownFields()
+		if err := one.Decode(&p.Rule); err != nil {
+			ds = append(ds, p.problem(strings.TrimPrefix(err.Error(), "json: "), "a rule has id, name, arabic, translit, family, needs, counts, short, why and perhaps details"))
+			continue
+		}
+		list = append(list, p)
+	}
+	if _, err := dec.Token(); err != nil {
+		ds = append(ds, at(int64(len(src))).problem("the list does not end", "write ] at its end"))
+	} else if rest := bytes.TrimSpace(src[dec.InputOffset():]); len(rest) > 0 {
+		ds = append(ds, at(dec.InputOffset()).problem(fmt.Sprintf("%d bytes after the list", len(rest)), "take them away"))
+	}
+	return list, ds
+}

@@ -1,0 +1,94 @@
+package rules
+
+import (
+	"os"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"sutur/generator/internal/diag"
+)
+
+func TestProjectRules(t *testing.T) {
+	list, ds := Load(os.DirFS("../../../rules-content/rules"))
+	for _, d := range ds {
+		t.Error(d)
+	}
+	for i, r := range list {
+		if i >= len(IDs) || r.ID != IDs[i] {
+			t.Errorf("rule %d is %s; the engine's order is wanted", i, r.ID)
+		}
+	}
+	if len(list) != len(IDs) {
+		t.Errorf("%d rules; want %d", len(list), len(IDs))
+	}
+}
+
+func TestMistakes(t *testing.T) {
+	good, err := os.ReadFile("../../../rules-content/rules/noon.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	edit := func(old, new string) string {
+		if !strings.Contains(string(good), old) {
+			t.Fatalf("noon.json has no %q", old)
+		}
+		return strings.Replace(string(good), old, new, 1)
+	}
+	for name, c := range map[string]struct{ src, want string }{
+		"not a list":      {`{}`, `noon.json:1:1: this is not a list of rules`},
+		"not JSON":        {edit(`"needs": ["ghunnah"],`, `"needs": "ghunnah`), `this is not JSON`},
+		"unknown field":   {edit(`"translit": "izhar"`, `"latin": "izhar"`), `noon.json:2:3: unknown field "latin"`},
+		"wrong type":      {edit(`"counts": []`, `"counts": "2"`), `cannot unmarshal string`},
+		"no end":          {strings.TrimSuffix(strings.TrimSpace(string(good)), "]"), `the list does not end`},
+		"more":            {string(good) + "[]", `2 bytes after the list`},
+		"unknown rule":    {edit(`"id": "noon-iqlab"`, `"id": "noon-qalb"`), `the engine has no rule "noon-qalb"`},
+		"missing rule":    {edit(`"id": "noon-iqlab"`, `"id": "noon-qalb"`), `nothing is said about the engine's rule noon-iqlab`},
+		"twice":           {edit(`"id": "noon-iqlab"`, `"id": "noon-ikhfa"`), `rule noon-ikhfa is there twice; keep one; the first is at rules-content/rules/noon.json:`},
+		"family":          {edit(`"family": "noon"`, `"family": "nun"`), `rule noon-izhar is of family "nun"; families are wasl`},
+		"no short":        {edit(`"short": "Look for noon with a sukun, or tanween, before a throat letter."`, `"short": " "`), `rule noon-izhar has no short`},
+		"unknown need":    {edit(`"needs": ["ghunnah"]`, `"needs": ["gunna"]`), `rule noon-izhar needs "gunna", which is no rule`},
+		"ring":            {edit(`"needs": ["ghunnah"]`, `"needs": ["noon-ikhfa"]`), `noon-izhar needs noon-ikhfa needs noon-izhar`},
+		"count":           {edit(`"counts": [2]`, `"counts": [7]`), `is held for 7 counts; 1 to 6 are accepted`},
+		"placeholder":     {edit(`{cause} comes`, `{casue} comes`), `has "{casue}"`},
+		"open brace":      {edit(`{cause} comes`, `{cause comes`), `{cause comes`},
+		"no counts":       {edit(`the n is read clearly`, `the n is held for {count}`), `speaks of a count and has none`},
+		"no full stop":    {edit(`before a throat letter.`, `before a throat letter`), `a sentence without an end`},
+		"Latin in Arabic": {edit(`"إِظْهَارٌ"`, `"izhar"`), `'i' in its Arabic name`},
+	} {
+		t.Run(name, func(t *testing.T) {
+			_, ds := Load(fstest.MapFS{"noon.json": {Data: []byte(c.src)}, "rest.json": {Data: rest(t)}})
+			if !diag.HasError(ds) {
+				t.Fatal("no error")
+			}
+			for _, d := range ds {
+				if strings.Contains(d.String(), c.want) {
+					return
+				}
+			}
+			t.Errorf("no diagnostic with %q in %v", c.want, ds)
+		})
+	}
+	t.Run("no file", func(t *testing.T) {
+		if _, ds := Load(fstest.MapFS{}); !diag.HasError(ds) {
+			t.Error("no error")
+		}
+	})
+}
+
+// rest is every project rule that is not in noon.json, as one list.
+func rest(t *testing.T) []byte {
+	t.Helper()
+	var lists []string
+	for _, f := range Families {
+		if f == "noon" {
+			continue
+		}
+		src, err := os.ReadFile("../../../rules-content/rules/" + f + ".json")
+		if err != nil {
+			t.Fatal(err)
+		}
+		lists = append(lists, strings.Trim(strings.TrimSpace(string(src)), "[]"))
+	}
+	return []byte("[" + strings.Join(lists, ",") + "]")
+}
