@@ -1,0 +1,57 @@
+// Package colour computes a colour and an underline form for every rule family.
+//
+// Nothing here is chosen by eye or taken from a print edition. In order:
+//
+//  1. wheel: equal steps of hue in OKLCH, the first half a step from 0, on two
+//     fixed lightness levels a theme taken in turn, since at one level a
+//     dichromat has only one axis left and hues fall together in pairs.
+//  2. arrange: which hue goes to which family, so that families that follow each
+//     other in the teaching sequence differ most, in full colour and under
+//     simulated protanopia, deuteranopia and tritanopia, on paper and on dark.
+//  3. forms: which underline goes to which family, so that those that look most
+//     alike never share one. Colour never stands alone.
+//
+// The search is exact and takes a few milliseconds. The formulas (oklab.go,
+// contrast.go, vision.go, close.go) are kept plain so that they can be ported;
+// testdata/vectors.json holds values that keep a port equal.
+package colour
+
+import "fmt"
+
+// A Family is one family of rules as it is shown.
+type Family struct {
+	Name  string
+	Light string // colour on paper, #rrggbb
+	Dark  string // colour on the dark page, #rrggbb
+	Form  string // underline: solid, double, dotted, dashed or wavy
+}
+
+// The pages and their ink, #rrggbb. Contrast is measured against the page;
+// the colours also keep their distance from the ink.
+const (
+	PaperLight, InkLight = "#fffdf8", "#1d1b18"
+	PaperDark, InkDark   = "#14171c", "#ece8df"
+)
+
+// MaxFamilies is the most that Families can tell apart and arrange.
+const MaxFamilies = 12
+
+// Families gives each name its colours and form. The names are in the order in
+// which the families are taught; the result has the same order and depends on
+// their number alone. More than MaxFamilies names panic.
+func Families(names []string) []Family {
+	n := len(names)
+	if n > MaxFamilies {
+		panic(fmt.Sprintf("colour: %d families, at most %d", n, MaxFamilies))
+	}
+	hues := wheel(n)
+	apart := distances(hues)
+	order := arrange(apart)
+	form := forms(order, apart)
+	out := make([]Family, n)
+	for i, name := range names {
+		h := hues[order[i]]
+		out[i] = Family{name, h.hex[0], h.hex[1], formNames[form[i]]}
+	}
+	return out
+}

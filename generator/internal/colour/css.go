@@ -1,0 +1,65 @@
+package colour
+
+import (
+	"fmt"
+	"strings"
+)
+
+// Underlines clear the bowls of noon and ya and most vowels below them, are
+// thin enough that dots, dashes and waves can be told apart under one alif
+// (a quarter of an em wide), and are never broken around ink: a line broken
+// there vanishes under final letters. Offsets are from the baseline.
+const (
+	thickness    = ".05em"
+	offset       = ".42em"
+	doubleLine   = ".04em"
+	doubleFirst  = ".4em"
+	doubleSecond = ".52em"
+)
+
+// CSS writes the style sheet of the families:
+//
+//   - --paper, --ink and a --c-NAME for each family on :root, for the light
+//     theme and, on screens alone, for the dark one (asked for by the system or
+//     by data-theme=dark); print is always light;
+//   - ::highlight(f-NAME), colour and underline, for ranges of letters;
+//   - ::highlight(f-NAME-2) for families whose form is double: the second line.
+//     Ranges of these families go into both highlights. Engines draw the two
+//     lines of "double" one device pixel apart, which nobody can see;
+//   - mark.f-NAME, underline alone, for whole words where ranges cannot be set.
+func CSS(families []Family) string {
+	var b strings.Builder
+	light := properties(families, PaperLight, InkLight, func(f Family) string { return f.Light })
+	dark := properties(families, PaperDark, InkDark, func(f Family) string { return f.Dark })
+	fmt.Fprintf(&b, ":root{%s}\n", light)
+	fmt.Fprintf(&b, "@media screen and (prefers-color-scheme:dark){:root:not([data-theme=light]){%s}}\n", dark)
+	fmt.Fprintf(&b, "@media screen{:root[data-theme=dark]{%s}}\n", dark)
+	b.WriteString("mark[class^=f-]{background:none;color:inherit}\n")
+	for _, f := range families {
+		ink := "var(--c-" + f.Name + ")"
+		if f.Form == "double" {
+			fmt.Fprintf(&b, "::highlight(f-%s){color:%s;%s}\n", f.Name, ink, line("solid", doubleLine, ink, doubleFirst))
+			fmt.Fprintf(&b, "::highlight(f-%s-2){%s}\n", f.Name, line("solid", doubleLine, ink, doubleSecond))
+			fmt.Fprintf(&b, "mark.f-%s{border-block-end:.16em double %s}\n", f.Name, ink)
+			continue
+		}
+		under := line(f.Form, thickness, ink, offset)
+		fmt.Fprintf(&b, "::highlight(f-%s){color:%s;%s}\n", f.Name, ink, under)
+		fmt.Fprintf(&b, "mark.f-%s{%s}\n", f.Name, under)
+	}
+	return b.String()
+}
+
+func properties(families []Family, paper, ink string, of func(Family) string) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "--paper:%s;--ink:%s", paper, ink)
+	for _, f := range families {
+		fmt.Fprintf(&b, ";--c-%s:%s", f.Name, of(f))
+	}
+	return b.String()
+}
+
+func line(style, thick, ink, below string) string {
+	return fmt.Sprintf("text-decoration:underline %s %s %s;text-underline-offset:%s;text-decoration-skip-ink:none",
+		style, thick, ink, below)
+}

@@ -1,0 +1,34 @@
+package colour
+
+import (
+	"strings"
+	"testing"
+)
+
+func TestCSSGolden(t *testing.T) { golden(t, "families.css", CSS(Families(sequence))) }
+
+func TestCSS(t *testing.T) {
+	fs := Families(sequence)
+	css := CSS(fs)
+	for _, f := range fs {
+		for want, times := range map[string]int{
+			"--c-" + f.Name + ":" + f.Light:       1,
+			"--c-" + f.Name + ":" + f.Dark:        2,
+			"::highlight(f-" + f.Name + "){":      1,
+			"\nmark.f-" + f.Name + "{":            1,
+			"::highlight(f-" + f.Name + "-2){":    map[bool]int{true: 1}[f.Form == "double"],
+			"::highlight(f-" + f.Name + "){color": 1,
+		} {
+			if got := strings.Count(css, want); got != times {
+				t.Errorf("%q: %d times, want %d", want, got, times)
+			}
+		}
+	}
+	// What breaks a line around ink loses it under final letters.
+	if lines, kept := strings.Count(css, "text-decoration:"), strings.Count(css, "skip-ink:none"); lines != kept || lines == 0 {
+		t.Errorf("%d underlines, %d drawn through", lines, kept)
+	}
+	if open, shut := strings.Count(css, "{"), strings.Count(css, "}"); open != shut {
+		t.Errorf("%d braces open, %d shut", open, shut)
+	}
+}
