@@ -5,17 +5,19 @@ import (
 	"strings"
 )
 
-// Underlines clear the bowls of noon and ya and most vowels below them, are
-// thin enough that dots, dashes and waves can be told apart under one alif
-// (a quarter of an em wide), and are never broken around ink: a line broken
-// there vanishes under final letters. Offsets are from the baseline.
+// Underlines clear the bowls of noon and ya and most vowels below them and are
+// never broken around ink: a line broken there vanishes under final letters.
+// Offsets are from the baseline. Each form has the thickness at which it can
+// still be told from the others under one alif (a fifth of an em wide): dots
+// need to be fat and dashes thin, else the one reads as the other or as solid.
 const (
-	thickness    = ".05em"
 	offset       = ".42em"
 	doubleLine   = ".04em"
 	doubleFirst  = ".4em"
 	doubleSecond = ".52em"
 )
+
+var thickness = map[string]string{"solid": ".05em", "dotted": ".06em", "dashed": ".03em", "wavy": ".05em"}
 
 // CSS writes the style sheet of the families:
 //
@@ -43,7 +45,7 @@ func CSS(families []Family) string {
 			fmt.Fprintf(&b, "mark.f-%s{border-block-end:.16em double %s}\n", f.Name, ink)
 			continue
 		}
-		under := line(f.Form, thickness, ink, offset)
+		under := line(f.Form, thickness[f.Form], ink, offset)
 		fmt.Fprintf(&b, "::highlight(f-%s){color:%s;%s}\n", f.Name, ink, under)
 		fmt.Fprintf(&b, "mark.f-%s{%s}\n", f.Name, under)
 	}
