@@ -9,8 +9,11 @@ import (
 	"path/filepath"
 
 	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/colour"
 	"sutur/generator/internal/diag"
 	"sutur/generator/internal/mushaf"
+	"sutur/generator/internal/recite"
+	"sutur/generator/internal/rules"
 	"sutur/generator/internal/site"
 )
 
@@ -68,16 +71,18 @@ func Site(root string) ([]bundle.File, []diag.Diagnostic) {
 }
 
 func source(root string) (site.Source, []diag.Diagnostic) {
-	s := site.Source{Dir: filepath.Join(root, SourceDir), Licences: os.DirFS(filepath.Join(root, LicenceDir))}
+	s := site.Source{
+		Dir:      filepath.Join(root, SourceDir),
+		Licences: os.DirFS(filepath.Join(root, LicenceDir)),
+		Families: colour.Families(rules.Families),
+	}
+	s.CSS = colour.CSS(s.Families)
 	var err error
 	if s.Text, err = Text(root); err != nil {
 		return s, []diag.Diagnostic{{Found: err.Error()}}
 	}
-	s.Engine = noEngine{}
-	return s, nil
+	s.Engine = func() site.Engine { return recite.New(s.Text) }
+	var ds []diag.Diagnostic
+	s.Rules, ds = rules.Load(os.DirFS(filepath.Join(root, filepath.FromSlash(rules.Dir))))
+	return s, ds
 }
-
-// noEngine stands for the engine until it comes.
-type noEngine struct{}
-
-func (noEngine) Verse(dst []site.Event, _ int) []site.Event { return dst }

@@ -13,6 +13,7 @@ import (
 
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/mushaf"
+	"sutur/generator/internal/recite"
 )
 
 // DataVersion is the version of the data files' shape, the first field of the
@@ -66,11 +67,11 @@ type family struct {
 // dataFiles makes the files of all surahs, on every core, and the catalogue
 // that names them. It returns the catalogue's name too.
 func dataFiles(s Source) (files []bundle.File, catalogueName string) {
-	c := catalogue{Version: DataVersion, TextDigest: hex.EncodeToString(s.Text.Digest[:]), Details: s.Details}
+	c := catalogue{Version: DataVersion, TextDigest: hex.EncodeToString(s.Text.Digest[:]), Details: recite.Details()}
 	c.Surahs = make([]surahEntry, len(s.Text.Surahs))
 	files = make([]bundle.File, len(s.Text.Surahs))
 	each(len(files), func() func(int) {
-		var e encoder // one for each worker: buffers are used again
+		e := encoder{engine: s.Engine()} // one for each worker: its buffers are used again
 		return func(i int) {
 			files[i], c.Surahs[i] = e.surah(s, i)
 		}
@@ -120,7 +121,8 @@ func begins(t *mushaf.Text, number func(mushaf.Verse) int) [][2]int {
 
 // encoder holds the buffers of one worker.
 type encoder struct {
-	events []Event
+	engine Engine
+	events []recite.Event
 	raw    []byte
 	zip    bytes.Buffer
 }
@@ -149,7 +151,7 @@ func (e *encoder) surah(s Source, i int) (bundle.File, surahEntry) {
 		b = append(b, `,"j":`...)
 		b = strconv.AppendInt(b, int64(v.Juz), 10)
 		b = append(b, `,"e":[`...)
-		e.events = s.Engine.Verse(e.events[:0], su.First+n)
+		e.events = e.engine.Verse(e.events[:0], su.First+n)
 		for k, ev := range e.events {
 			if k > 0 {
 				b = append(b, ',')
@@ -170,7 +172,7 @@ func (e *encoder) surah(s Source, i int) (bundle.File, surahEntry) {
 // appendEvent writes an event as eight numbers: word, first letter, number of
 // letters, rule, count, kind, word offset of the cause, letter of the cause.
 // Kind is when | before<<2 | unwritten<<3 | detail<<4.
-func appendEvent(b []byte, e Event) []byte {
+func appendEvent(b []byte, e recite.Event) []byte {
 	kind := int64(e.When) | int64(e.Detail)<<4
 	if e.Before {
 		kind |= 1 << 2

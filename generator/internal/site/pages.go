@@ -10,7 +10,9 @@ import (
 	"strings"
 
 	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/colour"
 	"sutur/generator/internal/diag"
+	"sutur/generator/internal/rules"
 )
 
 // pagesDir holds the templates, below the source folder.
@@ -44,8 +46,8 @@ type Page struct {
 	Manifest     string
 	Icon         string // SVG
 	TouchIcon    string // PNG of 180 pixels
-	Families     []Family
-	Rules        []Rule
+	Families     []colour.Family
+	Rules        []rules.Rule
 	Lessons      []LessonPage // the lessons that teach a rule, in teaching order
 	Texts        []LessonPage // the pages without a rule
 	Lesson       *LessonPage  // on a lesson page, the lesson; else nil

@@ -24,8 +24,11 @@ import (
 	"sync"
 
 	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/colour"
 	"sutur/generator/internal/diag"
 	"sutur/generator/internal/mushaf"
+	"sutur/generator/internal/recite"
+	"sutur/generator/internal/rules"
 )
 
 // Source is everything a site is made of.
@@ -33,12 +36,16 @@ type Source struct {
 	Dir      string // absolute path of site-src
 	Licences fs.FS  // licence files of what the site carries; they are published beside it
 	Text     *mushaf.Text
-	Engine   Engine
-	Rules    []Rule // in the engine's order
-	Families []Family
+	Engine   func() Engine // makes an engine for one goroutine
+	Rules    []rules.Rule  // in the engine's order
+	Families []colour.Family
 	CSS      string   // the families' colours
-	Details  []string // names of the engine's details, by number
 	Lessons  []Lesson // in teaching order
+}
+
+// Engine finds the events of verses, as *recite.Engine does.
+type Engine interface {
+	Verse(dst []recite.Event, v int) []recite.Event
 }
 
 // Make returns the files of the site sorted by name, or diagnostics with at

@@ -17,8 +17,11 @@ import (
 	"testing/fstest"
 
 	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/colour"
 	"sutur/generator/internal/diag"
 	"sutur/generator/internal/mushaf"
+	"sutur/generator/internal/recite"
+	"sutur/generator/internal/rules"
 )
 
 var realText = sync.OnceValues(func() (*mushaf.Text, error) {
@@ -26,9 +29,9 @@ var realText = sync.OnceValues(func() (*mushaf.Text, error) {
 })
 
 // oneEvent is an engine that gives every verse the same event.
-type oneEvent struct{ e Event }
+type oneEvent struct{ e recite.Event }
 
-func (o oneEvent) Verse(dst []Event, v int) []Event { return append(dst, o.e) }
+func (o oneEvent) Verse(dst []recite.Event, _ int) []recite.Event { return append(dst, o.e) }
 
 var sample = map[string]string{
 	"app/main.ts":              "console.log(1)",
@@ -73,10 +76,11 @@ func newSource(t *testing.T, replaced map[string]string) Source {
 	return Source{
 		Dir: dir, Text: text,
 		Licences: fstest.MapFS{"MIT.txt": {Data: []byte("licence")}},
-		Engine:   oneEvent{Event{Word: 3, From: 1, To: 2, Rule: 5, Count: 2, When: 1, Before: true, Unwritten: true, CauseWord: -1, CauseLetter: -1, Detail: 6}},
-		Rules:    []Rule{{ID: "noon-ikhfa", Name: "Ikhfa", Family: "noon", Counts: []int{2}}},
-		Families: []Family{{Name: "noon", Light: "#112233", Dark: "#ddeeff", Form: "wavy"}},
-		Details:  []string{"", "inside"},
+		Engine: func() Engine {
+			return oneEvent{recite.Event{Word: 3, From: 1, To: 2, Rule: 5, Count: 2, When: 1, Before: true, Unwritten: true, CauseWord: -1, CauseLetter: -1, Detail: 6}}
+		},
+		Rules:    []rules.Rule{{ID: "noon-ikhfa", Name: "Ikhfa", Family: "noon", Counts: []int{2}}},
+		Families: []colour.Family{{Name: "noon", Light: "#112233", Dark: "#ddeeff", Form: "wavy"}},
 		CSS:      ":root{--c-noon:#123456}",
 		Lessons: []Lesson{
 			{ID: "noon-ikhfa", Name: "Ikhfa", Rules: []string{"noon-ikhfa"}, Kind: "lesson", HTML: "<p>One</p>"},

@@ -1,0 +1,119 @@
+package build
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/diag"
+	"sutur/generator/internal/site"
+)
+
+const here = "../../.."
+
+func realSite(t testing.TB) []bundle.File {
+	t.Helper()
+	root, err := Root(here)
+	if err != nil {
+		t.Fatal(err)
+	}
+	files, ds := Site(root)
+	if diag.HasError(ds) {
+		var b strings.Builder
+		diag.Print(&b, ds)
+		t.Fatalf("the project does not build:\n%s", b.String())
+	}
+	return files
+}
+
+func TestRoot(t *testing.T) {
+	want, err := filepath.Abs(here)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, dir := range []string{here, ".", "testdata/none/at/all"} {
+		if got, err := Root(dir); err != nil || got != want {
+			t.Errorf("%s: got %s, %v", dir, got, err)
+		}
+	}
+	if _, err := Root(t.TempDir()); err == nil || !strings.Contains(err.Error(), "is wanted") {
+		t.Errorf("outside: %v", err)
+	}
+}
+
+// TestTwiceTheSame: a build is a function of its sources.
+func TestTwiceTheSame(t *testing.T) {
+	a, b := realSite(t), realSite(t)
+	if len(a) != len(b) {
+		t.Fatalf("%d and %d files", len(a), len(b))
+	}
+	for i := range a {
+		if a[i].Name != b[i].Name || string(a[i].Data) != string(b[i].Data) {
+			t.Errorf("%s and %s differ", a[i].Name, b[i].Name)
+		}
+	}
+}
+
+func TestBudgets(t *testing.T) {
+	s := site.Measure(realSite(t))
+	t.Logf("first open %d bytes, everything %d bytes over the wire", s.First, s.All)
+	if s.First > site.BudgetFirst {
+		t.Errorf("first open takes %d bytes over the wire, at most %d are wanted", s.First, site.BudgetFirst)
+	}
+	if s.All > site.BudgetAll {
+		t.Errorf("everything takes %d bytes over the wire, at most %d are wanted", s.All, site.BudgetAll)
+	}
+}
+
+// TestNoOtherHost: nothing in the site loads from an absolute address.
+func TestNoOtherHost(t *testing.T) {
+	loads := []string{`src="http`, `src="//`, `href="http`, `href="//`, `url(http`, `url("http`, `url(//`, `import("http`, `fetch("http`}
+	for _, f := range realSite(t) {
+		switch filepath.Ext(f.Name) {
+		case ".html", ".css", ".js", ".svg", ".webmanifest":
+			for _, l := range loads {
+				if strings.Contains(string(f.Data), l) {
+					t.Errorf("%s holds %s", f.Name, l)
+				}
+			}
+		}
+	}
+}
+
+func TestBadText(t *testing.T) {
+	root := t.TempDir()
+	text := filepath.Join(root, filepath.FromSlash(TextDir))
+	if err := os.CopyFS(text, os.DirFS(filepath.Join(here, filepath.FromSlash(TextDir)))); err != nil {
+		t.Fatal(err)
+	}
+	name := filepath.Join(text, "quran.txt")
+	data, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	// One letter of the last verse is gone.
+	if err := os.WriteFile(name, append(data[:len(data)-3], '\n'), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	files, ds := Site(root)
+	if files != nil || len(ds) != 1 || !strings.Contains(ds[0].String(), "114:6") {
+		t.Errorf("%d files, %v", len(files), ds)
+	}
+}
+
+// BenchmarkBuild is a whole build without the writing, and what it makes.
+func BenchmarkBuild(b *testing.B) {
+	root, err := Root(here)
+	if err != nil {
+		b.Fatal(err)
+	}
+	var files []bundle.File
+	for b.Loop() {
+		files, _ = Site(root)
+	}
+	s := site.Measure(files)
+	b.ReportMetric(float64(s.First), "first-open-bytes")
+	b.ReportMetric(float64(s.All), "all-bytes")
+}
