@@ -1,0 +1,33 @@
+// Looks strings up in the one catalogue of the language. Plural forms are chosen by Intl.PluralRules.
+import en from '../strings/en.json' with { type: 'json' };
+
+type Entry = string | Record<string, string>;
+export type Vars = Record<string, string | number>;
+
+const table = en as Record<string, Entry>;
+export const lang = 'en';
+const plural = new Intl.PluralRules(lang);
+
+/** Whether the catalogue has the key. */
+export const has = (key: string) => key in table;
+
+/** Puts values into a text's {places}. */
+export const fill = (text: string, vars: Vars) => text.replace(/\{(\w+)\}/g, (all, k: string) => String(vars[k] ?? all));
+
+/** The string for a key; an entry with plural forms chooses by vars.n, and may have its own words for zero. A missing key shows itself. */
+export function t(key: string, vars: Vars = {}): string {
+  const e = table[key];
+  if (e === undefined) return key;
+  if (typeof e === 'string') return fill(e, vars);
+  const n = Number(vars.n);
+  return fill((n === 0 ? e.zero : undefined) ?? e[plural.select(n)] ?? e.other ?? key, vars);
+}
+
+const day = new Intl.DateTimeFormat(lang, { weekday: 'long', day: 'numeric', month: 'long', timeZone: 'UTC' });
+const short = new Intl.DateTimeFormat(lang, { weekday: 'narrow', timeZone: 'UTC' });
+const list = new Intl.ListFormat(lang, { type: 'conjunction' });
+
+/** A date YYYY-MM-DD in words. */
+export const dayName = (d: string) => day.format(new Date(`${d}T00:00Z`));
+export const weekday = (d: string) => short.format(new Date(`${d}T00:00Z`));
+export const join = (parts: string[]) => list.format(parts);

@@ -1,0 +1,36 @@
+// A lesson page: colours the letters of its worked examples by ranges. Without it the whole word is set off.
+import { words } from './text/letters.ts';
+import { paint, ranges, type Span } from './marking/paint.ts';
+import { Sheet } from './marking/sheet.ts';
+import { early } from './theme.ts';
+
+early();
+
+/** One figure: data-marks holds "word.from-to:rule", letters counted from 0. The word's own set-off names the family. */
+function colour(figure: HTMLElement, n: number) {
+  const text = figure.querySelector<HTMLElement>('.ayah');
+  if (!text) return;
+  const sheet = new Sheet(), spans: Span[] = [], els = new Map([...text.querySelectorAll<HTMLElement>('.w')].map((w) => [Number(w.dataset.w), w]));
+  const all = [...els].map(([i, el]) => ({ i, el, word: words(el.textContent)[0]! }));
+  for (const x of all) sheet.put({ v: 0, w: x.i, el: x.el, node: textOf(x.el), word: x.word });
+  for (const m of (figure.dataset.marks ?? '').matchAll(/(\d+)\.(\d+)(?:-(\d+))?:([\w-]+)/g)) {
+    const w = Number(m[1]), l = Number(m[2]), last = Number(m[3] ?? m[2]), el = els.get(w);
+    const set = el?.closest('mark') ?? el?.querySelector('mark'), family = /(?:^|\s)f-([\w-]+)/.exec(set?.className ?? '')?.[1];
+    if (!el || !family) continue;
+    spans.push({ v: 0, w, l, n: last - l + 1, name: `f-${family}`, colour: `var(--c-${family})` });
+    set?.classList.add('by-letter');
+  }
+  const layer = document.createElement('div');
+  layer.className = 'layer';
+  layer.setAttribute('aria-hidden', 'true');
+  figure.append(layer);
+  const draw = () => paint(sheet, layer, spans, `figure-${n}`);
+  new ResizeObserver(draw).observe(text);
+  void document.fonts.ready.then(draw);
+}
+
+function textOf(el: HTMLElement): Text {
+  return document.createTreeWalker(el, NodeFilter.SHOW_TEXT).nextNode() as Text;
+}
+
+if (ranges) document.querySelectorAll<HTMLElement>('figure.verse[data-marks]').forEach(colour);

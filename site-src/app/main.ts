@@ -1,0 +1,86 @@
+// Starts the app: reads what is kept and the catalogue, then shows the screen that the address names.
+import * as state from './state.ts';
+import * as store from './store/store.ts';
+import { h } from './dom.ts';
+import { t } from './i18n.ts';
+import { keep as keepOffline } from './offline/offline.ts';
+import { choose } from './screens/choose/choose.ts';
+import { learner } from './screens/learner/learner.ts';
+import { lines } from './screens/lines/lines.ts';
+import { record } from './screens/record/record.ts';
+import { rules } from './screens/rules/rules.ts';
+import { today } from './screens/today/today.ts';
+import type { View } from './screens/view.ts';
+import { linesHash, parseHash } from './share/link.ts';
+import { loadCatalogue, TextError } from './text/data.ts';
+import { early } from './theme.ts';
+import type { Catalogue, Route } from './types.ts';
+import { apply, notice, tabs } from './view.ts';
+
+early();
+const app = document.getElementById('app')!, nav = h('nav', { class: 'tabs', 'aria-label': t('nav.label') });
+const hold = h('div', { class: 'screen' }), said = h('div', { class: 'said', role: 'status' });
+let view: View | undefined, shown = '';
+
+function screen(r: Route): View {
+  switch (r.name) {
+    case 'today': return today();
+    case 'rules': return rules();
+    case 'record': return record();
+    case 'learner': return learner();
+    case 'lines': return lines(r.lines);
+    case 'bad': return choose(r);
+    case 'choose': return choose(undefined, new URLSearchParams(location.hash.split('?')[1]).get('pick') ?? '');
+  }
+}
+
+function draw() {
+  const s = state.get(), r = s.route, key = r.name === 'lines' ? linesHash(r.lines) : r.name === 'bad' || r.name === 'choose' ? location.hash : r.name;
+  apply(s.settings);
+  if (key === shown) view?.update();
+  else {
+    view?.leave?.();
+    const first = !shown;
+    shown = key;
+    view = screen(r);
+    hold.replaceChildren(view.node);
+    app.dataset.screen = r.name;
+    document.title = t('page.title', { screen: view.title });
+    scrollTo(0, 0);
+    if (!first) view.node.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
+  }
+  tabs(nav, r);
+  notice(said);
+}
+
+/** The families' underline forms, for what is drawn by style and not by highlight. */
+function forms(c: Catalogue) {
+  for (const f of c.families) document.documentElement.style.setProperty(`--form-${f.id}`, f.form);
+}
+
+async function start() {
+  const url = document.documentElement.dataset.catalogue!, kept = store.all().catch(() => undefined);
+  const c = await loadCatalogue(url), k = await kept;
+  forms(c);
+  state.onChange(draw);
+  state.set({
+    catalogue: c, route: parseHash(c, location.hash), learners: k?.learners ?? [], sessions: k?.sessions ?? [], taught: k?.taught ?? [],
+    settings: { ...state.defaults, ...k?.settings }, kept: !!k,
+  });
+  addEventListener('hashchange', () => state.set({ route: parseHash(c, location.hash) }));
+  app.replaceChildren(hold, nav, said);
+  app.removeAttribute('aria-busy');
+}
+
+start().catch((e: unknown) => {
+  const code = e instanceof TextError ? e.code : 'damaged';
+  app.replaceChildren(h('main', { class: 'plain', role: 'alert' }, h('h1', {}, t('error.title')), h('p', {}, t(`error.${code}`)),
+    h('button', { class: 'main', onclick: () => location.reload() }, t('error.again'))));
+}).then(() => {
+  const later = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
+  later(() => void keepOffline('sw.js', {
+    saving: () => state.set({ offline: 'saving' }),
+    ready: () => state.set({ offline: 'ready' }),
+    newer: (take) => state.set({ notice: { text: t('update.ready'), hold: true, name: 'update', action: { label: t('update.take'), run: take } } }),
+  }));
+});

@@ -1,0 +1,41 @@
+// Compares the child's marks with the places of the rule. Pure; runs on every stop and every mark.
+import type { Event, Mark, Place, Rule, Settings, Verse } from '../types.ts';
+import { counts } from '../text/counts.ts';
+import type { Stops } from '../text/stops.ts';
+
+export interface Hit { v: number; e: Event }
+export interface Found extends Hit { mark: Mark; count: 'none' | 'right' | 'also' | 'other'; want: number }
+export interface Missed extends Hit { near: boolean }
+/** A mark on no place of the rule; other is a place that would be here for another choice of stops. */
+export interface Extra { mark: Mark; other?: Event }
+export interface Result { found: Found[]; missed: Missed[]; extra: Extra[] }
+
+const on = (m: Place, v: number, e: Event, by = 0) => m.v === v && m.w === e.w && m.l >= e.f - by && m.l < e.f + e.n + by;
+
+/** Every place of the rule that holds under the stops, also what is heard without being written. */
+export function places(verses: Verse[], rule: number, stops: Stops): Hit[] {
+  return verses.flatMap((x, v) => x.events.filter((e) => e.rule === rule && stops.holds(v, e)).map((e) => ({ v, e })));
+}
+
+export function check(verses: Verse[], index: number, rule: Rule, marks: Mark[], stops: Stops, s: Pick<Settings, 'madd' | 'arid'>): Result {
+  const all = places(verses, index, stops), out: Result = { found: [], missed: [], extra: [] };
+  const used = new Set<Mark>(marks.filter((m) => all.some((h) => on(m, h.v, h.e))));
+  for (const { v, e } of all) {
+    const here = marks.filter((m) => on(m, v, e));
+    if (here.length) {
+      const { want, also } = counts(rule, e, s), mark = here.find((m) => m.count) ?? here[0]!;
+      const count = !mark.count || !want ? 'none' : mark.count === want ? 'right' : also.includes(mark.count) ? 'also' : 'other';
+      out.found.push({ v, e, mark, count, want });
+    } else if (!e.unwritten) {
+      const beside = marks.filter((m) => !used.has(m) && on(m, v, e, 1));
+      beside.forEach((m) => used.add(m));
+      out.missed.push({ v, e, near: beside.length > 0 });
+    }
+  }
+  for (const mark of marks) {
+    if (used.has(mark)) continue;
+    const other = verses[mark.v]!.events.find((e) => e.rule === index && on(mark, mark.v, e));
+    out.extra.push(other ? { mark, other } : { mark });
+  }
+  return out;
+}

@@ -1,0 +1,64 @@
+// A held word opens large, every letter a target of its own of at least 44 px. Each target shows its slice of the whole
+// word, so that the joined forms stay as they are in the line.
+import { h } from '../dom.ts';
+import { t } from '../i18n.ts';
+import { stands } from '../text/letters.ts';
+import { letterName, spoken } from '../text/names.ts';
+import type { Verse } from '../types.ts';
+import { paint, type Span, unpaint } from './paint.ts';
+import { Sheet } from './sheet.ts';
+
+export interface Zoom { close: () => void; update: () => void }
+
+export interface ZoomProps {
+  verses: Verse[]; v: number; w: number;
+  marked: (l: number) => boolean; name: string; colour: string; choose: (l: number) => void; closed: () => void; label: string;
+}
+
+/** One slice: the word again, moved so that only letter l is seen. */
+function face(s: Shown, l: number, box: DOMRect): HTMLElement {
+  const b = Sheet.box(s, l), wide = b.right - b.left, over = stands(s.word, l);
+  const cut = over ? `;clip-path:inset(-.4em -1em ${box.bottom - Sheet.split(s, l, b)}px -1em)` : '';
+  return h('span', { class: 'slice', style: `width:${wide + 4}px;height:${box.height}px`, 'aria-hidden': 'true' },
+    h('span', { class: 'slice-word', lang: 'ar', style: `left:${box.left - b.left + 2}px;width:${box.width}px${cut}` }, s.word.text));
+}
+type Shown = NonNullable<ReturnType<Sheet['word']>>;
+
+export function zoom(p: ZoomProps): Zoom {
+  const word = p.verses[p.v]!.words[p.w]!, sheet = new Sheet();
+  const big = h('span', { class: 'w', lang: 'ar', 'data-t': 'zoom-word' }, word.text), over = h('div', { class: 'layer', 'aria-hidden': 'true' });
+  sheet.add(p.v, p.w, big, p.verses);
+  const row = h('div', { class: 'letters', dir: 'rtl', 'data-t': 'zoom-letters' });
+  const box = h('dialog', { class: 'zoom', 'aria-label': p.label, 'data-t': 'zoom' },
+    h('div', { class: 'zoom-word', dir: 'rtl' }, big, over), h('p', { class: 'quiet' }, t('zoom.hint')), row,
+    h('button', { class: 'main', 'data-t': 'zoom-close', onclick: () => box.close() }, t('zoom.close')));
+  box.addEventListener('close', () => { unpaint('zoom'); box.remove(); p.closed(); });
+  box.addEventListener('click', (e) => { if (e.target === box) box.close(); });
+  big.addEventListener('click', (e) => { const at = sheet.hit(e.clientX, e.clientY); if (at) p.choose(at.l); });
+  document.body.append(box);
+  box.showModal();
+
+  const at = big.getBoundingClientRect(), s = sheet.word(p.v, p.w)!;
+  word.letters.forEach((x, l) => row.append(h('button', {
+    class: 'letter', 'data-t': `zoom-letter-${l}`, 'aria-label': spoken(x), onclick: () => p.choose(l),
+  }, face(s, l, at), h('span', { class: 'letter-name', 'aria-hidden': 'true', lang: document.documentElement.lang, dir: 'auto' }, letterName(x)))));
+  row.addEventListener('keydown', (e) => {
+    const by = e.key === 'ArrowLeft' ? 1 : e.key === 'ArrowRight' ? -1 : 0, all = [...row.children] as HTMLElement[];
+    if (by) all[all.indexOf(document.activeElement as HTMLElement) + by]?.focus();
+  });
+  (row.firstElementChild as HTMLElement | null)?.focus();
+
+  const update = () => {
+    const spans: Span[] = [];
+    word.letters.forEach((_, l) => {
+      const b = row.children[l] as HTMLElement, on = p.marked(l);
+      b.setAttribute('aria-pressed', String(on));
+      b.style.setProperty('--pencil', p.colour);
+      if (on) spans.push({ v: p.v, w: p.w, l, n: 1, name: p.name, colour: p.colour });
+    });
+    box.style.setProperty('--pencil', p.colour);
+    paint(sheet, over, spans, 'zoom');
+  };
+  update();
+  return { close: () => box.close(), update };
+}

@@ -1,0 +1,36 @@
+// Choose lines: a rule, a surah and verses. A link that could not be read comes here too, with the reason.
+import * as state from '../../state.ts';
+import { h } from '../../dom.ts';
+import { t } from '../../i18n.ts';
+import { order } from '../../plan/ladder.ts';
+import { linesHash, MOST } from '../../share/link.ts';
+import type { Route } from '../../types.ts';
+import type { View } from '../view.ts';
+import { surahSelect } from './fields.ts';
+
+/** The screen; wrong says what could not be read, pick is a rule already chosen. */
+export function choose(wrong?: Extract<Route, { name: 'bad' }>, pick = ''): View {
+  const c = state.get().catalogue, at = state.learner()?.place ?? { s: c.juz[29]?.[0] ?? 78, a: 1 };
+  const number = (id: string, value: number) => h('input', { id, type: 'number', inputmode: 'numeric', min: 1, value, required: true, 'data-t': id });
+  const rule = h('select', { id: 'rule', 'data-t': 'rule' }, h('option', { value: '' }, t('choose.no-rule')),
+    order(c).map((r) => h('option', { value: r.id, selected: r.id === pick }, r.name)));
+  const count = () => c.surahs[Number(surah.value) - 1]!.count;
+  const surah = surahSelect('surah', at.s, () => { from.value = '1'; to.value = String(Math.min(5, count())); fit(); });
+  const from = number('from', at.a), to = number('to', Math.min(at.a + 4, c.surahs[at.s - 1]!.count)), problem = h('p', { class: 'problem', role: 'alert', 'data-t': 'problem' });
+  const fit = () => { from.max = to.max = String(count()); };
+  fit();
+  const open = (e: Event) => {
+    e.preventDefault();
+    const a = Number(from.value), b = Number(to.value), s = Number(surah.value);
+    if (b < a) problem.textContent = t('bad.order', { from: a, to: b });
+    else if (b - a >= MOST) problem.textContent = t('bad.many', { n: b - a + 1, most: MOST });
+    else location.hash = linesHash({ rule: rule.value, from: { s, a }, to: { s, a: b } });
+  };
+  if (wrong) problem.textContent = t(`bad.${wrong.reason}`, wrong.vars);
+  const field = (label: string, el: HTMLElement) => h('div', {}, h('label', { for: el.id }, t(label)), el);
+  const node = h('main', { class: 'choose' }, h('h1', { tabindex: '-1' }, t('choose.title')),
+    h('form', { class: 'card', onsubmit: open }, problem, field('field.rule', rule), field('field.surah', surah),
+      h('div', { class: 'fields' }, field('field.from', from), field('field.to', to)),
+      h('button', { class: 'main', 'data-t': 'open' }, t('choose.open'))));
+  return { node, title: t('choose.title'), update: () => undefined };
+}

@@ -1,0 +1,34 @@
+// What lies under the thumb: the rule's pencil, undo, the counts, and the one button that moves on.
+import { h, refill } from '../../dom.ts';
+import { t } from '../../i18n.ts';
+import * as live from './live.ts';
+import { start } from './start.ts';
+
+const NEXT = { find: 'check', check: 'read', read: 'done', done: 'done' } as const;
+
+/** Moves on: find, check, read, done. */
+export function advance() {
+  const l = live.get();
+  if (!l || l.draft.phase === 'done') return;
+  live.phase(NEXT[l.draft.phase]);
+  start();
+}
+
+export function bar(el: HTMLElement) {
+  const l = live.get();
+  if (!l) return;
+  const { phase } = l.draft, p = l.caret, m = p && live.marked(l, p), find = phase === 'find' && l.rule;
+  const colour = l.rule ? `--pencil:var(--c-${l.rule.family});--form:var(--form-${l.rule.family},solid)` : '';
+  refill(el,
+    find && l.rule!.counts.length > 0 && h('div', { class: 'counts', role: 'group', 'aria-label': t('count.label') },
+      h('span', { class: 'quiet' }, t(m ? 'count.here' : 'count.first')),
+      [2, 4, 5, 6].map((n) => h('button', {
+        class: 'chip', 'data-t': `count-${n}`, disabled: !m, 'aria-pressed': String(m?.count === n), onclick: () => p && live.count(p, n),
+      }, String(n)))),
+    h('div', { class: 'tools' },
+      find && h('span', { class: 'pencil', style: colour, 'data-t': 'pencil' }, l.rule!.name),
+      find && h('button', { class: 'plain', 'data-t': 'undo', disabled: l.history.length === 0, onclick: live.undo }, t('lines.undo')),
+      phase === 'check' && h('button', { class: 'plain', 'data-t': 'again', onclick: () => { live.phase('find'); start(); } }, t('lines.again')),
+      phase !== 'done' && h('button', { class: 'main', 'data-t': 'next', onclick: advance }, t(`lines.next.${phase}`)),
+    ));
+}

@@ -1,0 +1,78 @@
+// The lines: find, check, read, done. The text is laid once; everything around it is drawn again from the state.
+import * as state from '../../state.ts';
+import * as store from '../../store/store.ts';
+import { h, refill } from '../../dom.ts';
+import { t } from '../../i18n.ts';
+import { unpaint } from '../../marking/paint.ts';
+import { linesHash } from '../../share/link.ts';
+import { TextError, verses } from '../../text/data.ts';
+import { linesName } from '../../text/names.ts';
+import type { Lines } from '../../types.ts';
+import type { View } from '../view.ts';
+import { bar } from './bar.ts';
+import { drawer } from './drawer.ts';
+import { end } from './end.ts';
+import { letter } from './letter.ts';
+import * as live from './live.ts';
+import { menu } from './menu.ts';
+import { type Passage, passage } from './passage.ts';
+import { summary, told } from './told.ts';
+
+export function lines(want: Lines): View {
+  const c = state.get().catalogue, name = linesName(c.surahs, want.from, want.to);
+  const part = (cls: string) => h('div', { class: cls });
+  const task = h('p', { class: 'task', tabindex: '-1', 'data-t': 'task' }), after = part('after'), foot = part('bar'), help = part('drawer');
+  const panel = h('section', { class: 'panel', hidden: true, 'aria-live': 'polite', 'data-t': 'letter' });
+  const speech = h('p', { class: 'hidden', 'aria-live': 'assertive', 'data-t': 'speech' });
+  const hold = h('div', { class: 'hold' }, h('p', { class: 'quiet' }, t('lines.loading')));
+  const node = h('main', { class: 'lines', 'data-phase': '' },
+    h('header', { class: 'row' }, h('a', { class: 'button plain', href: '#/today', 'data-t': 'back' }, t('lines.back')),
+      h('h1', { tabindex: '-1' }, name), menu(want)),
+    task, hold, after, h('div', { class: 'thumb' }, panel, foot, help), speech, h('p', { class: 'hidden', id: 'keys-help' }, t('drawer.keys')));
+  let sheet: Passage | undefined, gone = false;
+
+  const update = () => {
+    const l = live.get();
+    if (!l || !sheet || gone) return;
+    const { phase } = l.draft;
+    node.dataset.phase = phase;
+    const line = l.ask ? t('lines.asking') : phase === 'check' ? summary(l) : t(`lines.task.${l.rule ? phase : `plain-${phase}`}`, { rule: l.rule?.name ?? '' });
+    if (task.textContent !== line) task.textContent = line;
+    hold.hidden = phase === 'done';
+    if (phase === 'done') refill(after, end(l));
+    else if (phase === 'check') refill(after, ...told(l));
+    else after.replaceChildren();
+    sheet.update();
+    letter(panel);
+    bar(foot);
+    drawer(help);
+    if (l.say && speech.textContent !== l.say) speech.textContent = l.say;
+  };
+
+  const undo = (e: KeyboardEvent) => {
+    if ((e.ctrlKey || e.metaKey) && !e.shiftKey && e.key.toLowerCase() === 'z' && live.get()?.draft.phase === 'find') { e.preventDefault(); live.undo(); }
+  };
+
+  void (async () => {
+    const who = state.learner()?.id ?? '';
+    try {
+      const [vs, kept] = await Promise.all([verses(c, want.from, want.to), who ? store.draft(who).catch(() => undefined) : undefined]);
+      if (gone) return;
+      const again = kept && linesHash(kept.lines) === linesHash(want) && kept.phase !== 'done' ? kept : live.fresh(who, want);
+      sheet = passage(live.begin(c, vs, again));
+      live.onChange(update);
+      hold.replaceChildren(sheet.el);
+      addEventListener('keydown', undo);
+      update();
+    } catch (e) {
+      if (!(e instanceof TextError)) throw e;
+      hold.replaceChildren(h('div', { class: 'card', role: 'alert', 'data-t': 'text-error' },
+        h('p', {}, t(`error.${e.code}`)), h('button', { class: 'main', onclick: () => location.reload() }, t('error.again'))));
+    }
+  })();
+
+  return {
+    node, title: name, update,
+    leave: () => { gone = true; removeEventListener('keydown', undo); live.leave(); unpaint(); },
+  };
+}

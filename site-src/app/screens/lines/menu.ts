@@ -1,0 +1,25 @@
+// What else can be done with these lines: others, a link, print.
+import * as state from '../../state.ts';
+import { h } from '../../dom.ts';
+import { t } from '../../i18n.ts';
+import { linesHash } from '../../share/link.ts';
+import { send } from '../../share/send.ts';
+import { printLines } from '../../print/print.ts';
+import type { Lines } from '../../types.ts';
+
+export function menu(l: Lines): HTMLElement {
+  const box: HTMLDetailsElement = h('details', { class: 'menu', 'data-t': 'menu' },
+    h('summary', { class: 'button plain' }, t('menu.title')),
+    h('div', { class: 'menu-list' },
+      h('a', { class: 'button plain', href: '#/lines', 'data-t': 'choose' }, t('menu.choose')),
+      h('button', { class: 'plain', 'data-t': 'share', onclick: () => { box.open = false; void share(l); } }, t('menu.share')),
+      h('button', { class: 'plain', 'data-t': 'print', onclick: () => { box.open = false; printLines(); } }, t('menu.print'))));
+  box.addEventListener('focusout', (e) => { if (!box.contains(e.relatedTarget as Node | null) && e.relatedTarget) box.open = false; });
+  return box;
+}
+
+async function share(l: Lines) {
+  const url = new URL(linesHash(l), location.href).href, how = await send(url);
+  if (how === 'copied') state.set({ notice: { text: t('share.copied') } });
+  if (how === 'shown') state.set({ notice: { text: t('share.shown', { url }), hold: true } });
+}

@@ -1,0 +1,112 @@
+// The lines themselves: every verse, its words, the places where one may stop, and the layer for what lies over them.
+import * as state from '../../state.ts';
+import { h } from '../../dom.ts';
+import { t } from '../../i18n.ts';
+import { paint } from '../../marking/paint.ts';
+import { Sheet } from '../../marking/sheet.ts';
+import { counts } from '../../text/counts.ts';
+import { linesName, letterAt, spoken } from '../../text/names.ts';
+import { watch } from '../../marking/gesture.ts';
+import * as live from './live.ts';
+import { openWord } from './word.ts';
+import { spans } from './spans.ts';
+import { keys } from './keys.ts';
+
+const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
+
+export interface Passage { el: HTMLElement; sheet: Sheet; update: () => void }
+
+export function passage(l: live.Live): Passage {
+  const sheet = new Sheet(), layer = h('div', { class: 'layer', 'aria-hidden': 'true' });
+  const text = h('div', { class: 'text', lang: 'ar', dir: 'rtl' }), buttons: { v: number; w: number; el: HTMLElement; end: boolean }[] = [];
+  const now = live.stops(l);
+  l.verses.forEach((verse, v) => {
+    const p = h('span', { class: 'verse', 'data-t': `verse-${verse.s}-${verse.a}`, 'data-ref': `${verse.s}:${verse.a}` });
+    if (verse.a === 1 && (v > 0 || l.verses.length > 1)) text.append(h('span', { class: 'surah' }, state.get().catalogue.surahs[verse.s - 1]!.ar));
+    verse.words.forEach((word, w) => {
+      const el = h('span', { class: 'w', role: 'button', tabindex: '-1', 'data-v': v, 'data-w': w }, word.text);
+      sheet.add(v, w, el, l.verses);
+      p.append(w ? ' ' : '', el);
+      const end = w === verse.words.length - 1;
+      if (!end && !now.movable(v, w)) return;
+      const b = h('button', {
+        class: end ? 'stop end' : 'stop', disabled: !now.movable(v, w), 'data-t': `stop-${verse.s}-${verse.a}-${w}`,
+        onclick: () => live.moveStop(v, w),
+      }, end ? digits.format(verse.a) : '');
+      p.append('\u2060', b);
+      buttons.push({ v, w, el: b, end });
+    });
+    text.append(p, ' ');
+  });
+  const { from, to } = l.draft.lines;
+  const el = h('div', {
+    class: 'sheet', role: 'application', tabindex: '0', 'data-t': 'passage', 'aria-describedby': 'keys-help',
+    'aria-label': linesName(state.get().catalogue.surahs, from, to),
+  }, text, layer);
+  let adding = true;
+  watch(el, sheet, {
+    tap: (p) => act(p),
+    hold: (v, w) => live.set({ open: { v, w } }),
+    stroke: (p, first) => {
+      const x = live.get();
+      if (!x || x.draft.phase !== 'find' || x.ask) return;
+      if (first) adding = !live.marked(x, p);
+      live.mark(p, adding, first);
+    },
+  });
+  keys(el, sheet);
+  const update = () => draw(sheet, layer, buttons);
+  new ResizeObserver(update).observe(el);
+  void document.fonts?.ready.then(update);
+  return { el, sheet, update };
+}
+
+/** What choosing a letter does: marks it while finding, else tells how it is read. */
+export function act(p: NonNullable<live.Live['caret']>) {
+  const x = live.get();
+  if (!x) return;
+  if (x.draft.phase === 'find' && !x.ask) live.mark(p, !live.marked(x, p));
+  else live.set({ explained: p, caret: p });
+}
+
+function draw(sheet: Sheet, layer: HTMLElement, buttons: { v: number; w: number; el: HTMLElement; end: boolean }[]) {
+  const l = live.get();
+  if (!l || !layer.isConnected) return;
+  paint(sheet, layer, spans(l));
+  const now = live.stops(l);
+  for (const b of buttons) {
+    const stop = now.after(b.v, b.w), a = l.verses[b.v]!.a;
+    b.el.setAttribute('aria-pressed', String(stop));
+    b.el.setAttribute('aria-label', t(b.end ? 'stop.end' : 'stop.sign', { a, what: t(stop ? 'stop.stops' : 'stop.reads-on') }));
+    b.el.title = t(stop ? 'stop.stops' : 'stop.reads-on');
+  }
+  const origin = layer.getBoundingClientRect();
+  const place = (v: number, w: number, i: number, cls: string, words = '') => {
+    const s = sheet.word(v, w);
+    if (!s) return;
+    const b = Sheet.box(s, i);
+    layer.append(h('span', {
+      class: cls, style: `left:${b.left - origin.left}px;top:${b.top - origin.top}px;width:${b.right - b.left}px;height:${b.bottom - b.top}px`,
+    }, words));
+  };
+  if (l.draft.phase === 'find' && !l.answer) for (const m of l.draft.marks) if (m.count) place(m.v, m.w, m.l, 'count', String(m.count));
+  if (l.rule && (l.answer || l.draft.phase === 'check')) {
+    const s = state.get().settings, r = live.result(l);
+    for (const x of [...r.found, ...r.missed]) {
+      const n = counts(l.rule, x.e, s).want;
+      if (n) place(x.v, x.e.w, x.e.f, 'count', String(n));
+    }
+  }
+  if (l.caret && (document.activeElement === layer.parentElement || sheet.word(l.caret.v, l.caret.w)?.el === document.activeElement)) {
+    place(l.caret.v, l.caret.w, l.caret.l, 'caret');
+  }
+  if (l.explained) place(l.explained.v, l.explained.w, l.explained.l, 'asked');
+  openWord(l);
+}
+
+/** What a screen reader says of the letter the keyboard stands on. */
+export function say(l: live.Live, p: NonNullable<live.Live['caret']>): string {
+  const m = live.marked(l, p), word = l.verses[p.v]!.words[p.w]!;
+  return t(m ? 'say.marked' : 'say.letter', { letter: spoken(letterAt(l.verses, p)), i: p.l + 1, n: word.letters.length })
+    + (m?.count ? ` ${t('say.count', { n: m.count })}` : '');
+}

@@ -1,0 +1,43 @@
+// Which letters have which colour, by what the screen is for: finding, checking or reading.
+import * as state from '../../state.ts';
+import type { Event } from '../../types.ts';
+import type { Span } from '../../marking/paint.ts';
+import { places } from '../../marking/check.ts';
+import { type Live, result, stops } from './live.ts';
+
+const family = (f: string) => ({ name: `f-${f}`, colour: `var(--c-${f})` });
+
+/** The rules the learner has been taught, and the one in hand. */
+export function known(l: Live): Set<string> {
+  const set = new Set(state.get().taught.filter((x) => x.learner === l.draft.learner).map((x) => x.rule));
+  if (l.rule) set.add(l.rule.id);
+  return set;
+}
+
+export function spans(l: Live): Span[] {
+  const at = (v: number, e: Event, how: { name: string; colour: string }): Span => ({ v, w: e.w, l: e.f, n: e.n, ...how });
+  const { phase, marks } = l.draft, rules = state.get().catalogue.rules;
+  if (l.answer) {
+    return places(l.verses, l.index, stops(l)).filter((h) => !h.e.unwritten).map((h) => at(h.v, h.e, family(l.rule!.family)));
+  }
+  if (phase === 'find') return marks.map((m) => ({ v: m.v, w: m.w, l: m.l, n: 1, ...family(l.rule!.family) }));
+  if (phase === 'check') {
+    const r = result(l);
+    return [
+      ...r.found.map((f) => at(f.v, f.e, { name: 'found', colour: 'var(--found)' })),
+      ...r.missed.map((m) => at(m.v, m.e, { name: 'missed', colour: 'var(--missed)' })),
+      ...r.extra.map((x) => ({ v: x.mark.v, w: x.mark.w, l: x.mark.l, n: 1, name: 'extra', colour: 'var(--extra)' })),
+    ];
+  }
+  const taught = known(l), now = stops(l), out: Span[] = [], taken = new Set<string>();
+  // The rule in hand first: where two rules meet on a letter, its colour is the one shown.
+  for (const mine of [true, false]) {
+    l.verses.forEach((verse, v) => verse.events.forEach((e) => {
+      const rule = rules[e.rule]!, key = `${v}.${e.w}.${e.f}`;
+      if ((rule.id === l.rule?.id) !== mine || !taught.has(rule.id) || e.unwritten || taken.has(key) || !now.holds(v, e)) return;
+      taken.add(key);
+      out.push(at(v, e, family(rule.family)));
+    }));
+  }
+  return out;
+}

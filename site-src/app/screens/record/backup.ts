@@ -1,0 +1,41 @@
+// Saves the record to a file and reads such a file back.
+import * as state from '../../state.ts';
+import * as store from '../../store/store.ts';
+import { h } from '../../dom.ts';
+import { t } from '../../i18n.ts';
+import { additions, BackupError, LARGEST, parse, write } from '../../log/backup.ts';
+import { keep } from '../../log/log.ts';
+import { today } from '../../log/week.ts';
+
+export function backup(): HTMLElement {
+  const file = h('input', { type: 'file', accept: '.json,application/json', id: 'restore', class: 'hidden-file', 'data-t': 'restore', onchange: () => void restore(file) });
+  return h('section', { class: 'card backup' },
+    h('h2', {}, t('backup.title')), h('p', {}, t('backup.what')),
+    h('div', { class: 'row' },
+      h('button', { class: 'big', 'data-t': 'backup', onclick: () => void save() }, t('backup.save')),
+      h('label', { for: 'restore', class: 'button big' }, t('backup.restore')), file));
+}
+
+async function save() {
+  const all = await store.all(), url = URL.createObjectURL(new Blob([write(all, new Date().toISOString())], { type: 'application/json' }));
+  h('a', { href: url, download: `sutur-${today()}.json` }).click();
+  setTimeout(() => URL.revokeObjectURL(url), 60_000);
+  state.set({ notice: { text: t('backup.saved') } });
+}
+
+async function restore(input: HTMLInputElement) {
+  const f = input.files?.[0];
+  if (!f) return;
+  try {
+    if (f.size > LARGEST) throw new BackupError('big');
+    const add = additions(await store.all(), parse(await f.text()));
+    const n = add.sessions.length, more = n + add.learners.length + add.taught.length;
+    if (more && !await keep(() => store.merge(add))) return;
+    state.set({ notice: { text: t(more ? 'backup.restored' : 'backup.nothing', { n }), hold: true, name: 'restored' } });
+  } catch (e) {
+    if (!(e instanceof BackupError)) throw e;
+    state.set({ notice: { text: t(`backup.${e.code}`, { file: f.name, where: e.where }), hold: true, name: 'refused' } });
+  } finally {
+    input.value = '';
+  }
+}

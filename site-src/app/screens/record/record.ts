@@ -1,0 +1,45 @@
+// The record: every session, newest first, and the backup.
+import * as state from '../../state.ts';
+import * as store from '../../store/store.ts';
+import { h, refill } from '../../dom.ts';
+import { dayName, t } from '../../i18n.ts';
+import { keep } from '../../log/log.ts';
+import { linesHash } from '../../share/link.ts';
+import { linesName } from '../../text/names.ts';
+import type { Session } from '../../types.ts';
+import type { View } from '../view.ts';
+import { backup } from './backup.ts';
+
+/** Sessions shown before the rest is asked for. */
+const PAGE = 50;
+
+export function record(): View {
+  const node = h('main', { class: 'record' });
+  let shown = PAGE;
+  const update = () => {
+    const l = state.learner(), all = l ? state.sessionsOf(l.id) : [], days = new Map<string, Session[]>();
+    for (const s of all.slice(0, shown)) days.set(s.day, [...days.get(s.day) ?? [], s]);
+    refill(node, h('h1', { tabindex: '-1' }, t('record.title', { child: l?.name || t('child') })),
+      all.length === 0 && h('p', { class: 'empty', 'data-t': 'empty' }, t('record.empty')),
+      [...days].map(([day, list]) => h('section', {}, h('h2', {}, dayName(day)), h('ul', { class: 'sessions' }, list.map(row)))),
+      all.length > shown && h('button', { class: 'plain', 'data-t': 'more', onclick: () => { shown += PAGE; update(); } }, t('record.more', { n: all.length - shown })),
+      backup());
+  };
+  update();
+  return { node, title: t('nav.record'), update };
+}
+
+function row(s: Session): HTMLElement {
+  const c = state.get().catalogue, rule = c.rules.find((r) => r.id === s.rule), n = s.found + s.missed;
+  return h('li', { 'data-t': 'session' },
+    h('div', {},
+      h('p', {}, h('b', rule ? { class: 'inked', style: `--pencil:var(--c-${rule.family});--form:var(--form-${rule.family},solid)` } : {}, rule?.name ?? (s.rule || t('record.reading')))),
+      h('p', { class: 'quiet' }, h('a', { href: linesHash({ rule: rule?.id ?? '', from: s.from, to: s.to }) }, linesName(c.surahs, s.from, s.to)),
+        ` · ${t(`outcome.${s.outcome}`)}`, s.rule && n > 0 ? ` · ${t('record.found', { n: s.found, of: n })}` : '')),
+    h('button', { class: 'plain', 'data-t': 'remove', 'aria-label': t('record.remove-this', { day: dayName(s.day) }), onclick: () => void remove(s) }, t('record.remove')));
+}
+
+async function remove(s: Session) {
+  if (!await keep(() => store.dropSession(s.id))) return;
+  state.set({ notice: { text: t('record.removed'), action: { label: t('undo'), run: () => void keep(() => store.putSession(s)) } } });
+}

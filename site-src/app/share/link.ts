@@ -1,0 +1,64 @@
+// What stands after # in the address: which screen, and for lines the rule and the verses. Never a name.
+import type { Catalogue, Lines, Ref, Route } from '../types.ts';
+
+/** More verses than this are not one sitting. */
+export const MOST = 60;
+
+const PLAIN = { '': 'today', today: 'today', rules: 'rules', record: 'record', learner: 'learner' } as const;
+
+const bad = (reason: string, vars: Record<string, string | number> = {}): Route => ({ name: 'bad', reason, vars });
+
+// Digits of other scripts are taken too: a place may be typed on an Arabic or Persian keyboard.
+const ascii = (s: string) => s.trim().replace(/[\u0660-\u0669\u06f0-\u06f9]/g, (d) => String(d.charCodeAt(0) & 15));
+
+/** Reads 78:1, also with a dot or blanks; undefined when it is no place. A surah alone has verse 0. */
+export function parseRef(s: string): Ref | undefined {
+  const m = /^(\d{1,3})(?:\s*[:.]\s*(\d{1,3}))?$/.exec(ascii(s));
+  return m ? { s: Number(m[1]), a: Number(m[2] ?? 0) } : undefined;
+}
+
+const inside = (c: Catalogue, r: Ref) => r.s >= 1 && r.s <= c.surahs.length && r.a >= 1 && r.a <= c.surahs[r.s - 1]!.count;
+export const showRef = (r: Ref) => `${r.s}:${r.a}`;
+
+function between(c: Catalogue, from: Ref, to: Ref): number {
+  let n = to.a - from.a + 1;
+  for (let s = from.s; s < to.s; s++) n += c.surahs[s - 1]!.count;
+  return n;
+}
+
+function lines(c: Catalogue, q: URLSearchParams): Route {
+  const rule = (q.get('rule') ?? '').trim().toLowerCase();
+  if (rule && !c.rules.some((r) => r.id === rule)) return bad('rule', { found: rule });
+  let [first = '', second = ''] = ascii(q.get('from') ?? '').split(/\s*-\s*/);
+  second = q.get('to') ?? second;
+  const from = parseRef(first);
+  if (!from) return bad('from', { found: first });
+  const whole = from.a === 0;
+  if (whole) from.a = 1;
+  if (from.s < 1 || from.s > c.surahs.length) return bad('surah', { found: from.s });
+  if (second && !/[:.]/.test(second)) second = `${from.s}:${second}`;
+  const to = second ? parseRef(second) : { s: from.s, a: whole ? Math.min(MOST, c.surahs[from.s - 1]!.count) : from.a };
+  if (!to) return bad('to', { found: second });
+  for (const r of [from, to]) {
+    if (r.s < 1 || r.s > c.surahs.length) return bad('surah', { found: r.s });
+    if (!inside(c, r)) return bad('verse', { found: r.a, surah: c.surahs[r.s - 1]!.la, n: c.surahs[r.s - 1]!.count });
+  }
+  const n = between(c, from, to);
+  if (n < 1) return bad('order', { from: showRef(from), to: showRef(to) });
+  if (n > MOST) return bad('many', { n, most: MOST });
+  return { name: 'lines', lines: { rule, from, to } };
+}
+
+/** Reads the address after #; anything unknown becomes a plain message that says what was found. */
+export function parseHash(c: Catalogue, hash: string): Route {
+  const [path = '', query = ''] = hash.replace(/^#?\/?/, '').split('?');
+  const name = path.replace(/\/+$/, '');
+  if (name === 'lines') return query ? lines(c, new URLSearchParams(query)) : { name: 'choose' };
+  if (Object.hasOwn(PLAIN, name)) return { name: PLAIN[name as keyof typeof PLAIN] };
+  return bad('screen', { found: name });
+}
+
+/** The address of lines, after #. */
+export function linesHash(l: Lines): string {
+  return `#/lines?${l.rule ? `rule=${l.rule}&` : ''}from=${showRef(l.from)}&to=${showRef(l.to)}`;
+}

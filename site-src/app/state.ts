@@ -1,0 +1,33 @@
+// The one state. Screens are functions of it; whatever changes it calls set, and the screen is drawn again once.
+import type { Catalogue, Learner, Route, Session, Settings, Taught } from './types.ts';
+import type { Kept } from './store/store.ts';
+
+export interface Notice { text: string; action?: { label: string; run: () => void }; hold?: boolean; name?: string }
+
+export interface State extends Omit<Kept, 'settings'> {
+  catalogue: Catalogue; route: Route; settings: Settings; notice: Notice | undefined; kept: boolean; offline: 'no' | 'saving' | 'ready';
+}
+
+export const defaults: Settings = { learner: '', size: 1, spacing: 1, theme: 'auto', madd: 4, arid: 4 };
+
+let state = {
+  learners: [], sessions: [], taught: [], settings: defaults, route: { name: 'today' }, notice: undefined, kept: true, offline: 'no',
+} as unknown as State;
+let draw: () => void = () => undefined, waiting = false;
+
+export const get = (): Readonly<State> => state;
+export const onChange = (f: () => void) => { draw = f; };
+
+export function set(patch: Partial<State>) {
+  state = { ...state, ...patch };
+  if (waiting) return;
+  waiting = true;
+  queueMicrotask(() => { waiting = false; draw(); });
+}
+
+/** The learner in hand, if there is one yet. */
+export const learner = (s: Readonly<State> = state): Learner | undefined =>
+  s.learners.find((l) => l.id === s.settings.learner) ?? s.learners[0];
+
+export const sessionsOf = (id: string, s: Readonly<State> = state): Session[] => s.sessions.filter((x) => x.learner === id);
+export const taughtOf = (id: string, s: Readonly<State> = state): Taught[] => s.taught.filter((x) => x.learner === id);

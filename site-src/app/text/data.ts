@@ -1,0 +1,86 @@
+// Fetches the catalogue and the surahs, unpacks them, and refuses any text that is not the text that was verified.
+import type { Catalogue, Event, Lines, Ref, Surah, Verse } from '../types.ts';
+import { words } from './letters.ts';
+import { base64url, digest, hex } from './sha256.ts';
+
+/** Why lines cannot be shown; code is a key of the string catalogue below "error.". */
+export class TextError extends Error {
+  constructor(readonly code: 'network' | 'damaged' | 'old-browser', detail: string) { super(detail); }
+}
+
+async function unpack(res: Response): Promise<string> {
+  const bytes = new Uint8Array(await res.arrayBuffer());
+  // Some hosts declare .gz as a content encoding and the browser has unpacked it already.
+  if (bytes[0] !== 0x1f || bytes[1] !== 0x8b) return new TextDecoder().decode(bytes);
+  if (typeof DecompressionStream === 'undefined') throw new TextError('old-browser', 'DecompressionStream');
+  return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'))).text();
+}
+
+async function load(url: string): Promise<unknown> {
+  let res: Response;
+  try {
+    res = await fetch(url);
+  } catch (e) {
+    throw new TextError('network', String(e));
+  }
+  if (!res.ok) throw new TextError('network', `${url}: ${res.status}`);
+  try {
+    return JSON.parse(await unpack(res));
+  } catch (e) {
+    throw e instanceof TextError ? e : new TextError('damaged', `${url}: ${String(e)}`);
+  }
+}
+
+let base = '';
+
+/** Loads the catalogue named on the page's root element. */
+export async function loadCatalogue(url: string): Promise<Catalogue> {
+  base = url.slice(0, url.lastIndexOf('/') + 1);
+  const c = await load(url) as Catalogue;
+  if (c.v !== 1) throw new TextError('damaged', `catalogue version ${c.v}`);
+  return c;
+}
+
+interface RawVerse { t: string; d: string; p: number; j: number; e: number[] }
+
+export function decode(e: number[]): Event[] {
+  const out: Event[] = [];
+  for (let i = 0; i + 7 < e.length; i += 8) {
+    const [w, f, n, rule, count, k, cw, cl] = e.slice(i, i + 8) as [number, number, number, number, number, number, number, number];
+    out.push({ w, f, n, rule, count, when: k & 3, before: (k & 4) > 0, unwritten: (k & 8) > 0, detail: k >> 4, cw, cl });
+  }
+  return out;
+}
+
+const cache = new Map<number, Promise<RawVerse[]>>();
+
+function surah(s: Surah): Promise<RawVerse[]> {
+  let p = cache.get(s.n);
+  if (!p) {
+    p = load(base + s.file).then((x) => {
+      const v = (x as { v: RawVerse[] }).v;
+      if (v.length !== s.count || hex(digest(v.map((y) => y.t).join('\n'))) !== s.sha) throw new TextError('damaged', s.file);
+      return v;
+    });
+    p.catch(() => cache.delete(s.n));
+    cache.set(s.n, p);
+  }
+  return p;
+}
+
+/** The verses from one place to another, both included, each checked against its digest. */
+export async function verses(c: Catalogue, from: Ref, to: Ref): Promise<Verse[]> {
+  const out: Verse[] = [];
+  for (let s = from.s; s <= to.s; s++) {
+    const raw = await surah(c.surahs[s - 1]!), last = s === to.s ? to.a : raw.length;
+    for (let a = s === from.s ? from.a : 1; a <= last; a++) {
+      const r = raw[a - 1]!;
+      if (base64url(digest(r.t).subarray(0, 8)) !== r.d) throw new TextError('damaged', `${s}:${a}`);
+      out.push({ s, a, text: r.t, page: r.p, juz: r.j, words: words(r.t), events: decode(r.e) });
+    }
+  }
+  return out;
+}
+
+/** Fetches what the lines need before they are asked for; errors wait until then. */
+export const prefetch = (c: Catalogue, l: Lines) => { verses(c, l.from, l.to).catch(() => undefined); };

@@ -1,0 +1,30 @@
+// Names letters, marks and verses in words, for explanations and for screen readers.
+import type { Letter, Place, Verse } from '../types.ts';
+import { has, join, t } from '../i18n.ts';
+
+const code = (c: number) => c.toString(16).padStart(4, '0');
+
+/** The letter's name; a carrier with a hamza is named for the hamza too. */
+export const letterName = (l: Letter) => t(`letter.${code(l.rune)}`);
+
+/** What stands on the letter, in words; empty for a bare letter. */
+export function markNames(l: Letter): string {
+  const set = new Set(l.marks), out: string[] = [];
+  // A vowel with a small meem is a tanween turned to meem; named as one sign.
+  const meem = set.has(0x6e2) ? 0x6e2 : set.has(0x6ed) ? 0x6ed : 0;
+  for (const m of l.marks) if (m !== meem && has(`mark.${code(m)}`)) out.push(t(`mark.${code(m)}`));
+  if (meem) out.push(t('mark.meem'));
+  return join(out);
+}
+
+/** For a screen reader: the letter with its marks, as in "noon, sukun". */
+export const spoken = (l: Letter) => [letterName(l), markNames(l)].filter(Boolean).join(', ');
+
+export const letterAt = (vs: Verse[], p: Place) => vs[p.v]!.words[p.w]!.letters[p.l]!;
+
+/** As "An-Naba 1–5", or with both surahs' names where the lines cross into the next. */
+export function linesName(surahs: { la: string }[], from: { s: number; a: number }, to: { s: number; a: number }): string {
+  const a = surahs[from.s - 1]!.la;
+  if (from.s !== to.s) return t('ref.across', { from: a, a: from.a, to: surahs[to.s - 1]!.la, b: to.a });
+  return from.a === to.a ? t('ref.one', { surah: a, a: from.a }) : t('ref.many', { surah: a, a: from.a, b: to.a });
+}
