@@ -21,7 +21,7 @@ func check(all []placed) (ds []diag.Diagnostic) {
 		byID[p.ID] = p
 		ds = append(ds, p.check()...)
 	}
-	for _, id := range IDs {
+	for _, id := range IDs() {
 		if _, ok := byID[id]; !ok {
 			ds = append(ds, diag.Diagnostic{File: Dir, Found: fmt.Sprintf("nothing is said about the engine's rule %s", id), Do: "add it to the file of its family"})
 		}
@@ -40,7 +40,7 @@ var brace = regexp.MustCompile(`\{[^{}]*\}?|\}`)
 
 func (p placed) check() (ds []diag.Diagnostic) {
 	say := func(do, found string, args ...any) { ds = append(ds, p.problem(fmt.Sprintf(found, args...), do)) }
-	if !slices.Contains(IDs, p.ID) {
+	if index(p.ID) < 0 {
 		say("use an id of the engine", "the engine has no rule %q", p.ID)
 	}
 	if !slices.Contains(Families, p.Family) {
@@ -64,18 +64,13 @@ func (p placed) check() (ds []diag.Diagnostic) {
 			say("1 to 6 are accepted", "rule %s is held for %d counts", p.ID, c)
 		}
 	}
-	sentences := []string{p.Short, p.Why}
-	for _, s := range p.Details {
-		sentences = append(sentences, s)
-	}
-	slices.Sort(sentences[2:])
-	for i, s := range sentences {
+	for i, s := range [...]string{p.Short, p.Why} {
 		if s = strings.TrimSpace(s); s != "" && !strings.HasSuffix(s, ".") && !strings.HasSuffix(s, "?") {
 			say("end it with a full stop or a question mark", "rule %s has a sentence without an end: %q", p.ID, s)
 		}
 		for _, b := range brace.FindAllString(s, -1) {
 			if i == 0 || !slices.Contains(Placeholders, strings.Trim(b, "{}")) || len(b) < 3 {
-				say("{letter}, {cause} and {count} are accepted in why and in details, none in short", "rule %s has %q in %q", p.ID, b, s)
+				say("{letter}, {cause} and {count} are accepted in why, none in short", "rule %s has %q in %q", p.ID, b, s)
 			}
 		}
 		if strings.Contains(s, "{count}") && len(p.Counts) == 0 {

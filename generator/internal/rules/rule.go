@@ -31,7 +31,6 @@ type Rule struct {
 	Counts   []int             `json:"counts"`   // counts (lengths of one short vowel) that may be held; empty where none is
 	Short    string            `json:"short"`    // one sentence: what to look for
 	Why      string            `json:"why"`      // sentence for the check, with {letter}, {cause} and {count}
-	Details  map[string]string `json:"details"`  // by the engine's detail: a sentence in place of Why
 }
 
 // Families are the families in the order of their colours.
@@ -39,7 +38,7 @@ var Families = []string{
 	"wasl", "lam", "madd", "ghunnah", "qalqalah", "noon", "meem", "heavy", "long-madd", "idgham", "stop", "single",
 }
 
-// Placeholders are the names that may stand in braces in Why and Details: the letter that bears the rule, the letter
+// Placeholders are the names that may stand in braces in Why: the letter that bears the rule, the letter
 // that causes it, and the counts held.
 var Placeholders = []string{"letter", "cause", "count"}
 
@@ -73,7 +72,7 @@ func Load(dir fs.FS) ([]Rule, []diag.Diagnostic) {
 		all, ds = append(all, ps...), append(ds, more...)
 	}
 	ds = append(ds, check(all)...)
-	slices.SortStableFunc(all, func(a, b placed) int { return slices.Index(IDs, a.ID) - slices.Index(IDs, b.ID) })
+	slices.SortStableFunc(all, func(a, b placed) int { return index(a.ID) - index(b.ID) })
 	list := make([]Rule, len(all))
 	for i, p := range all {
 		list[i] = p.Rule
@@ -101,7 +100,7 @@ func parse(file string, src []byte) (list []placed, ds []diag.Diagnostic) {
 		one := json.NewDecoder(bytes.NewReader(raw))
 		one.DisallowUnknownFields()
 		if err := one.Decode(&p.Rule); err != nil {
-			ds = append(ds, p.problem(strings.TrimPrefix(err.Error(), "json: "), "a rule has id, name, arabic, translit, family, needs, counts, short, why and perhaps details"))
+			ds = append(ds, p.problem(strings.TrimPrefix(err.Error(), "json: "), "a rule has id, name, arabic, translit, family, needs, counts, short and why"))
 			continue
 		}
 		list = append(list, p)
