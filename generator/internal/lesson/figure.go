@@ -1,0 +1,110 @@
+package lesson
+
+import (
+	"fmt"
+	"html"
+	"slices"
+	"strings"
+
+	"sutur/generator/internal/recite"
+)
+
+// figure opens the figure of a worked example, up to its note: the words as the text has them, one element a word, and the
+// letters to colour as "word.from-to:rule", all counted from 0, joined by commas. Without a script the whole word is
+// marked, never a part of it.
+func (c *course) figure(p place, at spot, evs []recite.Event) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, `<figure class="verse" data-ref="%d:%d" data-rule="%s"%s>`, p.surah, p.ayah, p.rule, c.marks(evs))
+	b.WriteString("\n" + `<p lang="ar" dir="rtl" class="ayah">`)
+	c.writeWords(&b, at, evs)
+	b.WriteString("</p>\n<figcaption>")
+	b.WriteString(`<span class="ref">` + html.EscapeString(c.refName(p, at)) + `</span> `)
+	return b.String()
+}
+
+// inline writes words within a sentence.
+func (c *course) inline(p place, at spot, evs []recite.Event) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, `<span lang="ar" dir="rtl" class="words" data-ref="%d:%d"%s>`, p.surah, p.ayah, c.marks(evs))
+	c.writeWords(&b, at, evs)
+	b.WriteString(`</span>`)
+	return b.String()
+}
+
+func (c *course) marks(evs []recite.Event) string {
+	if len(evs) == 0 {
+		return ""
+	}
+	var list []string
+	for _, e := range evs {
+		list = append(list, fmt.Sprintf("%d.%d-%d:%s", e.Word, e.From, e.To, e.Rule))
+	}
+	return ` data-marks="` + strings.Join(list, ",") + `"`
+}
+
+func (c *course) writeWords(b *strings.Builder, at spot, evs []recite.Event) {
+	v := &c.text.Verses[at.verse]
+	for w := at.first; w <= at.last; w++ {
+		if w > at.first {
+			b.WriteByte(' ')
+		}
+		i := slices.IndexFunc(evs, func(e recite.Event) bool { return int(e.Word) == w })
+		if i >= 0 {
+			b.WriteString(`<mark class="f-` + c.rules[evs[i].Rule.String()].Family + `">`)
+		}
+		fmt.Fprintf(b, `<span class="w" data-w="%d">%s</span>`, w, v.Text[v.Words[w].Start:v.Words[w].End])
+		if i >= 0 {
+			b.WriteString(`</mark>`)
+		}
+	}
+}
+
+// refName writes a reference for people: "An-Naba 78:14, word 1".
+func (c *course) refName(p place, at spot) string {
+	s := fmt.Sprintf("%s %d:%d", c.text.Surahs[p.surah-1].Latin, p.surah, p.ayah)
+	switch n := len(c.text.Verses[at.verse].Words); {
+	case at.first == 0 && at.last == n-1:
+	case at.first == at.last:
+		s += fmt.Sprintf(", word %d", at.first+1)
+	default:
+		s += fmt.Sprintf(", words %d–%d", at.first+1, at.last+1)
+	}
+	if at.join {
+		s += ", read on"
+	}
+	return s
+}
+
+// glossary writes every term and every rule in the order of their English names.
+func (c *course) glossary() string {
+	type entry struct{ name, arabic, translit, meaning, href string }
+	var list []entry
+	for _, t := range c.terms {
+		list = append(list, entry{t.Name, t.Arabic, t.Translit, t.Meaning, ""})
+	}
+	for _, r := range c.list {
+		e := entry{r.Name, r.Arabic, r.Translit, r.Short, ""}
+		for _, l := range c.lessons {
+			if slices.Contains(l.Rules, r.ID) {
+				e.href = l.ID + ".html"
+			}
+		}
+		list = append(list, e)
+	}
+	slices.SortFunc(list, func(a, b entry) int { return strings.Compare(strings.ToLower(a.name), strings.ToLower(b.name)) })
+	var b strings.Builder
+	b.WriteString("<dl class=\"glossary\">\n")
+	for _, e := range list {
+		name := html.EscapeString(e.name)
+		if e.href != "" {
+			name = `<a href="` + e.href + `">` + name + `</a>`
+		}
+		fmt.Fprintf(&b, `<dt>%s <bdi lang="ar" dir="rtl" class="term">%s</bdi>`, name, html.EscapeString(e.arabic))
+		if e.translit != "" && !strings.EqualFold(e.translit, e.name) {
+			fmt.Fprintf(&b, ` <span class="translit">%s</span>`, html.EscapeString(e.translit))
+		}
+		fmt.Fprintf(&b, "</dt>\n<dd>%s</dd>\n", html.EscapeString(e.meaning))
+	}
+	b.WriteString("</dl>\n")
+	return b.String()
+}

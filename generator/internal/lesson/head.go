@@ -1,0 +1,148 @@
+package lesson
+
+import (
+	"path"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"unicode/utf8"
+)
+
+var idForm = regexp.MustCompile(`^[a-z]+(-[a-z]+)*$`)
+
+// read takes in one file's front matter; its text waits until all are known.
+func (c *course) read(name, text string) {
+	s := &source{file: path.Join(Dir, name), text: text}
+	if !utf8.ValidString(text) {
+		c.report(s, 0, "write the file in UTF-8", "the file is not UTF-8")
+		return
+	}
+	fields, body, problems := frontMatter(text)
+	for _, p := range problems {
+		c.report(s, p.off, p.do, "%s", p.found)
+	}
+	if len(problems) > 0 {
+		return
+	}
+	s.body = body
+	l := &Lesson{src: s, Kind: KindLesson, order: -1}
+	at := map[string]field{}
+	for _, f := range fields {
+		at[f.key] = f
+	}
+	id, ok := at["id"]
+	if want := strings.TrimSuffix(name, ".md"); !ok || id.value != want || !idForm.MatchString(id.value) {
+		c.report(s, id.off, "write id: "+want+", in small letters and hyphens, as the file is named", "the id is %q", id.value)
+		return
+	}
+	l.ID = id.value
+	l.Name, l.Arabic, l.Translit, l.Family = at["name"].value, at["arabic"].value, at["translit"].value, at["family"].value
+	if k, ok := at["kind"]; ok {
+		l.Kind = k.value
+		if l.Kind != KindLesson && l.Kind != KindPage {
+			c.report(s, k.off, "lesson and page are accepted", "the kind is %q", k.value)
+			return
+		}
+	}
+	if o, ok := at["order"]; ok {
+		n, err := strconv.Atoi(o.value)
+		if err != nil || n < 0 || n > 9999 {
+			c.report(s, o.off, "0 to 9999 are accepted", "the order is %q", o.value)
+		}
+		l.order = n
+	} else {
+		c.report(s, 0, "write order: N; files are ordered by it within their kind", "the file has no order")
+	}
+	if a, ok := at["order-independent"]; ok {
+		l.AnyTime = a.value == "yes"
+		if a.value != "yes" && a.value != "no" {
+			c.report(s, a.off, "yes and no are accepted", "order-independent is %q", a.value)
+		}
+	}
+	c.headRules(l, at)
+	if l.Name == "" {
+		c.report(s, 0, "write name: NAME", "the file has no name")
+	}
+	c.lessons = append(c.lessons, l)
+	c.byID[l.ID] = l
+}
+
+// headRules joins a lesson to its rules: names, family, needs and counts are theirs unless the front matter says them,
+// and needs and counts must then agree.
+func (c *course) headRules(l *Lesson, at map[string]field) {
+	s := l.src
+	if l.Kind == KindPage {
+		for _, k := range []string{"rules", "needs", "counts", "family"} {
+			if f, ok := at[k]; ok {
+				c.report(s, f.off, "take "+k+" away, or make it a lesson", "a page teaches no rule")
+			}
+		}
+		return
+	}
+	for _, f := range at["rules"].items() {
+		r, ok := c.rules[f.value]
+		switch {
+		case !ok:
+			c.report(s, f.off, "name rules by their id", "there is no rule %q", f.value)
+			continue
+		case slices.Contains(l.Rules, r.ID):
+			c.report(s, f.off, "keep one", "rule %s is there twice", r.ID)
+			continue
+		}
+		l.Rules = append(l.Rules, r.ID)
+		for _, n := range r.Counts {
+			if !slices.Contains(l.Counts, n) {
+				l.Counts = append(l.Counts, n)
+			}
+		}
+	}
+	slices.Sort(l.Counts)
+	if len(l.Rules) == 0 {
+		c.report(s, at["rules"].off, "write rules: with ids, or kind: page", "the lesson teaches no rule")
+		return
+	}
+	for _, id := range l.Rules {
+		for _, n := range c.rules[id].Needs {
+			if !slices.Contains(l.Rules, n) && !slices.Contains(l.Needs, n) {
+				l.Needs = append(l.Needs, n)
+			}
+		}
+	}
+	first := c.rules[l.Rules[0]]
+	if len(l.Rules) == 1 {
+		l.Name, l.Arabic, l.Translit = or(l.Name, first.Name), or(l.Arabic, first.Arabic), or(l.Translit, first.Translit)
+	}
+	if f, ok := at["family"]; ok && f.value != first.Family {
+		c.report(s, f.off, "write family: "+first.Family+" or take the line away", "rule %s is of family %s", first.ID, first.Family)
+	}
+	l.Family = first.Family
+	if f, ok := at["needs"]; ok && !sameItems(f, l.Needs) {
+		c.report(s, f.off, "write needs: "+strings.Join(l.Needs, ", ")+" or take the line away", "the rules' needs are others")
+	}
+	var counts []string
+	for _, n := range l.Counts {
+		counts = append(counts, strconv.Itoa(n))
+	}
+	if f, ok := at["counts"]; ok && !sameItems(f, counts) {
+		c.report(s, f.off, "write counts: "+strings.Join(counts, ", ")+" or take the line away", "the rules' counts are others")
+	}
+}
+
+func or(a, b string) string {
+	if a != "" {
+		return a
+	}
+	return b
+}
+
+func sameItems(f field, want []string) bool {
+	var got []string
+	for _, i := range f.items() {
+		got = append(got, i.value)
+	}
+	slices.Sort(got)
+	want = slices.Clone(want)
+	slices.Sort(want)
+	return slices.Equal(got, want)
+}
