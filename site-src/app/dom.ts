@@ -8,6 +8,7 @@ export function h<K extends keyof HTMLElementTagNameMap>(tag: K, props: Props = 
   for (const [k, v] of Object.entries(props)) {
     if (v === false || v === undefined || v === null) continue;
     if (k.startsWith('on')) el.addEventListener(k.slice(2), v as EventListener);
+    else if (k === 'style') el.style.cssText = String(v); // a style attribute would need a looser content policy
     else el.setAttribute(k, v === true ? '' : String(v));
   }
   el.append(...flat(kids));

@@ -25,6 +25,9 @@ export function set(patch: Partial<State>) {
   queueMicrotask(() => { waiting = false; draw(); });
 }
 
+/** What screens about the learner depend on. */
+export const records = (): unknown[] => [state.learners, state.sessions, state.taught, state.settings.learner];
+
 /** The learner in hand, if there is one yet. */
 export const learner = (s: Readonly<State> = state): Learner | undefined =>
   s.learners.find((l) => l.id === s.settings.learner) ?? s.learners[0];

@@ -1,9 +1,11 @@
 // Colours letters by named highlight ranges over untouched text. Where the browser has no such ranges, the whole word
 // takes the colour. A small alif that stands over its letter cannot be coloured by a range of its own (the browser
 // paints a letter and what stands on it as one), so it is drawn once more, in its colour, exactly over itself: a copy
-// of the word cut to the height where nothing else stands. The text itself is never touched.
+// of the word cut to the height where nothing else stands. Lam and alif in their joined form are one shape to the
+// browser too, painted as the alif is: where the two differ, the lam's half is drawn once more in the same way. The text
+// itself is never touched.
 import { h } from '../dom.ts';
-import { stands } from '../text/letters.ts';
+import { lamAlif, stands } from '../text/letters.ts';
 import { Sheet, type Shown } from './sheet.ts';
 
 /** n letters from l of a word in the highlight called name; colour is a CSS colour for what ranges cannot paint. */
@@ -15,10 +17,10 @@ const inUse = new Map<string, Map<string, Range[]>>();
 export const ranges = typeof Highlight !== 'undefined' && !!CSS.highlights;
 
 function copy(s: Shown, l: number, colour: string, origin: DOMRect): HTMLElement {
-  const w = s.el.getBoundingClientRect(), b = Sheet.box(s, l), cut = Sheet.split(s, l, b) - w.top;
+  const w = s.el.getBoundingClientRect(), b = Sheet.box(s, l), cut = stands(s.word, l) ? Sheet.split(s, l, b) - w.top : w.height;
   return h('span', {
     class: 'over', style: `left:${w.left - origin.left}px;top:${w.top - origin.top}px;width:${w.width}px;height:${w.height}px;color:${colour};`
-      + `clip-path:inset(-.5em ${w.right - b.right - 1}px ${w.height - cut}px ${b.left - w.left - 1}px)`,
+      + `clip-path:inset(-.5em ${w.right - b.right - 1}px ${stands(s.word, l) ? `${w.height - cut}px` : '-.5em'} ${b.left - w.left - (stands(s.word, l) ? 1 : 0)}px)`,
   }, s.word.text);
 }
 
@@ -35,7 +37,7 @@ function roof(s: Shown, l: number, colour: string, origin: DOMRect): HTMLElement
 export function paint(sheet: Sheet, over: HTMLElement, spans: Span[], owner = 'lines') {
   const origin = over.getBoundingClientRect(), byName = new Map<string, Range[]>(), pieces: HTMLElement[] = [];
   for (const s of sheet.shown) s.el.classList.remove('whole');
-  const covered = new Set(spans.flatMap((p) => Array.from({ length: p.n }, (_, i) => `${p.v}.${p.w}.${p.l + i}`)));
+  const colours = new Map(spans.flatMap((p) => Array.from({ length: p.n }, (_, i) => [`${p.v}.${p.w}.${p.l + i}`, p.colour] as const)));
   for (const p of spans) {
     const s = sheet.word(p.v, p.w);
     if (!s) continue;
@@ -51,7 +53,14 @@ export function paint(sheet: Sheet, over: HTMLElement, spans: Span[], owner = 'l
     if (r) for (const name of [p.name, `${p.name}-2`]) byName.set(name, [...byName.get(name) ?? [], r]);
     // The letter is coloured and the small alif over it is not: draw the alif in ink again.
     const next = p.l + p.n;
-    if (stands(s.word, next) && !covered.has(`${p.v}.${p.w}.${next}`)) pieces.push(copy(s, next, 'var(--ink)', origin));
+    if (stands(s.word, next) && !colours.has(`${p.v}.${p.w}.${next}`)) pieces.push(copy(s, next, 'var(--ink)', origin));
+  }
+  for (const s of sheet.shown) {
+    s.word.letters.forEach((_, l) => {
+      if (!lamAlif(s.word, l)) return;
+      const [lam, alif] = [l, l + 1].map((i) => colours.get(`${s.v}.${s.w}.${i}`) ?? 'var(--ink)');
+      if (lam !== alif && lam) pieces.push(copy(s, l, lam, origin));
+    });
   }
   over.replaceChildren(...pieces);
   if (!ranges) return;

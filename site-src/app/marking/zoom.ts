@@ -2,10 +2,10 @@
 // word, so that the joined forms stay as they are in the line.
 import { h } from '../dom.ts';
 import { t } from '../i18n.ts';
-import { stands } from '../text/letters.ts';
+import { lamAlif, stands } from '../text/letters.ts';
 import { letterName, spoken } from '../text/names.ts';
 import type { Verse } from '../types.ts';
-import { paint, type Span, unpaint } from './paint.ts';
+import { paint, ranges, type Span, unpaint } from './paint.ts';
 import { Sheet } from './sheet.ts';
 
 export interface Zoom { close: () => void; update: () => void }
@@ -15,12 +15,18 @@ export interface ZoomProps {
   marked: (l: number) => boolean; name: string; colour: string; choose: (l: number) => void; closed: () => void; label: string;
 }
 
-/** One slice: the word again, moved so that only letter l is seen. */
-function face(s: Shown, l: number, box: DOMRect): HTMLElement {
-  const b = Sheet.box(s, l), wide = b.right - b.left, over = stands(s.word, l);
-  const cut = over ? `;clip-path:inset(-.4em -1em ${box.bottom - Sheet.split(s, l, b)}px -1em)` : '';
-  return h('span', { class: 'slice', style: `width:${wide + 4}px;height:${box.height}px`, 'aria-hidden': 'true' },
-    h('span', { class: 'slice-word', lang: 'ar', style: `left:${box.left - b.left + 2}px;width:${box.width}px${cut}` }, s.word.text));
+/**
+ * One slice: the word again, moved so that letter l is in the middle and nothing else is seen. A letter drawn together
+ * with its neighbour is cut out; any other is the one letter of a transparent word that has a colour, and so is whole.
+ */
+function face(s: Shown, l: number, box: DOMRect): { el: HTMLElement; range: Range | undefined } {
+  const b = Sheet.box(s, l), wide = b.right - b.left, bears = stands(s.word, l + 1);
+  const one = ranges && !stands(s.word, l) && !bears && !lamAlif(s.word, l) && !lamAlif(s.word, l - 1);
+  const split = stands(s.word, l) ? Sheet.split(s, l, b) : bears ? Sheet.split(s, l + 1, b) : 0;
+  const cut = !split ? '' : `;clip-path:inset(${bears ? `${split - box.top}px -1em -1em` : `-.4em -1em ${box.bottom - split}px`} -1em)`;
+  const copy = h('span', { class: 'slice-word', lang: 'ar', style: `left:${box.left - b.left + 2}px;width:${box.width}px${cut}` }, s.word.text);
+  const el = h('span', { class: one ? 'slice one' : 'slice', style: `width:${wide + 4}px;height:${box.height}px`, 'aria-hidden': 'true' }, copy);
+  return { el, range: one ? Sheet.range({ ...s, node: copy.firstChild as Text }, l) : undefined };
 }
 type Shown = NonNullable<ReturnType<Sheet['word']>>;
 
@@ -39,9 +45,11 @@ export function zoom(p: ZoomProps): Zoom {
   box.showModal();
 
   const at = big.getBoundingClientRect(), s = sheet.word(p.v, p.w)!;
+  const faces = word.letters.map((_, l) => face(s, l, at)), whole = faces.flatMap((f) => f.range ?? []);
+  if (ranges) CSS.highlights.set('slice', new Highlight(...whole));
   word.letters.forEach((x, l) => row.append(h('button', {
     class: 'letter', 'data-t': `zoom-letter-${l}`, 'aria-label': spoken(x), onclick: () => p.choose(l),
-  }, face(s, l, at), h('span', { class: 'letter-name', 'aria-hidden': 'true', lang: document.documentElement.lang, dir: 'auto' }, letterName(x)))));
+  }, faces[l]!.el, h('span', { class: 'letter-name', 'aria-hidden': 'true', lang: document.documentElement.lang, dir: 'auto' }, letterName(x)))));
   row.addEventListener('keydown', (e) => {
     const by = e.key === 'ArrowLeft' ? 1 : e.key === 'ArrowRight' ? -1 : 0, all = [...row.children] as HTMLElement[];
     if (by) all[all.indexOf(document.activeElement as HTMLElement) + by]?.focus();

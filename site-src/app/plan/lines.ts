@@ -10,6 +10,11 @@ export const places = (verses: Verse[], rule: number) => {
   return verses.reduce((n, v, i) => n + v.events.filter((e) => e.rule === rule && !e.unwritten && stops.holds(i, e)).length, 0);
 };
 
+/** Places that make good practice: more than these in one sitting tire a child. */
+const ENOUGH = 7;
+
+const worth = (n: number, away: number) => Math.min(n, ENOUGH) - away / 2;
+
 /** The run of verses of one surah, starting at or after the place, with most places of the rule; -1 for any lines. */
 export function best(verses: Verse[], rule: number, from: number): { first: number; last: number; n: number } {
   let top = { first: from, last: from, n: -1 };
@@ -22,8 +27,8 @@ export function best(verses: Verse[], rule: number, from: number): { first: numb
       j++;
     }
     const n = rule < 0 ? 0 : places(verses.slice(i, j), rule);
-    // A verse further on must be worth leaving the place for.
-    if (top.n < 0 || n - (i - from) / 8 > top.n - (top.first - from) / 8) top = { first: i, last: j - 1, n };
+    // A verse further on must be worth leaving the place for; beyond a handful, more places are no gain.
+    if (top.n < 0 || worth(n, i - from) > worth(top.n, top.first - from)) top = { first: i, last: j - 1, n };
     if (rule < 0 || i - from > 40) break;
   }
   return top;

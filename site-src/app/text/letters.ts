@@ -16,6 +16,11 @@ export const stands = (word: Word, l: number) => {
   return !!x && (x.rune === SMALL_ALIF || x.rune === SMALL_YA_TOP || x.rune === SMALL_NOON) && word.text.charCodeAt(x.from) === x.rune;
 };
 
+const LAM = 0x644, ALIFS = new Set([0x622, 0x623, 0x625, 0x627, 0x671]);
+
+/** Whether letters l and l+1 are lam and alif, which fonts draw as one form. */
+export const lamAlif = (word: Word, l: number) => word.letters[l]?.rune === LAM && ALIFS.has(word.letters[l + 1]?.rune ?? 0);
+
 function word(text: string): Word {
   const letters: Letter[] = [];
   let stretch = -1, pause = 0;

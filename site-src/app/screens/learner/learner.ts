@@ -2,19 +2,18 @@
 import * as state from '../../state.ts';
 import { h, refill } from '../../dom.ts';
 import { t } from '../../i18n.ts';
-import type { View } from '../view.ts';
+import { type View, when } from '../view.ts';
 import { people } from './people.ts';
 import { place } from './place.ts';
 import { looks } from './looks.ts';
 
 export function learner(): View {
   const node = h('main', { class: 'learner' });
-  const update = () => {
+  const update = when(() => [...state.records(), state.get().settings, state.get().offline], () => {
     const l = state.learner();
     refill(node, h('h1', { tabindex: '-1' }, t('nav.learner')), people(), l && place(l), looks(),
       h('p', { class: 'quiet', 'data-t': 'offline' }, t(`offline.${state.get().offline}`)),
       h('p', { class: 'quiet' }, t('caution'), ' ', h('a', { href: 'about.html' }, t('nav.about'))));
-  };
-  update();
+  });
   return { node, title: t('nav.learner'), update };
 }

@@ -22,7 +22,7 @@ export function drawer(el: HTMLElement) {
           t('drawer.places', { n: hints.reduce((n, x) => n + x.n, 0) }), ' ', hints.map((x) => t('drawer.in-verse', x)).join(' · ')),
         phase === 'find' && hints.length === 0 && h('p', { 'data-t': 'hint' }, t('drawer.no-places')),
         h('div', { class: 'row' },
-          l.rule && phase !== 'done' && h('button', { class: 'plain', 'data-t': 'answer', 'aria-pressed': String(l.answer), onclick: live.answer },
+          l.rule && (phase === 'find' || phase === 'check') && h('button', { class: 'plain', 'data-t': 'answer', 'aria-pressed': String(l.answer), onclick: live.answer },
             t(l.answer ? 'drawer.hide' : 'drawer.show')),
           phase === 'find' && h('button', { class: 'plain', 'data-t': 'ask', 'aria-pressed': String(l.ask), onclick: () => live.set({ ask: !l.ask, drawer: l.ask }) },
             t(l.ask ? 'drawer.mark' : 'drawer.ask'))),

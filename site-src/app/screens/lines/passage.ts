@@ -22,18 +22,18 @@ export function passage(l: live.Live): Passage {
   const now = live.stops(l);
   l.verses.forEach((verse, v) => {
     const p = h('span', { class: 'verse', 'data-t': `verse-${verse.s}-${verse.a}`, 'data-ref': `${verse.s}:${verse.a}` });
-    if (verse.a === 1 && (v > 0 || l.verses.length > 1)) text.append(h('span', { class: 'surah' }, state.get().catalogue.surahs[verse.s - 1]!.ar));
+    if (l.draft.lines.from.s !== l.draft.lines.to.s && (verse.a === 1 || v === 0)) text.append(h('span', { class: 'surah' }, state.get().catalogue.surahs[verse.s - 1]!.ar));
     verse.words.forEach((word, w) => {
       const el = h('span', { class: 'w', role: 'button', tabindex: '-1', 'data-v': v, 'data-w': w }, word.text);
       sheet.add(v, w, el, l.verses);
-      p.append(w ? ' ' : '', el);
+      if (w) p.append(' ');
       const end = w === verse.words.length - 1;
-      if (!end && !now.movable(v, w)) return;
+      if (!end && !now.movable(v, w)) { p.append(el); return; }
       const b = h('button', {
         class: end ? 'stop end' : 'stop', disabled: !now.movable(v, w), 'data-t': `stop-${verse.s}-${verse.a}-${w}`,
         onclick: () => live.moveStop(v, w),
       }, end ? digits.format(verse.a) : '');
-      p.append('\u2060', b);
+      p.append(h('span', { class: 'held' }, el, b)); // a line must not begin with the sign of the line before
       buttons.push({ v, w, el: b, end });
     });
     text.append(p, ' ');
@@ -97,7 +97,9 @@ function draw(sheet: Sheet, layer: HTMLElement, buttons: { v: number; w: number;
       if (n) place(x.v, x.e.w, x.e.f, 'count', String(n));
     }
   }
-  if (l.caret && (document.activeElement === layer.parentElement || sheet.word(l.caret.v, l.caret.w)?.el === document.activeElement)) {
+  // The place of the keyboard; for a finger, the letter that a count would be written at.
+  const keyed = l.caret && sheet.word(l.caret.v, l.caret.w)?.el.matches(':focus-visible');
+  if (l.caret && (keyed || (l.draft.phase === 'find' && !l.answer && l.rule?.counts.length && live.marked(l, l.caret)))) {
     place(l.caret.v, l.caret.w, l.caret.l, 'caret');
   }
   if (l.explained) place(l.explained.v, l.explained.w, l.explained.l, 'asked');

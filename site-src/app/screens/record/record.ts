@@ -7,7 +7,7 @@ import { keep } from '../../log/log.ts';
 import { linesHash } from '../../share/link.ts';
 import { linesName } from '../../text/names.ts';
 import type { Session } from '../../types.ts';
-import type { View } from '../view.ts';
+import { type View, when } from '../view.ts';
 import { backup } from './backup.ts';
 
 /** Sessions shown before the rest is asked for. */
@@ -16,17 +16,16 @@ const PAGE = 50;
 export function record(): View {
   const node = h('main', { class: 'record' });
   let shown = PAGE;
-  const update = () => {
+  const draw = () => {
     const l = state.learner(), all = l ? state.sessionsOf(l.id) : [], days = new Map<string, Session[]>();
     for (const s of all.slice(0, shown)) days.set(s.day, [...days.get(s.day) ?? [], s]);
     refill(node, h('h1', { tabindex: '-1' }, t('record.title', { child: l?.name || t('child') })),
       all.length === 0 && h('p', { class: 'empty', 'data-t': 'empty' }, t('record.empty')),
       [...days].map(([day, list]) => h('section', {}, h('h2', {}, dayName(day)), h('ul', { class: 'sessions' }, list.map(row)))),
-      all.length > shown && h('button', { class: 'plain', 'data-t': 'more', onclick: () => { shown += PAGE; update(); } }, t('record.more', { n: all.length - shown })),
+      all.length > shown && h('button', { class: 'plain', 'data-t': 'more', onclick: () => { shown += PAGE; draw(); } }, t('record.more', { n: all.length - shown })),
       backup());
   };
-  update();
-  return { node, title: t('nav.record'), update };
+  return { node, title: t('nav.record'), update: when(state.records, draw) };
 }
 
 function row(s: Session): HTMLElement {

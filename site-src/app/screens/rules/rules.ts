@@ -9,19 +9,18 @@ import { DAYS, days, missing, order, type Step, step } from '../../plan/ladder.t
 import { next } from '../../plan/today.ts';
 import type { Rule } from '../../types.ts';
 import { lessonPath } from '../lesson.ts';
-import type { View } from '../view.ts';
+import { type View, when } from '../view.ts';
 
 export function rules(): View {
   const node = h('main', { class: 'rules' });
-  const update = () => {
+  const update = when(state.records, () => {
     const s = state.get(), l = state.learner(), ladder = order(s.catalogue);
     const n = l && next(s.catalogue, l, s.sessions, s.taught), at = n && 'rule' in n ? n.rule.id : '';
     const known = l ? ladder.filter((r) => step(r.id, state.taughtOf(l.id), state.sessionsOf(l.id)) === 'known').length : 0;
     const open = node.querySelector('details[open]')?.getAttribute('data-t');
     refill(node, h('h1', { tabindex: '-1' }, t('nav.rules')), h('p', { class: 'quiet' }, t('rules.known', { n: known, of: ladder.length })),
       h('ol', { class: 'ladder' }, ladder.map((r) => rung(r, r.id === at, open))));
-  };
-  update();
+  });
   return { node, title: t('nav.rules'), update };
 }
 

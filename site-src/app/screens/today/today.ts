@@ -12,17 +12,16 @@ import { prefetch, verses } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
 import type { Learner } from '../../types.ts';
 import { lessonPath } from '../lesson.ts';
-import type { View } from '../view.ts';
+import { type View, when } from '../view.ts';
 import { first } from './first.ts';
 
 export function today(): View {
   const node = h('main', { class: 'today' });
-  const update = () => {
+  const update = when(state.records, () => {
     const l = state.learner();
     if (!l) refill(node, first());
     else refill(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), card(l), days(l));
-  };
-  update();
+  });
   return { node, title: t('nav.today'), update };
 }
 
