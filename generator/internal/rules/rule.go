@@ -22,15 +22,15 @@ const Dir = "rules-content/rules"
 
 // Rule is what is said about one rule.
 type Rule struct {
-	ID       string            `json:"id"`       // the engine's id, such as noon-ikhfa
-	Name     string            `json:"name"`     // in plain English, with the trade's word
-	Arabic   string            `json:"arabic"`   // the term with its vowels
-	Translit string            `json:"translit"` // the term in Latin letters
-	Family   string            `json:"family"`   // one of Families
-	Needs    []string          `json:"needs"`    // ids of rules that are taught before it
-	Counts   []int             `json:"counts"`   // counts (lengths of one short vowel) that may be held; empty where none is
-	Short    string            `json:"short"`    // one sentence: what to look for
-	Why      string            `json:"why"`      // sentence for the check, with {letter}, {cause} and {count}
+	ID       string   `json:"id"`       // the engine's id, such as noon-ikhfa
+	Name     string   `json:"name"`     // in plain English, with the trade's word
+	Arabic   string   `json:"arabic"`   // the term with its vowels
+	Translit string   `json:"translit"` // the term in Latin letters
+	Family   string   `json:"family"`   // one of Families
+	Needs    []string `json:"needs"`    // ids of rules that are taught before it
+	Counts   []int    `json:"counts"`   // counts (lengths of one short vowel) that may be held; empty where none is
+	Short    string   `json:"short"`    // one sentence: what to look for
+	Why      string   `json:"why"`      // sentence for the check, with {letter}, {cause} and {count}
 }
 
 // Families are the families in the order of their colours.
