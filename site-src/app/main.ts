@@ -7,6 +7,7 @@ import { keep as keepOffline } from './offline/offline.ts';
 import { choose } from './screens/choose/choose.ts';
 import { learner } from './screens/learner/learner.ts';
 import { lines } from './screens/lines/lines.ts';
+import { print } from './screens/print/print.ts';
 import { record } from './screens/record/record.ts';
 import { rules } from './screens/rules/rules.ts';
 import { today } from './screens/today/today.ts';
@@ -28,6 +29,7 @@ function screen(r: Route): View {
     case 'rules': return rules();
     case 'record': return record();
     case 'learner': return learner();
+    case 'print': return print();
     case 'lines': return lines(r.lines);
     case 'bad': return choose(r);
     case 'choose': return choose(undefined, new URLSearchParams(location.hash.split('?')[1]).get('pick') ?? '');

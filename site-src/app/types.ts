@@ -73,6 +73,6 @@ export interface Draft {
 }
 
 export type Route =
-  | { name: 'today' | 'rules' | 'record' | 'learner' | 'choose' }
+  | { name: 'today' | 'rules' | 'record' | 'learner' | 'choose' | 'print' }
   | { name: 'lines'; lines: Lines }
   | { name: 'bad'; reason: string; vars: Record<string, string | number> };

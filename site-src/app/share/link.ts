@@ -4,7 +4,7 @@ import type { Catalogue, Lines, Ref, Route } from '../types.ts';
 /** More verses than this are not one sitting. */
 export const MOST = 60;
 
-const PLAIN = { '': 'today', today: 'today', rules: 'rules', record: 'record', learner: 'learner' } as const;
+const PLAIN = { '': 'today', today: 'today', rules: 'rules', record: 'record', learner: 'learner', print: 'print' } as const;
 
 const bad = (reason: string, vars: Record<string, string | number> = {}): Route => ({ name: 'bad', reason, vars });
 
