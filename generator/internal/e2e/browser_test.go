@@ -1,0 +1,236 @@
+package e2e
+
+import (
+	"context"
+	"fmt"
+	"net/url"
+	"os"
+	"os/exec"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/log"
+	"github.com/chromedp/cdproto/network"
+	"github.com/chromedp/cdproto/runtime"
+	"github.com/chromedp/chromedp"
+)
+
+// patience is how long a test waits for anything. It is far more than a fast
+// machine needs: speed is measured in benchmarks, not here.
+const patience = 60 * time.Second
+
+var browser context.Context // the one browser; nil until the first page
+
+func TestMain(m *testing.M) {
+	code := m.Run()
+	if closeBrowser != nil {
+		closeBrowser()
+	}
+	os.Exit(code)
+}
+
+var closeBrowser func()
+
+// chromium returns the browser's command, or an error that says what is wanted.
+func chromium() (string, error) {
+	if p := os.Getenv("CHROMIUM"); p != "" {
+		return p, nil
+	}
+	for _, name := range []string{"chromium", "chromium-browser", "google-chrome", "google-chrome-stable"} {
+		if p, err := exec.LookPath(name); err == nil {
+			return p, nil
+		}
+	}
+	return "", fmt.Errorf("no Chromium was found: these tests drive the site in a real browser; install it from the system's packages (make tools) or name it in the variable CHROMIUM")
+}
+
+var startBrowser = sync.OnceValue(func() error {
+	path, err := chromium()
+	if err != nil {
+		return err
+	}
+	opts := append(chromedp.DefaultExecAllocatorOptions[:],
+		chromedp.ExecPath(path),
+		chromedp.NoSandbox,
+		chromedp.Flag("disable-quic", true),
+		chromedp.Flag("disable-component-update", true),
+		chromedp.Flag("disable-gpu", true),
+		chromedp.Flag("host-resolver-rules", "MAP * ~NOTFOUND, EXCLUDE 127.0.0.1"),
+	)
+	alloc, cancelAlloc := chromedp.NewExecAllocator(context.Background(), opts...)
+	ctx, cancel := chromedp.NewContext(alloc)
+	if err := chromedp.Do(ctx); err != nil {
+		cancel()
+		cancelAlloc()
+		return fmt.Errorf("start %s: %w", path, err)
+	}
+	browser = ctx
+	closeBrowser = func() { cancel(); cancelAlloc() }
+	return nil
+})
+
+// page is one tab in a profile of its own.
+type page struct {
+	t   testing.TB
+	ctx context.Context
+
+	mu       sync.Mutex
+	trouble  []string // console errors and uncaught exceptions
+	requests []string // every address the page asked for
+}
+
+// newPage opens an empty tab of 390 by 844 CSS pixels.
+func newPage(t testing.TB) *page {
+	t.Helper()
+	if err := startBrowser(); err != nil {
+		t.Fatal(err)
+	}
+	p := &page{t: t}
+	ctx, cancel := chromedp.NewContext(browser, chromedp.WithNewBrowserContext())
+	t.Cleanup(cancel)
+	p.ctx = ctx
+	// The first action binds the tab to its context, which must outlive it: no time limit here.
+	if err := chromedp.Do(ctx); err != nil {
+		t.Fatal(err)
+	}
+	if err := chromedp.Listen(ctx, p.listen); err != nil {
+		t.Fatal(err)
+	}
+	p.do(chromedp.EmulateViewport(390, 844))
+	return p
+}
+
+func (p *page) listen(ev any) {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	switch ev := ev.(type) {
+	case *runtime.EventConsoleAPICalled:
+		if ev.Type == runtime.ConsoleAPICalledTypeError || ev.Type == runtime.ConsoleAPICalledTypeWarning || ev.Type == runtime.ConsoleAPICalledTypeAssert {
+			var words []string
+			for _, a := range ev.Args {
+				words = append(words, string(a.Value)+a.Description)
+			}
+			p.trouble = append(p.trouble, fmt.Sprintf("console %s: %s", ev.Type, strings.Join(words, " ")))
+		}
+	case *runtime.EventExceptionThrown:
+		p.trouble = append(p.trouble, "exception: "+exception(ev.ExceptionDetails))
+	case *log.EventEntryAdded:
+		if ev.Entry.Level == log.EntryLevelError || ev.Entry.Level == log.EntryLevelWarning {
+			p.trouble = append(p.trouble, fmt.Sprintf("log %s: %s %s", ev.Entry.Source, ev.Entry.Text, ev.Entry.URL))
+		}
+	case *network.EventRequestWillBeSent:
+		p.requests = append(p.requests, ev.Request.URL)
+	}
+}
+
+func exception(d *runtime.ExceptionDetails) string {
+	if d.Exception != nil {
+		return d.Text + " " + d.Exception.Description
+	}
+	return d.Text
+}
+
+// do runs actions and fails the test if one of them fails or takes too long.
+func (p *page) do(actions ...chromedp.Action[chromedp.Void]) {
+	p.t.Helper()
+	ctx, cancel := context.WithTimeout(p.ctx, patience)
+	defer cancel()
+	if err := chromedp.Do(ctx, actions...); err != nil {
+		p.t.Fatalf("%v\n%s", err, p.describe())
+	}
+}
+
+// describe shows where the page stands, for a failed test.
+func (p *page) describe() string {
+	ctx, cancel := context.WithTimeout(p.ctx, 5*time.Second)
+	defer cancel()
+	at, _ := chromedp.Run(ctx, chromedp.Location())
+	text, _ := chromedp.Run(ctx, chromedp.Evaluate[string](`document.body ? document.body.innerText.slice(0, 1500) : ""`))
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	return fmt.Sprintf("at %s\n--- shown:\n%s\n--- trouble:\n%s", at, text, strings.Join(p.trouble, "\n"))
+}
+
+// open goes to an address and waits until the page has loaded.
+func (p *page) open(address string) {
+	p.t.Helper()
+	p.do(chromedp.Navigate(address))
+}
+
+// call sends one command of the protocol.
+func call[P, R any](p *page, cmd cdp.Command[P, R], params P) R {
+	p.t.Helper()
+	ctx, cancel := context.WithTimeout(p.ctx, patience)
+	defer cancel()
+	r, err := chromedp.Call(ctx, cmd, params)
+	if err != nil {
+		p.t.Fatalf("%s: %v\n%s", cmd.Method, err, p.describe())
+	}
+	return r
+}
+
+// eval runs script in the page and returns its value; promises are awaited.
+func eval[T any](p *page, script string) T {
+	p.t.Helper()
+	ctx, cancel := context.WithTimeout(p.ctx, patience)
+	defer cancel()
+	v, err := chromedp.Run(ctx, chromedp.Evaluate[T](script, chromedp.EvalAwaitPromise))
+	if err != nil {
+		p.t.Fatalf("%v\n%s", err, p.describe())
+	}
+	return v
+}
+
+// wait waits until the expression is true.
+func (p *page) wait(what, expression string) {
+	p.t.Helper()
+	deadline := time.Now().Add(patience)
+	for {
+		ctx, cancel := context.WithTimeout(p.ctx, patience)
+		ok, err := chromedp.Run(ctx, chromedp.Evaluate[bool]("Boolean("+expression+")"))
+		cancel()
+		if ok {
+			return
+		}
+		if time.Now().After(deadline) {
+			p.t.Fatalf("waited in vain for %s (%v)\n%s", what, err, p.describe())
+		}
+		time.Sleep(50 * time.Millisecond)
+	}
+}
+
+// calm fails the test if the page complained about anything.
+func (p *page) calm() {
+	p.t.Helper()
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	for _, s := range p.trouble {
+		p.t.Errorf("the page complains: %s", s)
+	}
+}
+
+// stayedAt fails the test if the page asked any other origin for anything.
+func (p *page) stayedAt(address string) {
+	p.t.Helper()
+	home, err := url.Parse(address)
+	if err != nil {
+		p.t.Fatal(err)
+	}
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	if len(p.requests) == 0 {
+		p.t.Error("no request was seen at all: this check sees nothing")
+	}
+	for _, r := range p.requests {
+		u, err := url.Parse(strings.TrimPrefix(r, "blob:"))
+		if err != nil || u.Scheme == "data" {
+			continue
+		}
+		if u.Scheme != home.Scheme || u.Host != home.Host {
+			p.t.Errorf("a request left the site: %s", r)
+		}
+	}
+}

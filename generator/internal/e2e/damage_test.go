@@ -1,0 +1,122 @@
+package e2e
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/base64"
+	"fmt"
+	"strings"
+	"testing"
+
+	"sutur/generator/internal/bundle"
+)
+
+// swapped exchanges one letter of verse 78:14 for another.
+func swapped(t testing.TB, raw []byte) (changed []byte, before, after string) {
+	t.Helper()
+	text, err := theText()
+	if err != nil {
+		t.Fatal(err)
+	}
+	before = text.Verses[text.Find(surah, 14)].Text
+	after = strings.Replace(before, "\u0646", "\u0645", 1)
+	if before == after {
+		t.Fatal("the verse has no such letter")
+	}
+	return bytes.Replace(raw, []byte(`"`+before+`"`), []byte(`"`+after+`"`), 1), before, after
+}
+
+func short(s string) string {
+	sum := sha256.Sum256([]byte(s))
+	return base64.RawURLEncoding.EncodeToString(sum[:8])
+}
+
+// TestDamage: text that is not the verified text is refused in plain words,
+// and no word of it is shown.
+func TestDamage(t *testing.T) {
+	file := fmt.Sprintf("data/s%03d.", surah)
+	for _, c := range []struct {
+		name, says string
+		change     func(t *testing.T, files []bundle.File) []bundle.File
+	}{
+		{"one letter", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
+			return replace(t, files, file, func(raw []byte) []byte { b, _, _ := swapped(t, raw); return b })
+		}},
+		{"one letter and its digest", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
+			return replace(t, files, file, func(raw []byte) []byte {
+				b, was, is := swapped(t, raw)
+				return bytes.Replace(b, []byte(short(was)), []byte(short(is)), 1)
+			})
+		}},
+		{"one digest", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
+			return replace(t, files, file, func(raw []byte) []byte {
+				_, was, is := swapped(t, raw)
+				return bytes.Replace(raw, []byte(short(was)), []byte(short(is)), 1)
+			})
+		}},
+		{"another surah", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
+			var other []byte
+			for _, f := range files {
+				if strings.HasPrefix(f.Name, "data/s079.") {
+					other = f.Data
+				}
+			}
+			return with(t, files, file, other)
+		}},
+		{"cut off", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
+			return with(t, files, file, nil, 300)
+		}},
+		{"missing", "no signal", func(t *testing.T, files []bundle.File) []bundle.File {
+			return without(t, files, file)
+		}},
+		{"no catalogue", "no signal", func(t *testing.T, files []bundle.File) []bundle.File {
+			return without(t, files, "data/catalogue.")
+		}},
+		{"damaged catalogue", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
+			return with(t, files, "data/catalogue.", nil, 300)
+		}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			s := serve(t, "/", c.change(t, built(t)))
+			p := newPage(t)
+			p.open(s.address + "#/lines?rule=noon-ikhfa&from=78:12&to=78:16")
+			p.wait("a word about it", `document.querySelector("[role=alert]")?.innerText.length > 20`)
+			if says := p.text("[role=alert]"); !strings.Contains(says, c.says) {
+				t.Errorf("the page says %q, want %q in it", says, c.says)
+			}
+			if n := p.count("[data-t=passage] .w"); n != 0 {
+				t.Errorf("%d words are shown", n)
+			}
+		})
+	}
+}
+
+// with replaces the file's bytes by data, or cuts them to a length.
+func with(t testing.TB, files []bundle.File, prefix string, data []byte, cut ...int) []bundle.File {
+	t.Helper()
+	for i, f := range files {
+		if strings.HasPrefix(f.Name, prefix) {
+			if len(cut) > 0 {
+				data = f.Data[:cut[0]]
+			}
+			files[i].Data = data
+			return files
+		}
+	}
+	t.Fatalf("no file begins with %s", prefix)
+	return nil
+}
+
+func without(t testing.TB, files []bundle.File, prefix string) []bundle.File {
+	t.Helper()
+	var left []bundle.File
+	for _, f := range files {
+		if !strings.HasPrefix(f.Name, prefix) {
+			left = append(left, f)
+		}
+	}
+	if len(left) != len(files)-1 {
+		t.Fatalf("%d files begin with %s, want one", len(files)-len(left), prefix)
+	}
+	return left
+}

@@ -1,0 +1,157 @@
+package e2e
+
+import (
+	"fmt"
+	"path/filepath"
+	"slices"
+	"strings"
+	"sync"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+
+	"sutur/generator/internal/build"
+	"sutur/generator/internal/mushaf"
+	"sutur/generator/internal/recite"
+)
+
+var theText = sync.OnceValues(func() (*mushaf.Text, error) {
+	abs, err := filepath.Abs(root)
+	if err != nil {
+		return nil, err
+	}
+	return build.Text(abs)
+})
+
+// letterAt is a letter on screen: verse of the lines, word, and where its
+// letter begins and ends in the word, in UTF-16 units; all from 0.
+type letterAt struct {
+	v, w, l  int
+	from, to int
+}
+
+// places asks the engine, not the page, for the letters that bear a rule in
+// verses from-to of a surah when the reader stops at verse ends. Sounds that
+// are not written are left out.
+func places(t testing.TB, rule string, surah, from, to int) []letterAt {
+	t.Helper()
+	text, err := theText()
+	if err != nil {
+		t.Fatal(err)
+	}
+	id, ok := recite.ParseRule(rule)
+	if !ok {
+		t.Fatalf("no rule %s", rule)
+	}
+	engine := recite.New(text)
+	var out []letterAt
+	for a := from; a <= to; a++ {
+		v := text.Find(surah, a)
+		for _, e := range engine.Reading(nil, v, recite.Reading{}) {
+			if e.Rule != id || e.Unwritten {
+				continue
+			}
+			at := letter(text, v, int(e.Word), int(e.From))
+			at.v = a - from
+			if !slices.Contains(out, at) {
+				out = append(out, at)
+			}
+		}
+	}
+	if len(out) < 3 {
+		t.Fatalf("%s has %d places in %d:%d-%d; these tests want three or more", rule, len(out), surah, from, to)
+	}
+	return out
+}
+
+func letter(text *mushaf.Text, v, w, l int) letterAt {
+	verse := &text.Verses[v]
+	word := verse.Words[w]
+	x := word.Letters[l]
+	// Every rune of the text is one UTF-16 unit.
+	return letterAt{0, w, l, len([]rune(verse.Text[word.Start:x.Start])), len([]rune(verse.Text[word.Start:x.End]))}
+}
+
+// hook is the selector of a hook that the page offers to tests.
+func hook(name string) string { return fmt.Sprintf(`[data-t="%s"]`, name) }
+
+// click clicks the element with a hook.
+func (p *page) click(name string) {
+	p.t.Helper()
+	p.wait("a control "+name, visible(hook(name)))
+	p.do(chromedp.Click(chromedp.CSS(hook(name))))
+}
+
+// visible is an expression: an element is there and has a size.
+func visible(selector string) string {
+	return fmt.Sprintf(`[...document.querySelectorAll(%q)].some(e => e.getClientRects().length > 0 && !e.disabled)`, selector)
+}
+
+// text returns what an element shows, with white space made one.
+func (p *page) text(selector string) string {
+	p.t.Helper()
+	return strings.Join(strings.Fields(eval[string](p, fmt.Sprintf(`document.querySelector(%q)?.innerText ?? ""`, selector))), " ")
+}
+
+// count returns how many elements there are.
+func (p *page) count(selector string) int {
+	p.t.Helper()
+	return eval[int](p, fmt.Sprintf(`document.querySelectorAll(%q).length`, selector))
+}
+
+// tap puts the pointer on the middle of a letter, as a finger would.
+func (p *page) tap(a letterAt) {
+	p.t.Helper()
+	at := eval[[2]float64](p, fmt.Sprintf(`(() => {
+		const w = document.querySelector('[data-t=passage] .w[data-v="%d"][data-w="%d"]');
+		w.scrollIntoView({ block: "center", behavior: "instant" });
+		const r = new Range();
+		r.setStart(w.firstChild, %d);
+		r.setEnd(w.firstChild, %d);
+		const b = r.getBoundingClientRect();
+		return [b.left + b.width / 2, b.top + b.height / 2];
+	})()`, a.v, a.w, a.from, a.to))
+	p.do(chromedp.MouseClickXY(at[0], at[1]))
+}
+
+// marked returns the letters that are coloured as marks on the lines, by the
+// ranges of the highlights of the family.
+func (p *page) marked(family string) int {
+	p.t.Helper()
+	return eval[int](p, fmt.Sprintf(`[...(CSS.highlights.get("f-%s") ?? [])].length`, family))
+}
+
+// begin opens the site and names a learner.
+func (p *page) begin(address, name string) {
+	p.t.Helper()
+	p.open(address)
+	p.wait("the first screen", drawn)
+	p.do(chromedp.SendKeys(chromedp.CSS(hook("name")), name))
+	p.click("begin")
+	p.wait("the card of today", `document.querySelector('[data-t^="next-"]')`)
+}
+
+// choose opens lines through the screen where they are chosen.
+func (p *page) choose(rule string, surah, from, to int) {
+	p.t.Helper()
+	eval[any](p, `(location.hash = "#/lines", 0)`)
+	p.wait("the choice of lines", visible(hook("open")))
+	eval[any](p, fmt.Sprintf(`(() => {
+		const set = (name, value) => {
+			const e = document.querySelector('[data-t="' + name + '"]');
+			e.value = value;
+			e.dispatchEvent(new Event("input", { bubbles: true }));
+			e.dispatchEvent(new Event("change", { bubbles: true }));
+			if (e.value !== value) throw new Error(name + " does not take " + value);
+		};
+		set("rule", %q); set("surah", "%d"); set("from", "%d"); set("to", "%d");
+		return 0;
+	})()`, rule, surah, from, to))
+	p.click("open")
+	p.wait("the lines", visible(hook(fmt.Sprintf("verse-%d-%d", surah, to))))
+	p.do(waitFonts())
+}
+
+func waitFonts() chromedp.Action[chromedp.Void] {
+	return chromedp.Evaluate[chromedp.Void](`document.fonts.ready.then(() => 0)`, chromedp.EvalAwaitPromise)
+}
