@@ -15,18 +15,23 @@ export interface ZoomProps {
   marked: (l: number) => boolean; name: string; colour: string; choose: (l: number) => void; closed: () => void; label: string;
 }
 
+const PAD = 10; // pixels of the neighbours that are seen, faint, at either side
+
 /**
- * One slice: the word again, moved so that letter l is in the middle and nothing else is seen. A letter drawn together
- * with its neighbour is cut out; any other is the one letter of a transparent word that has a colour, and so is whole.
+ * One slice: the word again, faint, moved so that letter l is in the middle, and that letter in ink: by a range, or, where
+ * a letter is drawn together with its neighbour, by a copy of the word cut to it.
  */
 function face(s: Shown, l: number, box: DOMRect): { el: HTMLElement; range: Range | undefined } {
-  const b = Sheet.box(s, l), wide = b.right - b.left, bears = stands(s.word, l + 1);
-  const one = ranges && !stands(s.word, l) && !bears && !lamAlif(s.word, l) && !lamAlif(s.word, l - 1);
-  const split = stands(s.word, l) ? Sheet.split(s, l, b) : bears ? Sheet.split(s, l + 1, b) : 0;
-  const cut = !split ? '' : `;clip-path:inset(${bears ? `${split - box.top}px -1em -1em` : `-.4em -1em ${box.bottom - split}px`} -1em)`;
-  const copy = h('span', { class: 'slice-word', lang: 'ar', style: `left:${box.left - b.left + 2}px;width:${box.width}px${cut}` }, s.word.text);
-  const el = h('span', { class: one ? 'slice one' : 'slice', style: `width:${wide + 4}px;height:${box.height}px`, 'aria-hidden': 'true' }, copy);
-  return { el, range: one ? Sheet.range({ ...s, node: copy.firstChild as Text }, l) : undefined };
+  const b = Sheet.box(s, l), over = stands(s.word, l), bears = stands(s.word, l + 1);
+  const one = ranges && !over && !bears && !lamAlif(s.word, l) && !lamAlif(s.word, l - 1);
+  const at = `left:${box.left - b.left + PAD}px;width:${box.width}px`;
+  const copy = (cls: string, cut = '') => h('span', { class: cls, lang: 'ar', style: at + cut }, s.word.text);
+  const faint = copy('slice-word');
+  const el = h('span', { class: 'slice', style: `width:${b.right - b.left + 2 * PAD}px;height:${box.height}px`, 'aria-hidden': 'true' }, faint);
+  if (one) return { el, range: Sheet.range({ ...s, node: faint.firstChild as Text }, l) };
+  const top = bears ? `${Sheet.split(s, l + 1, b) - box.top}px` : '-.4em', bottom = over ? `${box.bottom - Sheet.split(s, l, b)}px` : '-.4em';
+  el.append(copy('slice-word ink', `;clip-path:inset(${top} ${box.right - b.right}px ${bottom} ${b.left - box.left}px)`));
+  return { el, range: undefined };
 }
 type Shown = NonNullable<ReturnType<Sheet['word']>>;
 

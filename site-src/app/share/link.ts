@@ -11,10 +11,12 @@ const bad = (reason: string, vars: Record<string, string | number> = {}): Route 
 // Digits of other scripts are taken too: a place may be typed on an Arabic or Persian keyboard.
 const ascii = (s: string) => s.trim().replace(/[\u0660-\u0669\u06f0-\u06f9]/g, (d) => String(d.charCodeAt(0) & 15));
 
-/** Reads 78:1, also with a dot or blanks; undefined when it is no place. A surah alone has verse 0. */
+/**
+ * Reads 78:1, also with a dot or blanks; undefined when it is no place. A surah alone has verse 0, and a verse 0
+ * that was asked for is -1, which no surah has. */
 export function parseRef(s: string): Ref | undefined {
   const m = /^(\d{1,3})(?:\s*[:.]\s*(\d{1,3}))?$/.exec(ascii(s));
-  return m ? { s: Number(m[1]), a: Number(m[2] ?? 0) } : undefined;
+  return m ? { s: Number(m[1]), a: m[2] === undefined ? 0 : Number(m[2]) || -1 } : undefined;
 }
 
 const inside = (c: Catalogue, r: Ref) => r.s >= 1 && r.s <= c.surahs.length && r.a >= 1 && r.a <= c.surahs[r.s - 1]!.count;
@@ -41,7 +43,7 @@ function lines(c: Catalogue, q: URLSearchParams): Route {
   if (!to) return bad('to', { found: second });
   for (const r of [from, to]) {
     if (r.s < 1 || r.s > c.surahs.length) return bad('surah', { found: r.s });
-    if (!inside(c, r)) return bad('verse', { found: r.a, surah: c.surahs[r.s - 1]!.la, n: c.surahs[r.s - 1]!.count });
+    if (!inside(c, r)) return bad('verse', { found: Math.max(r.a, 0), surah: c.surahs[r.s - 1]!.la, n: c.surahs[r.s - 1]!.count });
   }
   const n = between(c, from, to);
   if (n < 1) return bad('order', { from: showRef(from), to: showRef(to) });

@@ -1,0 +1,69 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { additions, BackupError, parse, write } from '../node_modules/.out/app/log/backup.js';
+
+const t = '2026-03-01T10:00:00.000Z';
+const learner = { id: 'a1', name: 'Demo', place: { s: 78, a: 1 }, settled: true, made: t, updated: t };
+const session = {
+  id: 's1', learner: 'a1', day: '2026-03-01', at: t, rule: 'ghunnah', from: { s: 78, a: 1 }, to: { s: 78, a: 5 },
+  marks: [{ v: 0, w: 0, l: 1, count: 2 }], stops: [[0, 1, false]], found: 1, missed: 0, extra: 0, helped: false, outcome: 'alone',
+};
+const taught = { learner: 'a1', rule: 'ghunnah', since: '2026-03-01', known: '' };
+const records = { learners: [learner], sessions: [session], taught: [taught] };
+const none = { learners: [], sessions: [], taught: [] };
+const file = (patch) => JSON.stringify({ ...JSON.parse(write(records, t)), ...patch });
+
+test('what is saved is read back', () => assert.deepEqual(parse(write(records, t)), records));
+
+for (const [name, text, code] of [
+  ['empty', '', 'not-json'],
+  ['cut off', write(records, t).slice(0, -40), 'not-json'],
+  ['null', 'null', 'foreign'],
+  ['a list', '[]', 'foreign'],
+  ['another program', '{"format":"other","v":1}', 'foreign'],
+  ['a later version', file({ v: 2 }), 'newer'],
+  ['no version', file({ v: undefined }), 'damaged'],
+  ['no sessions', file({ sessions: undefined }), 'damaged'],
+  ['a session without an id', file({ sessions: [{ ...session, id: undefined }] }), 'damaged'],
+  ['an outcome unknown', file({ sessions: [{ ...session, outcome: 'best' }] }), 'damaged'],
+  ['a surah past the last', file({ sessions: [{ ...session, from: { s: 115, a: 1 } }] }), 'damaged'],
+  ['a mark that is no number', file({ sessions: [{ ...session, marks: [{ v: 0, w: 0, l: 'x', count: 0 }] }] }), 'damaged'],
+  ['a day that is none', file({ sessions: [{ ...session, day: '2026-13-99' }] }), 'damaged'],
+  ['a session of nobody', file({ sessions: [{ ...session, learner: 'zz' }] }), 'damaged'],
+  ['a rule of nobody', file({ taught: [{ ...taught, learner: 'zz' }] }), 'damaged'],
+  ['a name too long', file({ learners: [{ ...learner, name: 'x'.repeat(1000) }] }), 'damaged'],
+  ['markup for an id', file({ learners: [{ ...learner, id: '<b>' }] }), 'damaged'],
+]) test(`refuses ${name}`, () => assert.throws(() => parse(text), (e) => e instanceof BackupError && e.code === code));
+
+test('a damaged record is named', () => {
+  assert.throws(() => parse(file({ sessions: [session, { ...session, found: -1 }] })), (e) => e.where === 'sessions, 2');
+});
+
+test('every single byte changed is refused or is still whole records', () => {
+  const whole = write(records, t);
+  for (let i = 0; i < whole.length; i++) {
+    try {
+      const got = parse(whole.slice(0, i) + '\u0001' + whole.slice(i + 1));
+      assert.equal(got.sessions.length, 1);
+    } catch (e) {
+      assert.ok(e instanceof BackupError, String(e));
+    }
+  }
+});
+
+test('reading back adds everything once', () => {
+  assert.deepEqual(additions(none, records), records);
+  assert.deepEqual(additions(records, records), none);
+});
+
+test('the later learner stays', () => {
+  const later = { ...learner, name: 'Demo two', updated: '2026-04-01T10:00:00.000Z' };
+  assert.deepEqual(additions(records, { ...records, learners: [later] }).learners, [later]);
+  assert.deepEqual(additions({ ...records, learners: [later] }, records).learners, []);
+});
+
+test('the earlier date of a rule stays, and known is not lost', () => {
+  const early = { ...taught, since: '2026-01-05', known: '' }, known = { ...taught, known: '2026-03-09' };
+  assert.deepEqual(additions({ ...records, taught: [known] }, { ...records, taught: [early] }).taught, [{ ...taught, since: '2026-01-05', known: '2026-03-09' }]);
+  assert.deepEqual(additions({ ...records, taught: [early] }, { ...records, taught: [known] }).taught, [{ ...taught, since: '2026-01-05', known: '2026-03-09' }]);
+});

@@ -1,0 +1,64 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { linesHash, parseHash, parseRef } from '../node_modules/.out/app/share/link.js';
+
+const surahs = Array.from({ length: 114 }, (_, i) => ({ n: i + 1, la: `S${i + 1}`, count: i === 77 ? 40 : i === 1 ? 286 : 7 }));
+const c = { surahs, rules: [{ id: 'noon-ikhfa' }, { id: 'ghunnah' }] };
+const lines = (rule, s, a, s2, a2) => ({ name: 'lines', lines: { rule, from: { s, a }, to: { s: s2, a: a2 } } });
+const bad = (reason) => reason;
+
+for (const [hash, want] of [
+  ['', { name: 'today' }],
+  ['#', { name: 'today' }],
+  ['#/rules', { name: 'rules' }],
+  ['#/rules/', { name: 'rules' }],
+  ['#/lines', { name: 'choose' }],
+  ['#/lines?rule=noon-ikhfa&from=78:1&to=78:5', lines('noon-ikhfa', 78, 1, 78, 5)],
+  ['#/lines?rule=NOON-IKHFA&from=78:1&to=78:5', lines('noon-ikhfa', 78, 1, 78, 5)],
+  ['#/lines?from=78:1', lines('', 78, 1, 78, 1)],
+  ['#/lines?from=78.1&to=78.5', lines('', 78, 1, 78, 5)],
+  ['#/lines?from=78:1-5', lines('', 78, 1, 78, 5)],
+  ['#/lines?from=78:1&to=5', lines('', 78, 1, 78, 5)],
+  ['#/lines?from=112', lines('', 112, 1, 112, 7)],
+  ['#/lines?from=%D9%A7%D9%A8:%D9%A1&to=%D9%A7%D9%A8:%D9%A3', lines('', 78, 1, 78, 3)],
+  ['#/lines?from=112:1&to=114:6', lines('', 112, 1, 114, 6)],
+  ['#/lines?from=78%3A1&to=78%3A5&name=x', lines('', 78, 1, 78, 5)],
+  ['#/lines?rule=nothing&from=78:1', bad('rule')],
+  ['#/lines?rule=noon-ikhfa', bad('from')],
+  ['#/lines?from=abc', bad('from')],
+  ['#/lines?from=78:1&to=xyz:1', bad('to')],
+  ['#/lines?from=115:1', bad('surah')],
+  ['#/lines?from=0:1', bad('surah')],
+  ['#/lines?from=78:41', bad('verse')],
+  ['#/lines?from=78:0&to=78:3', bad('verse')],
+  ['#/lines?from=78:5&to=78:1', bad('order')],
+  ['#/lines?from=2:1&to=2:286', bad('many')],
+  ['#/nowhere', bad('screen')],
+  ['#/__proto__', bad('screen')],
+  ['#/lines?from=%E0%A4%A', bad('from')],
+]) test(hash || '(empty)', () => {
+  const got = parseHash(c, hash);
+  if (typeof want === 'string') assert.deepEqual([got.name, got.reason], ['bad', want]);
+  else assert.deepEqual(got, want);
+});
+
+test('what is written is read back', () => {
+  const l = { rule: 'ghunnah', from: { s: 78, a: 2 }, to: { s: 78, a: 9 } };
+  assert.deepEqual(parseHash(c, linesHash(l)), { name: 'lines', lines: l });
+});
+
+test('anything at all is answered and never throws', () => {
+  const parts = ['#', '/', 'lines', '?', 'from=', 'to=', 'rule=', '78', ':', '-', '.', '&', '%', '\u0660', 'ghunnah', ' ', '\0', '999'];
+  let seed = 7;
+  const pick = () => parts[(seed = (seed * 1103515245 + 12345) % 2147483648) % parts.length];
+  for (let i = 0; i < 20000; i++) {
+    const hash = Array.from({ length: 1 + i % 12 }, pick).join(''), got = parseHash(c, hash);
+    if (got.name === 'lines') assert.ok(got.lines.from.a >= 1 && got.lines.to.a >= 1, hash);
+  }
+});
+
+test('places', () => {
+  assert.deepEqual(parseRef('78:1'), { s: 78, a: 1 });
+  assert.deepEqual(parseRef(' 78 : 1 '), { s: 78, a: 1 });
+  for (const x of ['', '78:', ':1', '78:1:1', '1234:1', '-1:1', '1e2:1']) assert.equal(parseRef(x), undefined, x);
+});
