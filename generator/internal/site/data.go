@@ -31,6 +31,8 @@ type catalogue struct {
 	Details    []string     `json:"details"` // by the engine's number
 	Juz        [][2]int     `json:"juz"`     // surah and verse each begins with
 	Pages      [][2]int     `json:"pages"`
+	Passages   string       `json:"passages"` // the passage index, beside the catalogue
+	Lessons    []unitEntry  `json:"lessons"`  // in teaching order; rules that no lesson teaches are not among them
 }
 
 type surahEntry struct {
@@ -82,6 +84,7 @@ func dataFiles(s Source) (files []bundle.File, catalogueName string) {
 	}
 	c.Juz = begins(s.Text, func(v mushaf.Verse) int { return v.Juz })
 	c.Pages = begins(s.Text, func(v mushaf.Verse) int { return v.Page })
+	files = append(files, c.addPassages(s))
 	raw := encode(c)
 	catalogueName = "data/catalogue." + hash(raw) + ".json.gz"
 	return append(files, bundle.File{Name: catalogueName, Data: compress(new(bytes.Buffer), raw)}), catalogueName
