@@ -44,6 +44,7 @@ func commands() []command {
 		{"build", "[--out DIR]", "make the site in dist/", runBuild},
 		{"serve", "[--port N]", "build, serve on this machine only, build again on every change", runServe},
 		{"annotate", "REF… [--json] [--stop REF.WORD]… [--join REF]…", "list where the rules act in verses such as 78:1-5", runAnnotate},
+		{"verify", "", "hold the text and the engine against independent witnesses", runVerify},
 		{"help", "", "show this", runHelp},
 	}
 }

@@ -47,6 +47,8 @@ func TestBadInput(t *testing.T) {
 		{"annotate 112 --join 112:9", []string{`"112:9"`}},
 		{"annotate 114 --join 114:6", []string{"past the end of the text"}},
 		{"annotate 112 --join 112:1 --stop 112:1.4", []string{"accepted is one of the two"}},
+		{"verify 78", []string{`"78" is one argument too many`}},
+		{"verify --all", []string{"-all", "accepted are no flags"}},
 		{"serve now", []string{`"now" is one argument too many`}},
 	} {
 		t.Run(c.args, func(t *testing.T) {
