@@ -11,6 +11,7 @@ import (
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/colour"
 	"sutur/generator/internal/diag"
+	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/mushaf"
 	"sutur/generator/internal/recite"
 	"sutur/generator/internal/rules"
@@ -82,7 +83,8 @@ func source(root string) (site.Source, []diag.Diagnostic) {
 		return s, []diag.Diagnostic{{Found: err.Error()}}
 	}
 	s.Engine = func() site.Engine { return recite.New(s.Text) }
-	var ds []diag.Diagnostic
+	var ds, more []diag.Diagnostic
 	s.Rules, ds = rules.Load(os.DirFS(filepath.Join(root, filepath.FromSlash(rules.Dir))))
-	return s, ds
+	s.Lessons, more = lesson.Load(os.DirFS(filepath.Join(root, filepath.FromSlash(lesson.Dir))), s.Text, recite.New(s.Text), s.Rules)
+	return s, append(ds, more...)
 }

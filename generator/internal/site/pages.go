@@ -12,6 +12,7 @@ import (
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/colour"
 	"sutur/generator/internal/diag"
+	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/rules"
 )
 
@@ -58,7 +59,7 @@ type Page struct {
 
 // LessonPage is a lesson with its address and its text ready to be put in.
 type LessonPage struct {
-	Lesson
+	lesson.Lesson
 	Href string // relative to the page
 	Body template.HTML
 }
@@ -150,7 +151,7 @@ func (a app) page(s Source, root string) Page {
 	}
 	for _, l := range s.Lessons {
 		lp := LessonPage{l, root + "lessons/" + l.ID + ".html", template.HTML(l.HTML)}
-		if l.Kind == "page" {
+		if l.Kind == lesson.KindPage {
 			p.Texts = append(p.Texts, lp)
 		} else {
 			p.Lessons = append(p.Lessons, lp)
@@ -164,7 +165,7 @@ func (p *Page) teach(l *LessonPage) {
 	p.Lesson = l
 	p.Title = l.Name + " · Sutur"
 	p.Description = l.Name + ": a page of Sutur."
-	if l.Kind != "page" {
+	if l.Kind != lesson.KindPage {
 		p.Description = l.Name + ": what it is, how it is read, and where it is found in the Qur'an."
 	}
 }

@@ -26,6 +26,7 @@ import (
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/colour"
 	"sutur/generator/internal/diag"
+	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/mushaf"
 	"sutur/generator/internal/recite"
 	"sutur/generator/internal/rules"
@@ -39,8 +40,8 @@ type Source struct {
 	Engine   func() Engine // makes an engine for one goroutine
 	Rules    []rules.Rule  // in the engine's order
 	Families []colour.Family
-	CSS      string   // the families' colours
-	Lessons  []Lesson // in teaching order
+	CSS      string          // the families' colours
+	Lessons  []lesson.Lesson // in teaching order
 }
 
 // Engine finds the events of verses, as *recite.Engine does.
@@ -53,19 +54,19 @@ type Engine interface {
 func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	var a app
 	var wg sync.WaitGroup
-	var script, lesson, style bundle.Output
+	var script, style, lessonScript bundle.Output
 	var scriptDiags, lessonDiags, styleDiags []diag.Diagnostic
 	wg.Go(func() { script, scriptDiags = bundle.Script(s.Dir, bundle.ScriptSource) })
 	wg.Go(func() { style, styleDiags = bundle.Style(s.Dir, s.CSS) })
 	if exists(s.Dir, lessonSource) {
-		wg.Go(func() { lesson, lessonDiags = bundle.Script(s.Dir, lessonSource) })
+		wg.Go(func() { lessonScript, lessonDiags = bundle.Script(s.Dir, lessonSource) })
 	}
 	files, catalogueName := dataFiles(s)
 	wg.Wait()
 	ds := slices.Concat(scriptDiags, lessonDiags, styleDiags)
 
-	files = slices.Concat(files, script.Files, style.Files, lesson.Files)
-	a.script, a.style, a.lessonScript, a.catalogue = script.Name, style.Name, lesson.Name, catalogueName
+	files = slices.Concat(files, script.Files, style.Files, lessonScript.Files)
+	a.script, a.style, a.lessonScript, a.catalogue = script.Name, style.Name, lessonScript.Name, catalogueName
 	for _, f := range style.Files {
 		if path.Ext(f.Name) == ".woff2" {
 			a.font = f.Name

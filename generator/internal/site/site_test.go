@@ -19,6 +19,7 @@ import (
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/colour"
 	"sutur/generator/internal/diag"
+	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/mushaf"
 	"sutur/generator/internal/recite"
 	"sutur/generator/internal/rules"
@@ -82,7 +83,7 @@ func newSource(t *testing.T, replaced map[string]string) Source {
 		Rules:    []rules.Rule{{ID: "noon-ikhfa", Name: "Ikhfa", Family: "noon", Counts: []int{2}}},
 		Families: []colour.Family{{Name: "noon", Light: "#112233", Dark: "#ddeeff", Form: "wavy"}},
 		CSS:      ":root{--c-noon:#123456}",
-		Lessons: []Lesson{
+		Lessons: []lesson.Lesson{
 			{ID: "noon-ikhfa", Name: "Ikhfa", Rules: []string{"noon-ikhfa"}, Kind: "lesson", HTML: "<p>One</p>"},
 			{ID: "qalqalah", Name: "Qalqalah", Kind: "lesson", HTML: "<p>Two</p>"},
 			{ID: "etiquette", Name: "Etiquette", Kind: "page", HTML: "<p>Three</p>"},
