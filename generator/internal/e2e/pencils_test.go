@@ -1,0 +1,124 @@
+package e2e
+
+import (
+	"encoding/json"
+	"math"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/evanw/esbuild/pkg/api"
+
+	"sutur/generator/internal/build"
+)
+
+// module bundles one script for evaluation in a page: contents may import from
+// the app's folder.
+func module(t testing.TB, contents string) string {
+	t.Helper()
+	abs, err := filepath.Abs(filepath.Join(root, build.SourceDir, "app"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	r := api.Build(api.BuildOptions{
+		Stdin:  &api.StdinOptions{Contents: contents, ResolveDir: abs},
+		Bundle: true, Format: api.FormatIIFE, Write: false,
+	})
+	if len(r.Errors) > 0 {
+		t.Fatal(r.Errors)
+	}
+	return string(r.OutputFiles[0].Contents) + ";0"
+}
+
+// TestColoursAsTheGenerator holds the browser's colour formulas against the
+// table of values that package colour writes.
+func TestColoursAsTheGenerator(t *testing.T) {
+	data, err := os.ReadFile("../colour/testdata/vectors.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var want struct {
+		CloseBelow float64
+		ViewNames  []string
+		Colours    []struct {
+			Hex       string
+			Luminance float64
+			Views     [][3]float64
+		}
+		Pairs []struct {
+			A, B     string
+			Contrast float64
+			Which    string
+			Diff     float64
+			Close    bool
+		}
+	}
+	if err := json.Unmarshal(data, &want); err != nil {
+		t.Fatal(err)
+	}
+	if len(want.Colours) < 30 || len(want.Pairs) < 90 {
+		t.Fatalf("the table has only %d colours and %d pairs", len(want.Colours), len(want.Pairs))
+	}
+	p := newPage(t)
+	p.open("about:blank")
+	eval[any](p, module(t, `import * as c from "./colour/close.ts"; globalThis.colours = c;`))
+	eval[any](p, "globalThis.want = "+string(data)+";0")
+	got := eval[struct {
+		CloseBelow float64
+		ViewNames  []string
+		Colours    []struct {
+			Luminance float64
+			Views     [][3]float64
+		}
+		Pairs []struct {
+			Contrast, Diff float64
+			Which          string
+			Close          bool
+		}
+	}](p, `({
+		closeBelow: colours.CLOSE_BELOW, viewNames: colours.VIEWS.map(v => v.name),
+		colours: want.colours.map(c => ({ luminance: colours.luminance(c.hex), views: colours.VIEWS.map((_, i) => colours.seen(c.hex, i)) })),
+		pairs: want.pairs.map(x => ({ ...colours.tooClose(x.a, x.b), contrast: colours.contrast(x.a, x.b) })),
+	})`)
+	near := func(a, b float64) bool { return math.Abs(a-b) < 2e-7 }
+	if got.CloseBelow != want.CloseBelow || len(got.ViewNames) != len(want.ViewNames) {
+		t.Errorf("close below %v seen in %v, want %v in %v", got.CloseBelow, got.ViewNames, want.CloseBelow, want.ViewNames)
+	}
+	for i, w := range want.ViewNames {
+		if got.ViewNames[i] != w {
+			t.Errorf("view %d is %s, want %s", i, got.ViewNames[i], w)
+		}
+	}
+	for i, w := range want.Colours {
+		g := got.Colours[i]
+		if !near(g.Luminance, w.Luminance) {
+			t.Errorf("%s: luminance %v, want %v", w.Hex, g.Luminance, w.Luminance)
+		}
+		for v := range w.Views {
+			for k := range 3 {
+				if !near(g.Views[v][k], w.Views[v][k]) {
+					t.Errorf("%s seen by %s: %v, want %v", w.Hex, want.ViewNames[v], g.Views[v], w.Views[v])
+					break
+				}
+			}
+		}
+	}
+	for i, w := range want.Pairs {
+		g := got.Pairs[i]
+		if !near(g.Contrast, w.Contrast) || !near(g.Diff, w.Diff) || g.Which != w.Which || g.Close != w.Close {
+			t.Errorf("%s and %s: got %+v, want %+v", w.A, w.B, g, w)
+		}
+	}
+	// What cannot be read is refused, and what is set for paper is readable on the dark page.
+	refused := eval[[]bool](p, `["", "red", "#12345", "#1234567", "#12345g"].map(x => { try { colours.parse(x); return false } catch (e) { return e instanceof RangeError } })`)
+	for i, ok := range refused {
+		if !ok {
+			t.Errorf("bad colour %d is not refused", i)
+		}
+	}
+	for i, k := range eval[[]float64](p, `want.colours.map(c => colours.contrast(colours.forDark(c.hex), "#14171c"))`) {
+		if k < 4.5 {
+			t.Errorf("%s made for the dark page has a contrast of %.2f only", want.Colours[i].Hex, k)
+		}
+	}
+}
