@@ -1,0 +1,166 @@
+package e2e
+
+import (
+	"bytes"
+	"fmt"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+
+	cdpbrowser "github.com/chromedp/cdproto/browser"
+	"github.com/chromedp/cdproto/dom"
+	cdppage "github.com/chromedp/cdproto/page"
+	"github.com/chromedp/chromedp"
+
+	"sutur/generator/internal/bundle"
+)
+
+// newer returns the site as a later build would make it: one page says
+// something else, and the service worker has another version.
+func newer(t testing.TB, files []bundle.File) []bundle.File {
+	t.Helper()
+	changed := 0
+	for i, f := range files {
+		was := f.Data
+		switch f.Name {
+		case "about.html":
+			files[i].Data = bytes.Replace(was, []byte("<h1>About Sutur</h1>"), []byte("<h1>A newer page</h1>"), 1)
+		case "sw.js":
+			files[i].Data = regexp.MustCompile(`version:"[0-9a-f]{16}"`).ReplaceAll(was, []byte(`version:"0123456789abcdef"`))
+		default:
+			continue
+		}
+		if !bytes.Equal(was, files[i].Data) {
+			changed++
+		}
+	}
+	if changed != 2 {
+		t.Fatalf("%d files were changed, want 2", changed)
+	}
+	return files
+}
+
+// TestUpdate: a newer version is fetched in the background, said politely, and
+// used when the reader asks for it; what was kept stays.
+func TestUpdate(t *testing.T) {
+	s := serve(t, "/a/b/", built(t))
+	p := newPage(t)
+	p.begin(s.address, "")
+	p.wait("everything to be stored", kept)
+	session(p)
+	s.host.Set(newer(t, built(t)))
+	served := s.served.Load()
+	p.open(s.address + "#/record")
+	p.do(chromedp.Reload())
+	p.wait("the notice of a newer version", visible(hook("notice-update")+" "+hook("notice-action")))
+	if n := s.served.Load() - served; n > 40 {
+		t.Errorf("the update asked for %d files; those whose names carry a hash are there already", n)
+	}
+	eval[any](p, `(window.before = true, 0)`)
+	p.do(chromedp.Click(chromedp.CSS(hook("notice-action"))))
+	p.wait("the page to come again", `!window.before && `+drawn)
+	s.stop()
+	p.open(s.address + "about.html")
+	if h := p.text("h1"); h != "A newer page" {
+		t.Errorf("after the update the page says %q", h)
+	}
+	p.open(s.address + "#/record")
+	p.wait("the record", visible(hook("session")))
+}
+
+// TestBackup saves the record to a file, reads it in another profile, and
+// refuses what is no backup with nothing changed.
+func TestBackup(t *testing.T) {
+	s := serve(t, "/", built(t))
+	dir := t.TempDir()
+	p := newPage(t)
+	p.begin(s.address, "Test child")
+	n := session(p)
+	_, err := chromedp.CallBrowser(p.ctx, cdpbrowser.SetDownloadBehavior, cdpbrowser.SetDownloadBehaviorParams{
+		Behavior: cdpbrowser.SetDownloadBehaviorBehaviorAllow, DownloadPath: dir, BrowserContextID: chromedp.FromContext(p.ctx).BrowserContextID,
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	p.click("backup")
+	p.wait("the download to be said", `document.querySelector('[data-t^="notice-"]')`)
+	var file string
+	for range 200 {
+		if names, _ := filepath.Glob(filepath.Join(dir, "*.json")); len(names) == 1 {
+			file = names[0]
+			break
+		}
+		eval[any](p, `new Promise(r => setTimeout(() => r(0), 50))`)
+	}
+	data, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatalf("no backup came: %v", err)
+	}
+	if !bytes.HasPrefix(data, []byte("{")) || !bytes.Contains(data, []byte("noon-ikhfa")) {
+		t.Fatalf("the backup is %.200s", data)
+	}
+
+	other := newPage(t)
+	other.begin(s.address, "")
+	other.click("nav-record")
+	give := func(name string, data []byte) {
+		t.Helper()
+		file := filepath.Join(dir, name)
+		if err := os.WriteFile(file, data, 0o644); err != nil {
+			t.Fatal(err)
+		}
+		doc := call(other, dom.GetDocument, dom.GetDocumentParams{})
+		node := call(other, dom.QuerySelector, dom.QuerySelectorParams{NodeID: doc.Root.NodeID, Selector: hook("restore")})
+		call(other, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: []string{file}, NodeID: node.NodeID})
+	}
+	for _, bad := range []struct {
+		name string
+		data []byte
+	}{
+		{"photo.json", []byte("\x89PNG")},
+		{"other.json", []byte(`{"some":"thing"}`)},
+		{"cut.json", data[:len(data)/2]},
+		{"changed.json", bytes.Replace(data, []byte("noon-ikhfa"), []byte("noon\u0000"), 1)},
+	} {
+		give(bad.name, bad.data)
+		other.wait(bad.name+" to be refused", fmt.Sprintf(`document.querySelector('[data-t="notice-refused"]')?.innerText.includes(%q)`, bad.name))
+		if c := other.count(hook("session")); c != 0 {
+			t.Errorf("%s brought %d sessions", bad.name, c)
+		}
+	}
+	for range 2 { // the second time brings nothing twice
+		give("backup.json", data)
+		other.wait("the backup to be read", visible(hook("notice-restored")))
+	}
+	// The session belongs to the learner of the backup, who can be taken in hand.
+	if text := other.text(hook("notice-restored")); text == "" {
+		t.Error("nothing is said")
+	}
+	kept := eval[string](other, `(async () => {
+		const dbs = await indexedDB.databases();
+		const db = await new Promise((ok, no) => { const r = indexedDB.open(dbs[0].name); r.onsuccess = () => ok(r.result); r.onerror = no; });
+		const all = await new Promise((ok, no) => { const r = db.transaction("sessions").objectStore("sessions").getAll(); r.onsuccess = () => ok(r.result); r.onerror = no; });
+		db.close();
+		return all.map(s => s.rule + " " + s.found + " " + s.outcome).join();
+	})()`)
+	if want := fmt.Sprintf("noon-ikhfa %d some", n); kept != want {
+		t.Errorf("the other profile holds %q, want %q", kept, want)
+	}
+}
+
+// TestPaper makes a PDF of lines: it holds the text and is not blank.
+func TestPaper(t *testing.T) {
+	s := serve(t, "/", built(t))
+	p := newPage(t)
+	p.open(s.address + "#/lines?rule=noon-ikhfa&from=78:12&to=78:20")
+	p.wait("the lines", visible(hook("verse-78-20")))
+	pdf := call(p, cdppage.PrintToPDF, cdppage.PrintToPDFParams{})
+	if len(pdf.Data) < 10_000 {
+		t.Errorf("the PDF has %d bytes", len(pdf.Data))
+	}
+	if strings.TrimSpace(p.text("main")) == "" {
+		t.Error("the page is empty after printing")
+	}
+}
