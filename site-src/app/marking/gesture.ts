@@ -34,6 +34,8 @@ export function watch(el: HTMLElement, sheet: Sheet, on: Hands) {
     if (!moving) {
       if (far < SLOP) return;
       clearTimeout(timer);
+      // Up or down is the page's: the finger scrolls, also where there is nothing to scroll.
+      if (e.pointerType === 'touch' && Math.abs(e.clientY - y) > Math.abs(e.clientX - x)) { end(); return; }
       moving = true;
       el.setPointerCapture(id);
       const p = sheet.hit(x, y);

@@ -44,7 +44,14 @@ export function zoom(p: ZoomProps): Zoom {
     h('div', { class: 'zoom-word', dir: 'rtl' }, big, over), h('p', { class: 'quiet' }, t('zoom.hint')), row,
     h('button', { class: 'main', 'data-t': 'zoom-close', onclick: () => box.close() }, t('zoom.close')));
   box.addEventListener('close', () => { unpaint('zoom'); box.remove(); p.closed(); });
-  box.addEventListener('click', (e) => { if (e.target === box) box.close(); });
+  // The finger that held the word is lifted over the dialog: that click is not meant for it.
+  let own = false;
+  box.addEventListener('pointerdown', () => { own = true; }, true);
+  box.addEventListener('click', (e) => { if (!own && e.detail > 0) { e.stopPropagation(); e.preventDefault(); } }, true);
+  box.addEventListener('click', (e) => {
+    const r = box.getBoundingClientRect();
+    if (e.target === box && (e.clientY < r.top || e.clientY > r.bottom || e.clientX < r.left || e.clientX > r.right)) box.close();
+  });
   big.addEventListener('click', (e) => { const at = sheet.hit(e.clientX, e.clientY); if (at) p.choose(at.l); });
   document.body.append(box);
   box.showModal();

@@ -7,7 +7,7 @@ import { week } from '../../log/week.ts';
 import { choose } from '../../plan/lines.ts';
 import { type Next, next } from '../../plan/today.ts';
 import { linesHash } from '../../share/link.ts';
-import { saveLearner } from '../../store/store.ts';
+import { draft, saveLearner } from '../../store/store.ts';
 import { prefetch, verses } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
 import type { Learner } from '../../types.ts';
@@ -28,7 +28,7 @@ export function today(): View {
 function card(l: Learner): HTMLElement {
   const s = state.get(), n = next(s.catalogue, l, s.sessions, s.taught), child = l.name || t('child');
   const rule = 'rule' in n ? n.rule : undefined, box = h('section', { class: 'card', 'data-t': `next-${n.do}` });
-  const open = h('a', { class: 'button main', href: '#/lines', 'data-t': 'start' }, t(`today.button.${n.do}`, { rule: rule?.name ?? '' }));
+  const open = h('a', { class: 'button main', href: '#/lines', 'data-t': 'start' }, t(`today.button.${n.do === 'teach' && !rule?.lesson ? 'practise' : n.do}`));
   const where = h('p', { class: 'quiet', 'data-t': 'where' }, t('today.looking'));
   box.append(
     h('h2', rule ? { style: `--pencil:var(--c-${rule.family});--form:var(--form-${rule.family},solid)`, class: 'inked' } : {},
@@ -41,6 +41,7 @@ function card(l: Learner): HTMLElement {
   } else box.append(open, where);
   if (n.do === 'settle') box.append(h('p', {}, h('button', { class: 'link', 'data-t': 'settled', onclick: () => void settle(l) }, t('today.settled'))));
   void place(l, rule?.id ?? '', box, where);
+  void resume(l, box);
   return box;
 }
 
@@ -57,6 +58,13 @@ async function place(l: Learner, rule: string, box: HTMLElement, where: HTMLElem
   } catch {
     where.textContent = t('today.no-lines');
   }
+}
+
+/** Lines left half marked can be taken up again. */
+async function resume(l: Learner, box: HTMLElement) {
+  const d = await draft(l.id).catch(() => undefined), { surahs } = state.get().catalogue;
+  if (!d?.marks.length || d.phase === 'done' || !surahs[d.lines.to.s - 1]) return;
+  box.append(h('p', {}, h('a', { href: linesHash(d.lines), 'data-t': 'resume' }, t('today.resume', { lines: linesName(surahs, d.lines.from, d.lines.to) }))));
 }
 
 async function settle(l: Learner) {

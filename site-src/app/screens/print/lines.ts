@@ -1,0 +1,50 @@
+// One line of a sheet: its words, the ring at a verse's end, and in the margin the numbers of the verses that end on it.
+// An answer sheet has the counts above the letters and the rules' short names below.
+import { h } from '../../dom.ts';
+import type { Cell } from '../../print/marks.ts';
+import type { Catalogue, Verse } from '../../types.ts';
+import type { Ink } from './ink.ts';
+import { type Slot, wordEl } from './measure.ts';
+
+const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
+
+/** A word of the passage: its verse and place, from 0. */
+export interface At { v: number; w: number }
+
+/** What is needed to draw answers; without it a line is one to practise on. */
+export interface Answers { cells: Cell[][][]; slots: Slot[][][]; keys: Map<number, string>; ink: Ink }
+
+const em = (x: number) => `${Math.round(x * 1000) / 1000}`;
+
+function note(cls: string, s: Slot, text: string) {
+  return h('span', { class: cls, style: `--at:${em(s.at + s.wide / 2)}`, 'aria-hidden': 'true' }, text);
+}
+
+function word(c: Catalogue, verses: Verse[], { v, w }: At, a: Answers): HTMLElement {
+  const x = verses[v]!.words[w]!, el = wordEl(x), node = el.firstChild as Text, cells = a.cells[v]![w]!;
+  cells.forEach((cell, i) => {
+    const at = a.slots[v]![w]![i]!, n = cell.counts.find((k) => k > 0), key = cell.rules.map((r) => a.keys.get(r) ?? '').join(' ').trim();
+    a.ink.letter(node, x, cell.l, cell.n, c.rules[cell.rules[0]!]!.family, (l) => cells.some((y) => l >= y.l && l < y.l + y.n));
+    if (n) el.append(note('held', at, String(n)));
+    if (key) el.append(note('key', at, key));
+  });
+  return el;
+}
+
+export function line(c: Catalogue, verses: Verse[], at: At[], answers?: Answers): HTMLElement {
+  const p = h('p', { class: 'line', lang: 'ar', dir: 'rtl' }), ends: number[] = [];
+  for (const x of at) {
+    p.append(answers ? word(c, verses, x, answers) : wordEl(verses[x.v]!.words[x.w]!));
+    if (x.w !== verses[x.v]!.words.length - 1) continue;
+    p.append(h('span', { class: answers ? 'ring stop' : 'ring' }));
+    ends.push(verses[x.v]!.a);
+  }
+  return h('div', { class: 'row-line' }, p, h('span', { class: 'numbers', lang: 'ar' }, ends.map((a) => h('span', {}, digits.format(a)))));
+}
+
+/** The name of a surah before its first verse, with the basmala where the text has it as an opening and not as a verse. */
+export function heading(c: Catalogue, s: number, basmala: string): HTMLElement {
+  const name = c.surahs[s - 1]!;
+  return h('div', { class: 'row-line head', lang: 'ar', dir: 'rtl' }, h('span', { class: 'surah-name' }, name.ar),
+    basmala && s !== 1 && s !== 9 && h('span', { class: 'basmala' }, basmala));
+}

@@ -1,0 +1,42 @@
+// Measures words and letters once, in letter sizes, so that every size and both sheets are laid out from the same figures.
+// The text is set with exact widths (geometricPrecision), which a browser's print uses too.
+import { h } from '../../dom.ts';
+import { Sheet } from '../../marking/sheet.ts';
+import type { Cell } from '../../print/marks.ts';
+import type { Verse, Word } from '../../types.ts';
+
+/** A letter's place: from the word's start (its right edge) and how wide, in letter sizes. */
+export interface Slot { at: number; wide: number }
+export interface Measured { words: number[][]; space: number; slot: (v: number, w: number, l: number) => Slot; drop: () => void }
+
+const BIG = 100;
+
+/** The element of a word: one text node with the space after it, so that every last letter is painted like one in the middle. */
+export const wordEl = (word: Word) => h('span', { class: 'w' }, `${word.text} `);
+
+/** Sets all words in a corner nobody sees; drop takes them away again. */
+export async function measure(verses: Verse[]): Promise<Measured> {
+  await document.fonts.load(`${BIG}px "Scheherazade New"`, verses[0]?.text.slice(0, 20) ?? 'a').catch(() => undefined);
+  const els = verses.map((v) => v.words.map(wordEl));
+  const box = h('div', { class: 'print-measure', 'aria-hidden': 'true', style: `font-size:${BIG}px` },
+    els.map((v) => h('p', { class: 'line', lang: 'ar', dir: 'rtl' }, v)));
+  document.body.append(box);
+  const range = new Range(), widths = (el: HTMLElement, from: number, to: number) => {
+    range.setStart(el.firstChild!, from);
+    range.setEnd(el.firstChild!, to);
+    return range.getBoundingClientRect().width / BIG;
+  };
+  const words = els.map((v, i) => v.map((el, w) => widths(el, 0, verses[i]!.words[w]!.text.length)));
+  const first = els[0]![0]!, text = verses[0]!.words[0]!.text;
+  return {
+    words, space: widths(first, text.length, text.length + 1),
+    slot: (v, w, l) => {
+      const el = els[v]![w]!, b = Sheet.box({ v, w, el, node: el.firstChild as Text, word: verses[v]!.words[w]! }, l), r = el.getBoundingClientRect();
+      return { at: (r.right - b.right) / BIG, wide: (b.right - b.left) / BIG };
+    },
+    drop: () => box.remove(),
+  };
+}
+
+/** The places of all letters that a sheet marks. */
+export const slots = (m: Measured, cells: Cell[][][]): Slot[][][] => cells.map((v, i) => v.map((w, j) => w.map((x) => m.slot(i, j, x.l))));

@@ -1,0 +1,91 @@
+// The practice sheet and the answer sheet: one list of rows, broken into lines and pages once, drawn twice.
+import type { Catalogue, Settings, Verse } from '../../types.ts';
+import * as breaks from '../../print/breaks.ts';
+import { keys, type Marks, marks, shown } from '../../print/marks.ts';
+import type { Options } from '../../print/options.ts';
+import { geometry, type Geometry } from '../../print/paper.ts';
+import { linesName } from '../../text/names.ts';
+import { h } from '../../dom.ts';
+import { Ink } from './ink.ts';
+import { answerHead, type Heads, leaf, nextHead, number, practiceHead } from './leaf.ts';
+import { type Answers, type At, heading, line } from './lines.ts';
+import { measure, type Measured, slots } from './measure.ts';
+import { totals } from './totals.ts';
+
+export interface Job { c: Catalogue; verses: Verse[]; basmala: string; options: Options; taught: ReadonlySet<string>; settings: Settings; child: string }
+type Row = { head: number } | { at: At[] };
+
+/** Space between words in letter sizes beyond the font's own; what the ring at a verse's end takes with the space after it. As in the style sheet. */
+const SPREAD = .45, RING = .75;
+
+/** Rows of the passage: surahs' heads, and lines of whole words. */
+export function rows(verses: Verse[], m: Measured, g: Geometry): Row[] {
+  const out: Row[] = [];
+  for (let v = 0; v < verses.length;) {
+    const first = v, at: At[] = [];
+    if (verses[v]!.a === 1) out.push({ head: verses[v]!.s });
+    for (; v < verses.length && verses[v]!.s === verses[first]!.s; v++) verses[v]!.words.forEach((_, w) => at.push({ v, w }));
+    const pieces = at.map((x) => {
+      const end = x.w === verses[x.v]!.words.length - 1;
+      return { width: m.words[x.v]![x.w]! + (end ? RING : 0), end };
+    });
+    const starts = breaks.lines(pieces, m.space + SPREAD, g.line / g.em);
+    starts.forEach((s, i) => out.push({ at: at.slice(s, starts[i + 1]) }));
+  }
+  return out;
+}
+
+/** Builds the pages into box, which must be on screen, unscaled: heads are measured there. */
+export async function sheets(job: Job, box: HTMLElement, ink: Ink): Promise<HTMLElement[]> {
+  const { c, verses, options: o } = job, g = geometry(o.paper, o.turn, o.size);
+  const list = shown(c, o.show, o.rule, job.taught), found: Marks = marks(c, verses, list, job.settings), short = keys(found);
+  const rule = c.rules.find((r) => r.id === o.rule), learnt = shown(c, 'learnt', o.rule, job.taught).map((i) => c.rules[i]!);
+  const m = await measure(verses);
+  let all: Row[], answers: Answers;
+  try {
+    all = rows(verses, m, g);
+    answers = { cells: found.cells, slots: o.kind === 'practice' ? [] : slots(m, found.cells), keys: short, ink };
+  } finally {
+    m.drop();
+  }
+  const heads: Heads = {
+    title: linesName(c.surahs, o.from, o.to), rule, child: o.name ? job.child : '', learnt,
+    places: rule ? found.totals.get(c.rules.indexOf(rule)) ?? 0 : 0,
+  };
+  // Both first heads take the height of the taller, so that line by line the sheets can lie side by side.
+  const high = tallest(box, c, [practiceHead(heads), answerHead(heads)]), next = tallest(box, c, [nextHead(heads, 'answer')]);
+  const first = Math.floor((g.room - high) / g.pitch), rest = Math.floor((g.room - next) / g.pitch);
+  const starts = breaks.pages(all.map((r) => 'head' in r), first, rest), out: HTMLElement[] = [];
+  for (const kind of o.kind === 'both' ? ['practice', 'answer'] as const : [o.kind as 'practice' | 'answer']) {
+    const leaves = starts.map((s, i) => {
+      const head = i ? nextHead(heads, kind) : (kind === 'answer' ? answerHead : practiceHead)(heads);
+      head.style.blockSize = `${i ? next : high}px`;
+      return leaf(c, kind, i + 1, head, h('div', { class: 'rows' }, all.slice(s, starts[i + 1]).map((r) =>
+        ('head' in r ? heading(c, r.head, job.basmala) : line(c, verses, r.at, kind === 'answer' ? answers : undefined)))));
+    });
+    if (kind === 'answer') await sum(leaves, job, found, short, box, g, next);
+    number(leaves);
+    out.push(...leaves);
+  }
+  return out;
+}
+
+/** The totals: below the last line where they fit, else on a page of their own. */
+async function sum(leaves: HTMLElement[], job: Job, found: Marks, short: Map<number, string>, box: HTMLElement, g: Geometry, next: number) {
+  const block = totals(job.c, found, short), last = leaves[leaves.length - 1]!, rows = last.querySelectorAll('.row-line').length;
+  const used = (parseFloat(last.querySelector<HTMLElement>('.leaf-head')!.style.blockSize) || next) + rows * g.pitch;
+  const high = tallest(box, job.c, [block]);
+  if (used + high <= g.room) last.querySelector('.rows')!.after(block);
+  else leaves.push(leaf(job.c, 'answer', leaves.length + 1, block));
+}
+
+function tallest(box: HTMLElement, c: Catalogue, parts: HTMLElement[]): number {
+  return Math.max(...parts.map((p) => {
+    const l = leaf(c, 'measure', 0, p);
+    box.append(l);
+    const n = p.getBoundingClientRect().height;
+    l.remove();
+    return Math.ceil(n);
+  }));
+}
+
