@@ -14,7 +14,7 @@ import (
 //
 // and within a sentence it stands in double brackets:
 //
-//	[[REF.N]] [[REF.A-B]] [[REF.N rule RULE]] [[REF.A-B join rule RULE]] [[REF.N not RULE]]
+//	[[REF.N]] [[REF.A-B]] [[REF.N rule RULE]] [[REF.N not RULE]] [[REF.A-B join rule RULE]] [[REF.N join not RULE]]
 //
 // The words are read as they stand: the reader starts on the first and stops on the last, or reads on after it where it
 // says join. "not" says that the rule has no place there, and is checked as well.
@@ -146,7 +146,7 @@ func (p *place) parseWords(t token, form string) *problem {
 	return nil
 }
 
-// parseRule reads "join rule RULE", "rule RULE", "not RULE" or nothing.
+// parseRule reads "rule RULE" or "not RULE", perhaps after "join", or nothing.
 func (p *place) parseRule(list []token, form string) *problem {
 	if len(list) > 0 && list[0].s == "join" {
 		p.join = true

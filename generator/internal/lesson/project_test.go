@@ -1,0 +1,102 @@
+package lesson
+
+import (
+	"encoding/xml"
+	"errors"
+	"io"
+	"os"
+	"regexp"
+	"strings"
+	"testing"
+
+	"sutur/generator/internal/mushaf"
+	"sutur/generator/internal/recite"
+	"sutur/generator/internal/rules"
+)
+
+const content = "../../../rules-content/"
+
+func project(t testing.TB) (*mushaf.Text, []rules.Rule, []Lesson) {
+	t.Helper()
+	tx, err := quran()
+	if err != nil {
+		t.Fatal(err)
+	}
+	rs, ds := rules.Load(os.DirFS(content + "rules"))
+	ls, more := Load(os.DirFS(content+"lessons"), tx, recite.New(tx), rs)
+	for _, d := range append(ds, more...) {
+		t.Error(d)
+	}
+	return tx, rs, ls
+}
+
+// The whole course: no diagnostic, well-formed HTML, and every verse and word as the text has it.
+func TestProject(t *testing.T) {
+	tx, rs, ls := project(t)
+	verses := map[int]bool{}
+	lessons, examples := 0, 0
+	for _, l := range ls {
+		if l.Kind == KindLesson {
+			lessons++
+		}
+		examples += len(l.Examples)
+		for _, e := range l.Examples {
+			verses[e.Verse] = true
+		}
+		if err := wellFormed(l.HTML); err != nil {
+			t.Errorf("%s: the HTML is not well-formed: %v", l.ID, err)
+		}
+		checkWords(t, tx, l)
+	}
+	t.Logf("%d rules, %d lessons, %d pages, %d worked examples from %d verses", len(rs), lessons, len(ls)-lessons, examples, len(verses))
+}
+
+// wellFormed reads HTML as XML: goldmark and our own nodes close every element.
+func wellFormed(html string) error {
+	d := xml.NewDecoder(strings.NewReader("<body>" + html + "</body>"))
+	d.Entity = xml.HTMLEntity
+	for {
+		if _, err := d.Token(); errors.Is(err, io.EOF) {
+			return nil
+		} else if err != nil {
+			return err
+		}
+	}
+}
+
+var (
+	refs = regexp.MustCompile(`data-ref="([^"]*)"`)
+	word = regexp.MustCompile(`<span class="w" data-w="([0-9]+)">([^<]*)</span>`)
+)
+
+// checkWords compares every word of the page with the text.
+func checkWords(t *testing.T, tx *mushaf.Text, l Lesson) {
+	t.Helper()
+	parts := refs.FindAllStringSubmatchIndex(l.HTML, -1)
+	for i, m := range parts {
+		end := len(l.HTML)
+		if i+1 < len(parts) {
+			end = parts[i+1][0]
+		}
+		rs, err := mushaf.ParseRefs(tx, l.HTML[m[2]:m[3]])
+		if err != nil {
+			t.Errorf("%s: %v", l.ID, err)
+			continue
+		}
+		v := tx.Verses[rs[0].First]
+		words := word.FindAllStringSubmatch(l.HTML[m[3]:end], -1)
+		if len(words) == 0 {
+			t.Errorf("%s: no words of %s", l.ID, l.HTML[m[2]:m[3]])
+		}
+		split := strings.Split(v.Text, " ")
+		for _, w := range words {
+			n := 0
+			for _, c := range w[1] {
+				n = 10*n + int(c-'0')
+			}
+			if n >= len(split) || split[n] != w[2] {
+				t.Errorf("%s: word %d of %s is %q, not that of the text", l.ID, n, l.HTML[m[2]:m[3]], w[2])
+			}
+		}
+	}
+}
