@@ -72,6 +72,9 @@ func dataFiles(s Source) (files []bundle.File, catalogueName string) {
 	c := catalogue{Version: DataVersion, TextDigest: hex.EncodeToString(s.Text.Digest[:]), Details: recite.Details()}
 	c.Surahs = make([]surahEntry, len(s.Text.Surahs))
 	files = make([]bundle.File, len(s.Text.Surahs))
+	var passages bundle.File
+	var wg sync.WaitGroup
+	wg.Go(func() { passages = c.addPassages(s) })
 	each(len(files), func() func(int) {
 		e := encoder{engine: s.Engine()} // one for each worker: its buffers are used again
 		return func(i int) {
@@ -84,7 +87,8 @@ func dataFiles(s Source) (files []bundle.File, catalogueName string) {
 	}
 	c.Juz = begins(s.Text, func(v mushaf.Verse) int { return v.Juz })
 	c.Pages = begins(s.Text, func(v mushaf.Verse) int { return v.Page })
-	files = append(files, c.addPassages(s))
+	wg.Wait()
+	files = append(files, passages)
 	raw := encode(c)
 	catalogueName = "data/catalogue." + hash(raw) + ".json.gz"
 	return append(files, bundle.File{Name: catalogueName, Data: compress(new(bytes.Buffer), raw)}), catalogueName
@@ -214,8 +218,12 @@ func hash(data []byte) string {
 	return hex.EncodeToString(sum[:5])
 }
 
+// level of compression: the next two levels save less than one part in a hundred
+// and take half as long again, or twice as long.
+const level = 7
+
 var zippers = sync.Pool{New: func() any {
-	w, err := gzip.NewWriterLevel(nil, gzip.BestCompression)
+	w, err := gzip.NewWriterLevel(nil, level)
 	if err != nil {
 		panic(err) // the level is a constant
 	}
