@@ -1,0 +1,73 @@
+package e2e
+
+import (
+	"fmt"
+	"slices"
+	"testing"
+
+	"github.com/chromedp/cdproto/emulation"
+)
+
+// slowPhone slows the page's processor to a quarter, the usual stand-in for a
+// phone of some years ago.
+func slowPhone(p *page) {
+	p.t.Helper()
+	call(p, emulation.SetCPUThrottlingRate, emulation.SetCPUThrottlingRateParams{Rate: 4})
+}
+
+// painted resolves once the frame after now has been painted.
+const painted = `new Promise(r => requestAnimationFrame(() => { const c = new MessageChannel(); c.port1.onmessage = () => r(); c.port2.postMessage(0); }))`
+
+func report(b *testing.B, ms []float64) {
+	slices.Sort(ms)
+	b.ReportMetric(0, "ns/op") // the clock of the page counts, not that of the protocol
+	b.ReportMetric(ms[len(ms)/2], "ms-median")
+	b.ReportMetric(ms[len(ms)-1], "ms-worst")
+}
+
+// BenchmarkLines is the time from asking for lines to their letters on screen,
+// at a quarter of this machine's speed; the surah was fetched before, as the
+// card of today does it.
+func BenchmarkLines(b *testing.B) {
+	s := serve(b, "/", built(b))
+	p := newPage(b)
+	p.open(s.address + "#/lines?rule=noon-ikhfa&from=78:12&to=78:20")
+	p.wait("the lines", visible(hook("verse-78-20")))
+	slowPhone(p)
+	var ms []float64
+	for b.Loop() {
+		from := 1 + len(ms)*7%30
+		ms = append(ms, eval[float64](p, fmt.Sprintf(`(async () => {
+			const start = performance.now(), seen = () => document.querySelector('[data-t="verse-78-%[1]d"]');
+			location.hash = "#/lines?rule=noon-ikhfa&from=78:%[1]d&to=78:%[2]d";
+			await new Promise(r => { const o = new MutationObserver(() => { if (seen()) { o.disconnect(); r(); } }); o.observe(document.body, { childList: true, subtree: true }); });
+			await %[3]s;
+			return performance.now() - start;
+		})()`, from, from+8, painted)))
+	}
+	report(b, ms)
+}
+
+// BenchmarkMark is the time from a finger's touch to the coloured letter on
+// screen, at a quarter of this machine's speed.
+func BenchmarkMark(b *testing.B) {
+	s := serve(b, "/", built(b))
+	p := newPage(b)
+	p.open(s.address + "#/lines?rule=noon-ikhfa&from=78:12&to=78:20")
+	p.wait("the lines", visible(hook("verse-78-20")))
+	slowPhone(p)
+	var ms []float64
+	for b.Loop() {
+		ms = append(ms, eval[float64](p, fmt.Sprintf(`(async () => {
+			const w = document.querySelector('[data-t=passage] .w[data-v="0"][data-w="1"]'), b = w.getBoundingClientRect();
+			const at = { bubbles: true, cancelable: true, pointerId: 1, isPrimary: true, button: 0, pointerType: "touch", clientX: b.left + b.width / 2, clientY: b.top + b.height / 2 };
+			const size = () => CSS.highlights.get("f-noon")?.size ?? 0, before = size(), start = performance.now();
+			w.dispatchEvent(new PointerEvent("pointerdown", at));
+			w.dispatchEvent(new PointerEvent("pointerup", at));
+			await %s;
+			if (size() === before) throw new Error("nothing was marked");
+			return performance.now() - start;
+		})()`, painted)))
+	}
+	report(b, ms)
+}
