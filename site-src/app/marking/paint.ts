@@ -35,8 +35,9 @@ function roof(s: Shown, l: number, colour: string, origin: DOMRect): HTMLElement
 
 /** Paints the spans and nothing else on a sheet; extra pieces go into over, a layer that lies exactly on it. */
 export function paint(sheet: Sheet, over: HTMLElement, spans: Span[], owner = 'lines') {
-  const origin = over.getBoundingClientRect(), byName = new Map<string, Range[]>(), pieces: HTMLElement[] = [];
-  for (const s of sheet.shown) s.el.classList.remove('whole');
+  let at: DOMRect | undefined;
+  const origin = () => at ??= over.getBoundingClientRect(), byName = new Map<string, Range[]>(), pieces: HTMLElement[] = [];
+  if (!ranges) for (const s of sheet.shown) s.el.classList.remove('whole');
   const colours = new Map(spans.flatMap((p) => Array.from({ length: p.n }, (_, i) => [`${p.v}.${p.w}.${p.l + i}`, p.colour] as const)));
   for (const p of spans) {
     const s = sheet.word(p.v, p.w);
@@ -47,19 +48,19 @@ export function paint(sheet: Sheet, over: HTMLElement, spans: Span[], owner = 'l
       continue;
     }
     const alone = stands(s.word, p.l);
-    if (alone) pieces.push(copy(s, p.l, p.colour, origin), roof(s, p.l, p.colour, origin));
+    if (alone) pieces.push(copy(s, p.l, p.colour, origin()), roof(s, p.l, p.colour, origin()));
     const r = alone && p.n === 1 ? undefined : Sheet.range(s, alone ? p.l + 1 : p.l, alone ? p.n - 1 : p.n);
     // A double line takes two highlights: engines draw both lines of one in the same place.
     if (r) for (const name of [p.name, `${p.name}-2`]) byName.set(name, [...byName.get(name) ?? [], r]);
     // The letter is coloured and the small alif over it is not: draw the alif in ink again.
     const next = p.l + p.n;
-    if (stands(s.word, next) && !colours.has(`${p.v}.${p.w}.${next}`)) pieces.push(copy(s, next, 'var(--ink)', origin));
+    if (stands(s.word, next) && !colours.has(`${p.v}.${p.w}.${next}`)) pieces.push(copy(s, next, 'var(--ink)', origin()));
   }
   for (const s of sheet.shown) {
     s.word.letters.forEach((_, l) => {
       if (!lamAlif(s.word, l)) return;
       const [lam, alif] = [l, l + 1].map((i) => colours.get(`${s.v}.${s.w}.${i}`) ?? 'var(--ink)');
-      if (lam !== alif && lam) pieces.push(copy(s, l, lam, origin));
+      if (lam !== alif && lam) pieces.push(copy(s, l, lam, origin()));
     });
   }
   over.replaceChildren(...pieces);

@@ -1,7 +1,7 @@
 // Fetches the catalogue and the surahs, unpacks them, and refuses any text that is not the text that was verified.
 import type { Catalogue, Event, Lines, Ref, Surah, Verse } from '../types.ts';
 import { words } from './letters.ts';
-import { base64url, digest, hex } from './sha256.ts';
+import { base64url, digest, hex, longDigest } from './sha256.ts';
 
 /** Why lines cannot be shown; code is a key of the string catalogue below "error.". */
 export class TextError extends Error {
@@ -57,9 +57,9 @@ const cache = new Map<number, Promise<RawVerse[]>>();
 function surah(s: Surah): Promise<RawVerse[]> {
   let p = cache.get(s.n);
   if (!p) {
-    p = load(base + s.file).then((x) => {
+    p = load(base + s.file).then(async (x) => {
       const v = (x as { v: RawVerse[] }).v;
-      if (v.length !== s.count || hex(digest(v.map((y) => y.t).join('\n'))) !== s.sha) throw new TextError('damaged', s.file);
+      if (v.length !== s.count || hex(await longDigest(v.map((y) => y.t).join('\n'))) !== s.sha) throw new TextError('damaged', s.file);
       return v;
     });
     p.catch(() => cache.delete(s.n));

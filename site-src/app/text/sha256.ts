@@ -40,6 +40,12 @@ export function sha256(data: Uint8Array): Uint8Array {
   return out;
 }
 
+/** SHA-256 of a long text's UTF-8 bytes, by the browser's own code where it has it. */
+export async function longDigest(text: string): Promise<Uint8Array> {
+  const bytes = new TextEncoder().encode(text);
+  return globalThis.crypto?.subtle ? new Uint8Array(await crypto.subtle.digest('SHA-256', bytes)) : sha256(bytes);
+}
+
 /** SHA-256 of a text's UTF-8 bytes. */
 export const digest = (text: string) => sha256(new TextEncoder().encode(text));
 

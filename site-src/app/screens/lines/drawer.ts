@@ -9,7 +9,7 @@ export function drawer(el: HTMLElement) {
   const l = live.get();
   if (!l) return;
   const child = state.learner()?.name || t('child'), { phase } = l.draft;
-  const hints = l.rule ? perVerse(l) : [];
+  const hints = l.rule && l.drawer ? perVerse(l) : [];
   refill(el,
     h('button', {
       class: 'handle', 'data-t': 'drawer', 'aria-expanded': String(l.drawer), 'aria-controls': 'help', onclick: () => live.set({ drawer: !l.drawer }),

@@ -42,10 +42,10 @@ export function lines(want: Lines): View {
     if (phase === 'done') refill(after, end(l));
     else if (phase === 'check') refill(after, ...told(l));
     else after.replaceChildren();
-    sheet.update();
     letter(panel);
     bar(foot);
     drawer(help);
+    sheet.update(); // last, because it measures: the browser then lays the screen out once
     if (l.say && speech.textContent !== l.say) speech.textContent = l.say;
   };
 

@@ -14,11 +14,12 @@ import { keys } from './keys.ts';
 
 const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
 
+interface Ends { v: number; w: number; el: HTMLElement; end: boolean }
 export interface Passage { el: HTMLElement; sheet: Sheet; update: () => void }
 
 export function passage(l: live.Live): Passage {
   const sheet = new Sheet(), layer = h('div', { class: 'layer', 'aria-hidden': 'true' });
-  const text = h('div', { class: 'text', lang: 'ar', dir: 'rtl' }), buttons: { v: number; w: number; el: HTMLElement; end: boolean }[] = [];
+  const text = h('div', { class: 'text', lang: 'ar', dir: 'rtl' }), buttons: Ends[] = [];
   const now = live.stops(l);
   l.verses.forEach((verse, v) => {
     const p = h('span', { class: 'verse', 'data-t': `verse-${verse.s}-${verse.a}`, 'data-ref': `${verse.s}:${verse.a}` });
@@ -55,9 +56,19 @@ export function passage(l: live.Live): Passage {
     },
   });
   keys(el, sheet);
-  const update = () => draw(sheet, layer, buttons);
-  new ResizeObserver(update).observe(el);
-  void document.fonts?.ready.then(update);
+  let laid = '', stops: unknown;
+  const update = () => {
+    const x = live.get();
+    if (x && stops !== x.draft.stops) { stops = x.draft.stops; press(x, buttons); }
+    draw(sheet, layer);
+  };
+  // Letters move when the lines are laid anew: by a turned phone, a setting, or the font that has come.
+  new ResizeObserver(([e]) => {
+    const size = `${e!.contentRect.width} ${e!.contentRect.height}`;
+    if (laid && laid !== size) update();
+    laid = size;
+  }).observe(el);
+  if (document.fonts.status !== 'loaded') void document.fonts.ready.then(update);
   return { el, sheet, update };
 }
 
@@ -69,10 +80,8 @@ export function act(p: NonNullable<live.Live['caret']>) {
   else live.set({ explained: p, caret: p });
 }
 
-function draw(sheet: Sheet, layer: HTMLElement, buttons: { v: number; w: number; el: HTMLElement; end: boolean }[]) {
-  const l = live.get();
-  if (!l || !layer.isConnected) return;
-  paint(sheet, layer, spans(l));
+/** Says on each stop whether it is one now. */
+function press(l: live.Live, buttons: Ends[]) {
   const now = live.stops(l);
   for (const b of buttons) {
     const stop = now.after(b.v, b.w), a = l.verses[b.v]!.a;
@@ -80,11 +89,17 @@ function draw(sheet: Sheet, layer: HTMLElement, buttons: { v: number; w: number;
     b.el.setAttribute('aria-label', t(b.end ? 'stop.end' : 'stop.sign', { a, what: t(stop ? 'stop.stops' : 'stop.reads-on') }));
     b.el.title = t(stop ? 'stop.stops' : 'stop.reads-on');
   }
-  const origin = layer.getBoundingClientRect();
+}
+
+function draw(sheet: Sheet, layer: HTMLElement) {
+  const l = live.get();
+  if (!l || !layer.isConnected) return;
+  paint(sheet, layer, spans(l));
+  let at: DOMRect | undefined; // asked for only when something lies over the lines: it makes the browser lay them out now
   const place = (v: number, w: number, i: number, cls: string, words = '') => {
     const s = sheet.word(v, w);
     if (!s) return;
-    const b = Sheet.box(s, i);
+    const b = Sheet.box(s, i), origin = at ??= layer.getBoundingClientRect();
     layer.append(h('span', {
       class: cls, style: `left:${b.left - origin.left}px;top:${b.top - origin.top}px;width:${b.right - b.left}px;height:${b.bottom - b.top}px`,
     }, words));

@@ -63,7 +63,7 @@ export async function sheets(job: Job, box: HTMLElement, ink: Ink): Promise<HTML
       return leaf(c, kind, i + 1, head, h('div', { class: 'rows' }, all.slice(s, starts[i + 1]).map((r) =>
         ('head' in r ? heading(c, r.head, job.basmala) : line(c, verses, r.at, kind === 'answer' ? answers : undefined)))));
     });
-    if (kind === 'answer') await sum(leaves, job, found, short, box, g, next);
+    if (kind === 'answer') sum(leaves, job, found, short, box, g, () => nextHead(heads, 'answer'));
     number(leaves);
     out.push(...leaves);
   }
@@ -71,12 +71,12 @@ export async function sheets(job: Job, box: HTMLElement, ink: Ink): Promise<HTML
 }
 
 /** The totals: below the last line where they fit, else on a page of their own. */
-async function sum(leaves: HTMLElement[], job: Job, found: Marks, short: Map<number, string>, box: HTMLElement, g: Geometry, next: number) {
+function sum(leaves: HTMLElement[], job: Job, found: Marks, short: Map<number, string>, box: HTMLElement, g: Geometry, head: () => HTMLElement) {
   const block = totals(job.c, found, short), last = leaves[leaves.length - 1]!, rows = last.querySelectorAll('.row-line').length;
-  const used = (parseFloat(last.querySelector<HTMLElement>('.leaf-head')!.style.blockSize) || next) + rows * g.pitch;
+  const used = parseFloat(last.querySelector<HTMLElement>('.leaf-head')!.style.blockSize) + rows * g.pitch;
   const high = tallest(box, job.c, [block]);
   if (used + high <= g.room) last.querySelector('.rows')!.after(block);
-  else leaves.push(leaf(job.c, 'answer', leaves.length + 1, block));
+  else leaves.push(leaf(job.c, 'answer', leaves.length + 1, head(), block));
 }
 
 function tallest(box: HTMLElement, c: Catalogue, parts: HTMLElement[]): number {

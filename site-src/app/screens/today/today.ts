@@ -19,8 +19,10 @@ export function today(): View {
   const node = h('main', { class: 'today' });
   const update = when(state.records, () => {
     const l = state.learner();
+    const begun = !!node.querySelector('form');
     if (!l) refill(node, first());
     else refill(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), card(l), days(l));
+    if (begun && l) node.querySelector('h1')?.focus({ preventScroll: true });
   });
   return { node, title: t('nav.today'), update };
 }

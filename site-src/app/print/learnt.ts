@@ -1,0 +1,12 @@
+// The rules the learner has been taught, in teaching order, and the colours the family draws with.
+import { order } from '../plan/ladder.ts';
+import * as state from '../state.ts';
+import type { Rule } from '../types.ts';
+
+export function learnt(): Rule[] {
+  const l = state.learner(), taught = new Set(l ? state.taughtOf(l.id).map((x) => x.rule) : []);
+  return order(state.get().catalogue).filter((r) => taught.has(r.id));
+}
+
+/** The colour of every family on paper. */
+export const pencils = (): Map<string, string> => new Map(state.get().catalogue.families.map((f) => [f.id, f.light]));

@@ -1,0 +1,64 @@
+// The card: every rule learnt with its colour, form, letters, count and one example, on one sheet.
+// Two folds, across and then across again, make four quarters that all stand upright; more rules than fit go to the sheet's back.
+import { ar, h } from '../../dom.ts';
+import { t } from '../../i18n.ts';
+import { EDGE, FOOT, page } from '../../print/paper.ts';
+import type { Options } from '../../print/options.ts';
+import table from '../../print/rules.json' with { type: 'json' };
+import { counts } from '../../text/counts.ts';
+import { verses } from '../../text/data.ts';
+import { Stops } from '../../text/stops.ts';
+import type { Catalogue, Rule, Settings } from '../../types.ts';
+import type { Ink } from './ink.ts';
+import { leaf, number } from './leaf.ts';
+import { wordEl } from './measure.ts';
+
+interface Entry { letters?: string; at: number[] }
+const TABLE = table as Record<string, Entry>;
+
+/** Height of a rule on the card where there is room, and the card's title, in millimetres. */
+const ITEM = 21, TITLE = 9;
+
+export interface CardJob { c: Catalogue; rules: Rule[]; options: Options; settings: Settings; child: string }
+
+/** How many rules stand in a quarter, and how high each is: at most eight quarters, the two sides of one sheet. */
+export function plan(n: number, o: Options): { per: number; high: number } {
+  const room = page(o.paper, o.turn)[1] / 2 - EDGE - FOOT - TITLE, fit = Math.floor(room / ITEM);
+  const per = n <= 4 * fit ? Math.max(1, Math.ceil(n / 4)) : Math.max(fit, Math.ceil(n / 8));
+  return { per, high: Math.min(ITEM, room / per) };
+}
+
+async function example(c: Catalogue, rule: Rule, settings: Settings, ink: Ink): Promise<{ el: HTMLElement; count: number }> {
+  const [s, a, w] = TABLE[rule.id]!.at as [number, number, number], index = c.rules.indexOf(rule);
+  const vs = await verses(c, { s, a }, { s, a }), verse = vs[0]!, stops = new Stops(vs);
+  const e = verse.events.find((x) => x.rule === index && x.w === w && !x.unwritten && stops.holds(0, x));
+  if (!e) throw new Error(`${rule.id}: not in ${s}:${a}`); // the table is tested against the engine that made the events
+  const p = h('p', { class: 'line', lang: 'ar', dir: 'rtl' });
+  for (let k = Math.min(w, w + e.cw); k <= Math.max(w, w + e.cw); k++) {
+    const word = verse.words[k]!, el = wordEl(word);
+    if (k === w) ink.letter(el.firstChild as Text, word, e.f, e.n, rule.family, () => false);
+    p.append(el);
+  }
+  return { el: h('div', { class: 'card-example' }, p, h('span', { class: 'card-ref' }, `${s}:${a}`)), count: counts(rule, e, settings).want };
+}
+
+async function item(job: CardJob, rule: Rule, ink: Ink): Promise<HTMLElement> {
+  const { el, count } = await example(job.c, rule, job.settings, ink), letters = TABLE[rule.id]?.letters;
+  const all = letters && ar([...letters].join(' '), 'ar card-letters');
+  return h('li', { class: 'card-rule', 'data-rule': rule.id, style: `--pencil:var(--c-${rule.family});--form:var(--form-${rule.family},solid)` },
+    h('div', { class: 'card-text' }, h('div', {}, h('span', { class: 'inked' }, rule.name), count > 0 && h('span', { class: 'card-count' }, t('print.counts', { n: count }))),
+      ar(rule.ar, 'ar'), all), el);
+}
+
+export async function card(job: CardJob, ink: Ink): Promise<HTMLElement[]> {
+  const { c, rules, options: o } = job, { per, high } = plan(rules.length, o), items = await Promise.all(rules.map((r) => item(job, r, ink)));
+  const leaves: HTMLElement[] = [];
+  for (let i = 0; i < Math.max(1, items.length); i += 4 * per) {
+    const quarters = [0, 1, 2, 3].map((q) => h('section', { class: 'quarter' },
+      h('h2', {}, q === 0 && (job.child && o.name ? t('print.card-of', { child: job.child }) : t('print.kind.card'))),
+      h('ol', {}, items.slice(i + q * per, i + (q + 1) * per))));
+    leaves.push(leaf(c, 'card', leaves.length + 1, h('div', { class: 'quarters', style: `--item:${high}mm` }, quarters)));
+  }
+  number(leaves);
+  return leaves;
+}

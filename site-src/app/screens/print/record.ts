@@ -1,0 +1,21 @@
+// The record sheet: four weeks, five short sessions each to tick, and a line for what was read.
+import { h } from '../../dom.ts';
+import { t } from '../../i18n.ts';
+import type { Options } from '../../print/options.ts';
+import type { Catalogue } from '../../types.ts';
+import { leaf, number } from './leaf.ts';
+
+const WEEKS = 4, SESSIONS = 5;
+
+export function record(c: Catalogue, o: Options, child: string): HTMLElement[] {
+  const box = () => h('span', { class: 'tick' }), blank = (label: string, cls = '') => h('span', { class: `fill-in ${cls}` }, label, h('span', { class: 'blank' }));
+  const session = () => h('li', {}, box(), blank(t('print.day'), 'short'), blank(t('print.read'), 'long'), blank(t('print.rule')),
+    h('span', { class: 'went' }, (['alone', 'some', 'much'] as const).map((x) => h('span', {}, box(), t(`print.went.${x}`)))));
+  const week = (n: number) => h('section', { class: 'week-block' }, h('h3', {}, t('print.week', { n }), blank(t('print.from'), 'short')),
+    h('ol', {}, Array.from({ length: SESSIONS }, session)));
+  const leaves = [leaf(c, 'record', 1, h('header', { class: 'leaf-head' }, h('div', { class: 'head-line' }, h('h2', {}, t('print.kind.record')),
+    h('span', { class: 'fill-in' }, t('print.name'), h('span', { class: 'blank' }, o.name ? child : '')))),
+    h('div', { class: 'weeks' }, Array.from({ length: WEEKS }, (_, i) => week(i + 1))))];
+  number(leaves);
+  return leaves;
+}
