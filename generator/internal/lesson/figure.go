@@ -18,7 +18,11 @@ func (c *course) figure(p place, at spot, evs []recite.Event) string {
 	b.WriteString("\n" + `<p lang="ar" dir="rtl" class="ayah">`)
 	c.writeWords(&b, at, evs)
 	b.WriteString("</p>\n<figcaption>")
-	b.WriteString(`<span class="ref">` + html.EscapeString(c.refName(p, at)) + `</span> `)
+	b.WriteString(`<span class="ref">` + html.EscapeString(c.refName(p, at)))
+	if p.note >= 0 {
+		b.WriteString(":")
+	}
+	b.WriteString(`</span> `)
 	return b.String()
 }
 

@@ -97,7 +97,7 @@ func TestRender(t *testing.T) {
 	for _, want := range []string{
 		`<figure class="verse" data-ref="108:3" data-rule="ghunnah" data-marks="0.1-1:ghunnah">`,
 		`<p lang="ar" dir="rtl" class="ayah"><mark class="f-ghunnah"><span class="w" data-w="0">` + v.Text[v.Words[0].Start:v.Words[0].End] + `</span></mark></p>`,
-		`<figcaption><span class="ref">Al-Kawthar 108:3, word 1</span> first <em>note</em></figcaption></figure>`,
+		`<figcaption><span class="ref">Al-Kawthar 108:3, word 1:</span> first <em>note</em></figcaption></figure>`,
 		`<span class="ref">An-Nas 114:1</span>`,
 		`<bdi lang="ar" dir="rtl" class="term">حَرَكَةٌ</bdi>`,
 		`<h2 id="two">Two</h2>`,

@@ -7,6 +7,7 @@ import (
 
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
+	"github.com/yuin/goldmark/extension"
 	"github.com/yuin/goldmark/parser"
 	"github.com/yuin/goldmark/renderer"
 	"github.com/yuin/goldmark/text"
@@ -23,6 +24,7 @@ type pass struct {
 // markdown puts our block before goldmark's fenced code and our brackets before its links.
 func (p *pass) markdown() goldmark.Markdown {
 	return goldmark.New(
+		goldmark.WithExtensions(extension.Typographer),
 		goldmark.WithParserOptions(
 			parser.WithAutoHeadingID(),
 			parser.WithBlockParsers(util.Prioritized(blockParser{p}, 650)),
