@@ -39,7 +39,7 @@ export function zoom(p: ZoomProps): Zoom {
   const word = p.verses[p.v]!.words[p.w]!, sheet = new Sheet();
   const big = h('span', { class: 'w', lang: 'ar', 'data-t': 'zoom-word' }, word.text), over = h('div', { class: 'layer', 'aria-hidden': 'true' });
   sheet.add(p.v, p.w, big, p.verses);
-  const row = h('div', { class: 'letters', dir: 'rtl', 'data-t': 'zoom-letters' });
+  const row = h('div', { class: 'zoom-letters', dir: 'rtl', 'data-t': 'zoom-letters' });
   const box = h('dialog', { class: 'zoom', 'aria-label': p.label, 'data-t': 'zoom' },
     h('div', { class: 'zoom-word', dir: 'rtl' }, big, over), h('p', { class: 'quiet' }, t('zoom.hint')), row,
     h('button', { class: 'main', 'data-t': 'zoom-close', onclick: () => box.close() }, t('zoom.close')));
@@ -60,8 +60,8 @@ export function zoom(p: ZoomProps): Zoom {
   const faces = word.letters.map((_, l) => face(s, l, at)), whole = faces.flatMap((f) => f.range ?? []);
   if (ranges) CSS.highlights.set('slice', new Highlight(...whole));
   word.letters.forEach((x, l) => row.append(h('button', {
-    class: 'letter', 'data-t': `zoom-letter-${l}`, 'aria-label': spoken(x), onclick: () => p.choose(l),
-  }, faces[l]!.el, h('span', { class: 'letter-name', 'aria-hidden': 'true', lang: document.documentElement.lang, dir: 'auto' }, letterName(x)))));
+    class: 'zoom-letter', 'data-t': `zoom-letter-${l}`, 'aria-label': spoken(x), onclick: () => p.choose(l),
+  }, faces[l]!.el, h('span', { class: 'zoom-name', 'aria-hidden': 'true', lang: document.documentElement.lang, dir: 'auto' }, letterName(x)))));
   row.addEventListener('keydown', (e) => {
     const by = e.key === 'ArrowLeft' ? 1 : e.key === 'ArrowRight' ? -1 : 0, all = [...row.children] as HTMLElement[];
     if (by) all[all.indexOf(document.activeElement as HTMLElement) + by]?.focus();

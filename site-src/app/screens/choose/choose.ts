@@ -3,7 +3,9 @@ import * as state from '../../state.ts';
 import { h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import { order } from '../../plan/ladder.ts';
+import { choose as best } from '../../plan/lines.ts';
 import { linesHash, MOST } from '../../share/link.ts';
+import { verses } from '../../text/data.ts';
 import type { Route } from '../../types.ts';
 import type { View } from '../view.ts';
 import { surahSelect } from './fields.ts';
@@ -12,7 +14,7 @@ import { surahSelect } from './fields.ts';
 export function choose(wrong?: Extract<Route, { name: 'bad' }>, pick = ''): View {
   const c = state.get().catalogue, at = state.learner()?.place ?? { s: c.juz[29]?.[0] ?? 78, a: 1 };
   const number = (id: string, value: number) => h('input', { id, type: 'number', inputmode: 'numeric', min: 1, value, required: true, 'data-t': id });
-  const rule = h('select', { id: 'rule', 'data-t': 'rule' }, h('option', { value: '' }, t('choose.no-rule')),
+  const rule = h('select', { id: 'rule', 'data-t': 'rule', onchange: () => void suggest() }, h('option', { value: '' }, t('choose.no-rule')),
     order(c).map((r) => h('option', { value: r.id, selected: r.id === pick }, r.name)));
   const count = () => c.surahs[Number(surah.value) - 1]!.count;
   const surah = surahSelect('surah', at.s, () => { from.value = '1'; to.value = String(Math.min(5, count())); fit(); });
@@ -26,11 +28,25 @@ export function choose(wrong?: Extract<Route, { name: 'bad' }>, pick = ''): View
     else if (b - a >= MOST) problem.textContent = t('bad.many', { n: b - a + 1, most: MOST });
     else location.hash = linesHash({ rule: rule.value, from: { s, a }, to: { s, a: b } });
   };
+  const found = h('p', { class: 'quiet', role: 'status', 'data-t': 'choose-found' });
+  /** Proposes lines near the learner's place that have the rule. */
+  const suggest = async () => {
+    found.textContent = '';
+    if (!rule.value) return;
+    try {
+      const want = rule.value, b = await best(c, at, want, (s) => verses(c, { s, a: 1 }, { s, a: c.surahs[s - 1]!.count }));
+      if (want !== rule.value) return;
+      [surah.value, from.value, to.value] = [String(b.from.s), String(b.from.a), String(b.to.a)];
+      fit();
+      found.textContent = t('choose.found', { n: b.n });
+    } catch { /* without a signal the fields stay as they are */ }
+  };
+  if (pick) void suggest();
   if (wrong) problem.textContent = t(`bad.${wrong.reason}`, wrong.vars);
   const field = (label: string, el: HTMLElement) => h('div', {}, h('label', { for: el.id }, t(label)), el);
   const node = h('main', { class: 'choose' }, h('h1', { tabindex: '-1' }, t('choose.title')),
     h('form', { class: 'card', onsubmit: open }, problem, field('field.rule', rule), field('field.surah', surah),
-      h('div', { class: 'fields' }, field('field.from', from), field('field.to', to)),
+      h('div', { class: 'fields' }, field('field.from', from), field('field.to', to)), found,
       h('button', { class: 'main', 'data-t': 'open' }, t('choose.open'))));
   return { node, title: t('choose.title'), update: () => undefined };
 }

@@ -44,7 +44,7 @@ export function keys(el: HTMLElement, sheet: Sheet) {
     else if (e.key === 'e') live.set({ explained: p });
     else if (e.key === 'o') live.set({ open: { v: p.v, w: p.w } });
     else if (e.key === 's') { if (live.stops(l).movable(p.v, p.w)) live.moveStop(p.v, p.w); }
-    else if (e.key === 'Escape' && l.explained) live.set({ explained: undefined });
+    else if (e.key === 'Escape' && l.explained) live.set({ explained: undefined, ask: false });
     else return;
     e.preventDefault();
   });

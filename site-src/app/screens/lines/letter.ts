@@ -13,7 +13,7 @@ export function letter(el: HTMLElement) {
   const x = explain({ ...state.get().catalogue, settings: state.get().settings }, l.verses, live.stops(l), p, known(l));
   refill(el,
     h('div', { class: 'row' }, h('h2', { 'data-t': 'letter-name' }, x.title), ar(l.verses[p.v]!.words[p.w]!.text, 'ar small'),
-      h('button', { class: 'plain', 'data-t': 'letter-close', onclick: () => live.set({ explained: undefined }) }, t('explain.close'))),
+      h('button', { class: 'plain', 'data-t': 'letter-close', onclick: () => live.set({ explained: undefined, ask: false }) }, t('explain.close'))),
     x.facts.map((f) => h('p', {}, f)),
     x.rules.map((r) => h('p', { class: 'rule-why', style: `--pencil:var(--c-${r.rule.family});--form:var(--form-${r.rule.family},solid)` },
       h('b', {}, r.rule.name), ' ', r.why, r.detail && ` ${r.detail}`)),

@@ -5,7 +5,7 @@ import { h, refill } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import { unpaint } from '../../marking/paint.ts';
 import { linesHash } from '../../share/link.ts';
-import { TextError, verses } from '../../text/data.ts';
+import { opening, TextError, verses } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
 import type { Lines } from '../../types.ts';
 import type { View } from '../view.ts';
@@ -56,10 +56,10 @@ export function lines(want: Lines): View {
   void (async () => {
     const who = state.learner()?.id ?? '';
     try {
-      const [vs, kept] = await Promise.all([verses(c, want.from, want.to), who ? store.draft(who).catch(() => undefined) : undefined]);
+      const [vs, first, kept] = await Promise.all([verses(c, want.from, want.to), opening(c, want.from, want.to), who ? store.draft(who).catch(() => undefined) : undefined]);
       if (gone) return;
       const again = kept && linesHash(kept.lines) === linesHash(want) && kept.phase !== 'done' ? kept : live.fresh(who, want);
-      sheet = passage(live.begin(c, vs, again));
+      sheet = passage(live.begin(c, vs, again), first);
       live.onChange(update);
       hold.replaceChildren(sheet.el);
       addEventListener('keydown', undo);

@@ -5,6 +5,7 @@ import { t } from '../../i18n.ts';
 import { paint } from '../../marking/paint.ts';
 import { Sheet } from '../../marking/sheet.ts';
 import { counts } from '../../text/counts.ts';
+import { opens } from '../../text/data.ts';
 import { linesName, letterAt, spoken } from '../../text/names.ts';
 import { watch } from '../../marking/gesture.ts';
 import * as live from './live.ts';
@@ -17,13 +18,15 @@ const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
 interface Ends { v: number; w: number; el: HTMLElement; end: boolean }
 export interface Passage { el: HTMLElement; sheet: Sheet; update: () => void }
 
-export function passage(l: live.Live): Passage {
+/** Lays the lines; opening is what is read before a surah's first verse. */
+export function passage(l: live.Live, opening: string): Passage {
   const sheet = new Sheet(), layer = h('div', { class: 'layer', 'aria-hidden': 'true' });
   const text = h('div', { class: 'text', lang: 'ar', dir: 'rtl' }), buttons: Ends[] = [];
   const now = live.stops(l);
   l.verses.forEach((verse, v) => {
     const p = h('span', { class: 'verse', 'data-t': `verse-${verse.s}-${verse.a}`, 'data-ref': `${verse.s}:${verse.a}` });
     if (l.draft.lines.from.s !== l.draft.lines.to.s && (verse.a === 1 || v === 0)) text.append(h('span', { class: 'surah' }, state.get().catalogue.surahs[verse.s - 1]!.ar));
+    if (opening && verse.a === 1 && opens(verse.s)) text.append(h('span', { class: 'opening', 'data-t': 'opening' }, opening));
     verse.words.forEach((word, w) => {
       const el = h('span', { class: 'w', role: 'button', tabindex: '-1', 'data-v': v, 'data-w': w }, word.text);
       sheet.add(v, w, el, l.verses);
