@@ -74,21 +74,24 @@ type RuleCount struct {
 }
 
 // score weighs a passage. Each place of the focus is worth 30 points up to 8 places and 6 up to 16; each hundredth of
-// the places that the child can read 3; a due rule 25; nearness up to 200 (600 for plain reading), falling to nothing
-// over 1,200 words, half as far before the child's place, and a point more for every 1,500 words; beginning and ending
-// with a verse 30 and 20. For a beginner long words cost: up to 4 points for every tenth of a letter over three a word.
-// A word over the least length costs 1, and over the most 8 more.
+// the places that the child can read 3; a due rule 25. Nearness is worth up to 400 (800 for plain reading) and falls to
+// nothing over 1,200 words, over a fourth of that before the child's place; every 500 words cost a point besides; to begin at the
+// very place is worth 60 (120), to begin and to end with a verse 30 and 20. For a beginner long words cost: up to 4 points
+// for every tenth of a letter over three a word. A word over the least length costs 1, and over the most 8 more.
 func (q *Query) score(c *candidate) int {
 	far := c.at - c.place
 	if far < 0 {
-		far = -2 * far
+		far = -4 * far
 	}
-	near := 2
+	near := 4
 	if len(q.Focus) == 0 {
-		near = 6
+		near = 8
 	}
 	s := 30*min(c.focus, 8) + 6*min(max(c.focus-8, 0), 8) + 3*c.share + 25*c.due
-	s += near*max(0, 100-far/12) - far/1500
+	s += near*max(0, 100-far/12) - far/500
+	if far == 0 {
+		s += 15 * near
+	}
 	if c.whole {
 		s += 30
 	}
@@ -202,4 +205,22 @@ func Candidates(x *passage.Index, first, last, min, max int, f func(a, b int)) {
 			}
 		}
 	}
+}
+
+// Choose ranks, and where a rule with very few places has none left in lines that have not been read these days, tries
+// lines of half to one and a half the length around the same places, and at last the same lines again.
+func Choose(x *passage.Index, q Query) Ranking {
+	r := Rank(x, q)
+	if r.How == Nowhere && len(q.Used) > 0 {
+		q.defaults(x)
+		q.Min, q.Max = q.Min/2, q.Max*3/2
+		r = Rank(x, q)
+	}
+	if r.How == Nowhere && len(q.Used) > 0 {
+		q.Used = nil
+		if r = Rank(x, q); r.How != Nowhere {
+			r.How = Again
+		}
+	}
+	return r
 }
