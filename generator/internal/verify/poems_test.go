@@ -20,6 +20,12 @@ func TestPoemLines(t *testing.T) {
 		if got := len([]rune(l.take(l.words))); got != sizes[l.rules[0]] {
 			t.Errorf("%s %d: %d letters, %d wanted for %s", l.poem, l.line, got, sizes[l.rules[0]], l.rules[0])
 		}
+		for _, w := range strings.Fields(l.words) {
+			// three lines name their letters by what other lines said: "its like", "the rest", "the other letters"
+			if lent := l.line == 21 || l.line == 22 && l.poem == tuhfah || l.line == 68; !lent && !strings.Contains(l.text, w) {
+				t.Errorf("%s %d has no %q", l.poem, l.line, w)
+			}
+		}
 		seen[l.rules[0]] = true
 	}
 	if len(seen) != len(sizes) {

@@ -151,7 +151,8 @@ func All(dir fs.FS) ([]Result, error) {
 	return b.close(), nil
 }
 
-// Run prints the table of All to w, and every unexplained place under it. ok is false where there is one; err says that
+// Run prints the table of All to w, and every unexplained place under it, for the text in dir (rules-content/text). ok is
+// false where there is such a place; err says that
 // the witnesses could not be heard at all.
 func Run(w io.Writer, dir fs.FS) (ok bool, err error) {
 	rs, err := All(dir)
