@@ -32,7 +32,7 @@ function screen(r: Route): View {
     case 'print': return print();
     case 'lines': return lines(r.lines);
     case 'bad': return choose(r);
-    case 'choose': return choose(undefined, new URLSearchParams(location.hash.split('?')[1]).get('pick') ?? '');
+    case 'choose': return choose(undefined, r.pick);
   }
 }
 

@@ -34,6 +34,8 @@ export interface Family { id: string; light: string; dark: string; form: string 
 export interface Catalogue {
   v: number; textDigest: string; surahs: Surah[]; rules: Rule[]; families: Family[]; details: string[];
   juz: [number, number][]; pages: [number, number][];
+  passages: string; // file of the passage index, beside the catalogue
+  lessons: { id: string; name: string; ar: string; rules: string[] }[]; // rules taught together, in the lessons' order
 }
 
 /** A verse by surah and number, both from 1. */
@@ -73,6 +75,7 @@ export interface Draft {
 }
 
 export type Route =
-  | { name: 'today' | 'rules' | 'record' | 'learner' | 'choose' | 'print' }
+  | { name: 'today' | 'rules' | 'record' | 'learner' | 'print' }
+  | { name: 'choose'; pick: string }
   | { name: 'lines'; lines: Lines }
   | { name: 'bad'; reason: string; vars: Record<string, string | number> };

@@ -31,6 +31,8 @@ function between(c: Catalogue, from: Ref, to: Ref): number {
 function lines(c: Catalogue, q: URLSearchParams): Route {
   const rule = (q.get('rule') ?? '').trim().toLowerCase();
   if (rule && !c.rules.some((r) => r.id === rule)) return bad('rule', { found: rule });
+  // A rule without a place: the rule is chosen, the lines are not yet. pick is what lesson pages write.
+  if (!q.has('from') && !q.has('to')) return { name: 'choose', pick: rule || (q.get('pick') ?? '').trim().toLowerCase() };
   let [first = '', second = ''] = ascii(q.get('from') ?? '').split(/\s*-\s*/);
   second = q.get('to') ?? second;
   const from = parseRef(first);
@@ -55,7 +57,7 @@ function lines(c: Catalogue, q: URLSearchParams): Route {
 export function parseHash(c: Catalogue, hash: string): Route {
   const [path = '', query = ''] = hash.replace(/^#?\/?/, '').split('?');
   const name = path.replace(/\/+$/, '');
-  if (name === 'lines') return query ? lines(c, new URLSearchParams(query)) : { name: 'choose' };
+  if (name === 'lines') return lines(c, new URLSearchParams(query));
   if (Object.hasOwn(PLAIN, name)) return { name: PLAIN[name as keyof typeof PLAIN] };
   return bad('screen', { found: name });
 }

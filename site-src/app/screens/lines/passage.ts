@@ -37,7 +37,7 @@ export function passage(l: live.Live, opening: string): Passage {
         class: end ? 'stop end' : 'stop', disabled: !now.movable(v, w), 'data-t': `stop-${verse.s}-${verse.a}-${w}`,
         onclick: () => live.moveStop(v, w),
       }, end ? digits.format(verse.a) : '');
-      p.append(h('span', { class: 'held' }, el, b)); // a line must not begin with the sign of the line before
+      p.append(h('span', { class: 'with-stop' }, el, b)); // a line must not begin with the sign of the line before
       buttons.push({ v, w, el: b, end });
     });
     text.append(p, ' ');
