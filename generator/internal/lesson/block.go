@@ -143,6 +143,10 @@ func (p blockParser) checkLine(b *block, seg text.Segment) {
 // renderBlock writes what stands around the lines of a block.
 func (p *pass) renderBlock(w util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 	switch b := n.(*block); {
+	case b.name == "verse" && entering:
+		w.WriteString("<div class=\"verses\">\n")
+	case b.name == "verse":
+		w.WriteString("</div>\n")
 	case b.name == "check" && entering:
 		w.WriteString("<ol class=\"check\">\n")
 	case b.name == "check":

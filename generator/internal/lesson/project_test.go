@@ -100,3 +100,16 @@ func checkWords(t *testing.T, tx *mushaf.Text, l Lesson) {
 		}
 	}
 }
+
+// BenchmarkLoad reads, checks and renders the whole course; the text and the engine are there already.
+func BenchmarkLoad(b *testing.B) {
+	tx, err := quran()
+	if err != nil {
+		b.Fatal(err)
+	}
+	rs, _ := rules.Load(os.DirFS(content + "rules"))
+	e := recite.New(tx)
+	for b.Loop() {
+		Load(os.DirFS(content+"lessons"), tx, e, rs)
+	}
+}
