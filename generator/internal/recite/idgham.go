@@ -22,6 +22,9 @@ func idghamRule(c *context) {
 			if s.cons == tta && into.s[n].cons == ta {
 				e.detail(Incomplete)
 			}
+			if s.cons == qaf && into.s[n].cons == kaf { // 77:20: whole by default, incomplete accepted
+				e.detail(Either)
+			}
 		}
 	}
 }

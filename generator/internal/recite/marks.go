@@ -16,6 +16,7 @@ const (
 	raEither              // both ways always, light by default
 	alifEither            // stopped on with or without its alif
 	yaEither              // stopped on with or without its ya
+	saktEither            // the silence is one of two ways, and the default
 	ishmamNoon            // the noon is said with the lips rounded
 )
 
@@ -52,6 +53,7 @@ var places = []place{
 	{54, 37, 9, raStopLight},
 	{54, 39, 3, raStopLight},
 	{68, 1, 1, openingClear},
+	{69, 28, 4, saktEither}, // the other way merges the ha
 	{76, 4, 4, alifEither},
 	{88, 22, 3, sadPlain},
 	{89, 4, 3, raStopLight}, // yasr: the ya that fell

@@ -22,8 +22,10 @@ func raRule(c *context) {
 		}
 		if joined == stopped {
 			e := c.add(i, joined, 0, Always).because(cause)
-			if either {
+			if c.mark.kind == raEither {
 				e.detail(Either)
+			} else if either {
+				e.detail(EitherAtStop)
 			}
 			continue
 		}

@@ -128,6 +128,7 @@ const (
 	StartKasra
 	HeavyGhunnah // the nasal sound is heavy: a raised letter comes after it
 	Either       // two ways are accepted; the event shown is the default
+	EitherAtStop // the same, but only where the reader stops
 	Incomplete   // the first letter keeps part of its sound
 	BeforeDoubled
 	BeforeSukun
@@ -152,7 +153,7 @@ const (
 
 var detailNames = [numDetails]string{
 	"", "degree-1", "degree-2", "degree-3", "degree-4", "degree-5", "inside", "at-stop", "at-stop-doubled",
-	"start-fatha", "start-damma", "start-kasra", "heavy-ghunnah", "either", "incomplete", "before-doubled",
+	"start-fatha", "start-damma", "start-kasra", "heavy-ghunnah", "either", "either-at-stop", "incomplete", "before-doubled",
 	"before-sukun", "to-sukun", "tanween-falls", "to-alif", "to-ha", "silah-falls", "alif-read", "to-long", "long-read",
 	"must-stop", "no-stop", "stop-or-on", "better-on", "better-stop", "one-of-two", "read-seen", "read-sad",
 }

@@ -9,6 +9,9 @@ func signRule(c *context) {
 		e.Rule = Sakt
 		if c.index == c.count-1 { // 18:1 and 69:28, joined to the verse after
 			e.When = Join
+			if c.mark.kind == saktEither {
+				e.Detail = Either
+			}
 		}
 		c.dst = append(c.dst, e)
 	}
