@@ -7,11 +7,12 @@ func raRule(c *context) {
 		if s := &w.s[i]; s.kind != consonant || s.cons != ra {
 			continue
 		}
-		joined, cause := joinedRa(c, i)
+		joined, cause, why := joinedRa(c, i)
+		if c.mark.kind == raEither {
+			why = Either
+		}
 		if i != w.final() {
-			if e := c.add(i, joined, 0, Always).because(cause); c.mark.kind == raEither {
-				e.detail(Either)
-			}
+			c.add(i, joined, 0, Always).because(cause).detail(why)
 			continue
 		}
 		stopped, stopCause, either := stoppedRa(c, i)
@@ -21,15 +22,13 @@ func raRule(c *context) {
 			continue
 		}
 		if joined == stopped {
-			e := c.add(i, joined, 0, Always).because(cause)
-			if c.mark.kind == raEither {
-				e.detail(Either)
-			} else if either {
-				e.detail(EitherAtStop)
+			if either {
+				why = EitherAtStop
 			}
+			c.add(i, joined, 0, Always).because(cause).detail(why)
 			continue
 		}
-		c.add(i, joined, 0, Join).because(cause)
+		c.add(i, joined, 0, Join).because(cause).detail(why)
 		if e := c.add(i, stopped, 0, Stop).because(stopCause); either {
 			e.detail(Either)
 		}
@@ -49,26 +48,27 @@ func heavyOrLight(light bool) RuleID {
 	return HeavyRa
 }
 
-// joinedRa decides the ra at i when reading on, and names the letter that decides, -1 for its own vowel.
-func joinedRa(c *context, i int) (RuleID, int) {
+// joinedRa decides the ra at i when reading on, names the letter that decides, -1 for its own vowel, and says where it is
+// heavy though no fatha or damma makes it so.
+func joinedRa(c *context, i int) (RuleID, int, Detail) {
 	w, s := c.cur, &c.cur.s[i]
 	if s.imalah {
-		return LightRa, -1
+		return LightRa, -1, NoDetail
 	}
 	if s.v != sukun {
-		return heavyOrLight(s.v == kasra), -1
+		return heavyOrLight(s.v == kasra), -1, NoDetail
 	}
 	p := w.prev(i)
 	if p < 0 || w.s[p].kind == wasl { // the kasra before it, if any, is borrowed
-		return HeavyRa, -1
+		return HeavyRa, -1, AfterWasl
 	}
 	if w.s[p].v != kasra {
-		return HeavyRa, int(w.s[p].letter)
+		return HeavyRa, int(w.s[p].letter), NoDetail
 	}
 	if n := w.next(i); n >= 0 && w.s[n].kind == consonant && raised.has(w.s[n].cons) && w.s[n].v != kasra {
-		return HeavyRa, int(w.s[n].letter)
+		return HeavyRa, int(w.s[n].letter), RaisedAfter
 	}
-	return LightRa, int(w.s[p].letter)
+	return LightRa, int(w.s[p].letter), NoDetail
 }
 
 // stoppedRa decides the last ra at a stop. The last result says that both ways are accepted.

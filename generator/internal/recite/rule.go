@@ -148,6 +148,8 @@ const (
 	OneOfTwo
 	ReadSeen
 	ReadSad
+	RaisedAfter // ra without a vowel after kasra: a raised letter follows, so it is heavy all the same
+	AfterWasl   // ra without a vowel after hamzat wasl: no vowel before it is its own, so it is heavy
 	numDetails
 )
 
@@ -156,6 +158,7 @@ var detailNames = [numDetails]string{
 	"start-fatha", "start-damma", "start-kasra", "heavy-ghunnah", "either", "either-at-stop", "incomplete", "before-doubled",
 	"before-sukun", "to-sukun", "tanween-falls", "to-alif", "to-ha", "silah-falls", "alif-read", "to-long", "long-read",
 	"must-stop", "no-stop", "stop-or-on", "better-on", "better-stop", "one-of-two", "read-seen", "read-sad",
+	"raised-after", "after-wasl",
 }
 
 // String returns the detail's id, empty for none.
