@@ -12,7 +12,8 @@ export interface Book { rules: Rule[]; details: string[]; settings: Pick<Setting
 export function why(book: Book, verses: Verse[], v: number, e: Event): string {
   const rule = book.rules[e.rule]!, cause = causeOf(verses, v, e);
   const letter = verses[v]!.words[e.w]!.letters[e.f]!;
-  return fill(rule.why, {
+  const own = `why.${rule.id}.${book.details[e.detail] ?? ''}`; // a detail that has a reason of its own
+  return fill(has(own) ? t(own) : rule.why, {
     letter: letterName(letter),
     cause: cause ? letterName(letterAt(verses, cause)) : t('explain.next'),
     count: counts(rule, e, book.settings).want,
