@@ -16,16 +16,16 @@ import { wordEl } from './measure.ts';
 interface Entry { letters?: string; at: number[] }
 const TABLE = table as Record<string, Entry>;
 
-/** Height of a rule on the card where there is room, and the card's title, in millimetres. */
-const ITEM = 21, TITLE = 9;
+/** In millimetres: height of a rule on the card, at least (unless there are more than two sides hold) and at most; the card's title. */
+const LEAST = 23, MOST = 32, TITLE = 9;
 
 export interface CardJob { c: Catalogue; rules: Rule[]; options: Options; settings: Settings; child: string }
 
 /** How many rules stand in a quarter, and how high each is: at most eight quarters, the two sides of one sheet. */
 export function plan(n: number, o: Options): { per: number; high: number } {
-  const room = page(o.paper, o.turn)[1] / 2 - EDGE - FOOT - TITLE, fit = Math.floor(room / ITEM);
+  const room = page(o.paper, o.turn)[1] / 2 - EDGE - FOOT - TITLE, fit = Math.floor(room / LEAST);
   const per = n <= 4 * fit ? Math.max(1, Math.ceil(n / 4)) : Math.max(fit, Math.ceil(n / 8));
-  return { per, high: Math.min(ITEM, room / per) };
+  return { per, high: Math.min(MOST, room / per) };
 }
 
 async function example(c: Catalogue, rule: Rule, settings: Settings, ink: Ink): Promise<{ el: HTMLElement; count: number }> {
@@ -46,17 +46,21 @@ async function item(job: CardJob, rule: Rule, ink: Ink): Promise<HTMLElement> {
   const { el, count } = await example(job.c, rule, job.settings, ink), letters = TABLE[rule.id]?.letters;
   const all = letters && ar([...letters].join(' '), 'ar card-letters');
   return h('li', { class: 'card-rule', 'data-rule': rule.id, style: `--pencil:var(--c-${rule.family});--form:var(--form-${rule.family},solid)` },
-    h('div', { class: 'card-text' }, h('div', {}, h('span', { class: 'inked' }, rule.name), count > 0 && h('span', { class: 'card-count' }, t('print.counts', { n: count }))),
-      ar(rule.ar, 'ar'), all), el);
+    h('div', { class: 'card-text' }, h('p', {}, h('span', { class: 'inked' }, rule.name), ' ', ar(rule.ar, 'ar'), ' ',
+      count > 0 && h('span', { class: 'card-count' }, t('print.counts', { n: count }))), all), el);
 }
+
+/** How many of n rules stand before quarter q of all: as evenly as can be. */
+const before = (n: number, quarters: number, q: number) => Math.floor(n / quarters) * q + Math.min(q, n % quarters);
 
 export async function card(job: CardJob, ink: Ink): Promise<HTMLElement[]> {
   const { c, rules, options: o } = job, { per, high } = plan(rules.length, o), items = await Promise.all(rules.map((r) => item(job, r, ink)));
-  const leaves: HTMLElement[] = [];
-  for (let i = 0; i < Math.max(1, items.length); i += 4 * per) {
+  const leaves: HTMLElement[] = [], sides = Math.max(1, Math.ceil(items.length / (4 * per)));
+  const share = (q: number) => before(items.length, 4 * sides, q);
+  for (let side = 0; side < sides; side++) {
     const quarters = [0, 1, 2, 3].map((q) => h('section', { class: 'quarter' },
       h('h2', {}, q === 0 && (job.child && o.name ? t('print.card-of', { child: job.child }) : t('print.kind.card'))),
-      h('ol', {}, items.slice(i + q * per, i + (q + 1) * per))));
+      h('ol', {}, items.slice(share(4 * side + q), share(4 * side + q + 1)))));
     leaves.push(leaf(c, 'card', leaves.length + 1, h('div', { class: 'quarters', style: `--item:${high}mm` }, quarters)));
   }
   number(leaves);

@@ -17,17 +17,20 @@ export interface Answers { cells: Cell[][][]; slots: Slot[][][]; keys: Map<numbe
 const em = (x: number) => `${Math.round(x * 1000) / 1000}`;
 
 function note(cls: string, s: Slot, text: string) {
-  return h('span', { class: cls, style: `--at:${em(s.at + s.wide / 2)}`, 'aria-hidden': 'true' }, text);
+  return h('span', { class: cls, style: `--at:${em(s.at + s.wide / 2)}` }, text);
 }
 
 function word(c: Catalogue, verses: Verse[], { v, w }: At, a: Answers): HTMLElement {
   const x = verses[v]!.words[w]!, el = wordEl(x), node = el.firstChild as Text, cells = a.cells[v]![w]!;
+  // Notes hang on the baseline, whose place in a line is known whatever font the device falls back to.
+  const base = h('span', { class: 'base', 'aria-hidden': 'true' });
   cells.forEach((cell, i) => {
     const at = a.slots[v]![w]![i]!, n = cell.counts.find((k) => k > 0), key = cell.rules.map((r) => a.keys.get(r) ?? '').join(' ').trim();
     a.ink.letter(node, x, cell.l, cell.n, c.rules[cell.rules[0]!]!.family, (l) => cells.some((y) => l >= y.l && l < y.l + y.n));
-    if (n) el.append(note('held', at, String(n)));
-    if (key) el.append(note('key', at, key));
+    if (n) base.append(note('held', at, String(n)));
+    if (key) base.append(note('key', at, key));
   });
+  if (base.firstChild) el.prepend(base);
   return el;
 }
 
@@ -36,7 +39,7 @@ export function line(c: Catalogue, verses: Verse[], at: At[], answers?: Answers)
   for (const x of at) {
     p.append(answers ? word(c, verses, x, answers) : wordEl(verses[x.v]!.words[x.w]!));
     if (x.w !== verses[x.v]!.words.length - 1) continue;
-    p.append(h('span', { class: answers ? 'ring stop' : 'ring' }));
+    p.append(h('span', { class: answers ? 'ring full' : 'ring' }));
     ends.push(verses[x.v]!.a);
   }
   return h('div', { class: 'row-line' }, p, h('span', { class: 'numbers', lang: 'ar' }, ends.map((a) => h('span', {}, digits.format(a)))));

@@ -15,8 +15,8 @@ import { totals } from './totals.ts';
 export interface Job { c: Catalogue; verses: Verse[]; basmala: string; options: Options; taught: ReadonlySet<string>; settings: Settings; child: string }
 type Row = { head: number } | { at: At[] };
 
-/** Space between words in letter sizes beyond the font's own; what the ring at a verse's end takes with the space after it. As in the style sheet. */
-const SPREAD = .45, RING = .75;
+/** What the ring at a verse's end takes with the space after it, in letter sizes. As in the style sheet. */
+const RING = .75;
 
 /** Rows of the passage: surahs' heads, and lines of whole words. */
 export function rows(verses: Verse[], m: Measured, g: Geometry): Row[] {
@@ -29,7 +29,8 @@ export function rows(verses: Verse[], m: Measured, g: Geometry): Row[] {
       const end = x.w === verses[x.v]!.words.length - 1;
       return { width: m.words[x.v]![x.w]! + (end ? RING : 0), end };
     });
-    const starts = breaks.lines(pieces, m.space + SPREAD, g.line / g.em);
+    // The space after the last word is set too, and is empty paper.
+    const starts = breaks.lines(pieces, m.space, g.line / g.em - m.space);
     starts.forEach((s, i) => out.push({ at: at.slice(s, starts[i + 1]) }));
   }
   return out;
