@@ -26,8 +26,8 @@ function copy(s: Shown, l: number, colour: string, origin: DOMRect): HTMLElement
 
 /** A short line over the small letter, so that it is seen apart from the letter below also without colour. */
 function roof(s: Shown, l: number, colour: string, origin: DOMRect): HTMLElement {
-  const b = Sheet.box(s, l), size = parseFloat(getComputedStyle(s.el).fontSize), wide = Math.max(14, (b.right - b.left) * .6);
-  const top = Math.max(Sheet.split(s, l, b) - size * .36, s.el.getBoundingClientRect().top);
+  const b = Sheet.box(s, l), wide = Math.max(14, (b.right - b.left) * .6);
+  const top = Math.max(Sheet.crown(s, l, b) - 6, s.el.getBoundingClientRect().top);
   return h('span', {
     class: 'roof', style: `left:${(b.left + b.right) / 2 - wide / 2 - origin.left}px;top:${top - origin.top}px;width:${wide}px;background:${colour}`,
   });

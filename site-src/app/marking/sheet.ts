@@ -1,6 +1,6 @@
 // The words on screen: one element and one text node a word, and where each letter stands.
 import type { Place, Verse, Word } from '../types.ts';
-import { stands } from '../text/letters.ts';
+import { shaped, stands } from '../text/letters.ts';
 
 export interface Shown { v: number; w: number; el: HTMLElement; node: Text; word: Word }
 export interface Box { left: number; right: number; top: number; bottom: number }
@@ -45,11 +45,22 @@ export class Sheet {
 
   /** The height on screen above which only the small letter stands, below which the letter that bears it. */
   static split(s: Shown, l: number, box = Sheet.box(s, l)): number {
+    return Sheet.ink(s, shaped(s.word, l - 1) || ' ', box) - 1;
+  }
+
+  /**
+   * A height on screen at or above the top of a small letter that stands over another. It is measured with the letters
+   * before it, because fonts lift it out of the way of their signs.
+   */
+  static crown(s: Shown, l: number, box = Sheet.box(s, l)): number {
+    return Sheet.ink(s, s.word.text.slice(s.word.letters[Math.max(l - 2, 0)]!.from, s.word.letters[l]!.to) + '\u200d', box);
+  }
+
+  private static ink(s: Shown, text: string, box: Box): number {
     if (!pen) return (box.top + box.bottom) / 2;
-    const bearer = s.word.letters[l - 1];
     pen.font = getComputedStyle(s.el).font;
-    const m = pen.measureText(bearer ? s.word.text.slice(bearer.from, bearer.to) : ' ');
-    return box.top + m.fontBoundingBoxAscent - m.actualBoundingBoxAscent - 1;
+    const m = pen.measureText(text);
+    return box.top + m.fontBoundingBoxAscent - m.actualBoundingBoxAscent;
   }
 
   private nearest(x: number, y: number): Shown | undefined {

@@ -21,6 +21,20 @@ const LAM = 0x644, ALIFS = new Set([0x622, 0x623, 0x625, 0x627, 0x671]);
 /** Whether letters l and l+1 are lam and alif, which fonts draw as one form. */
 export const lamAlif = (word: Word, l: number) => word.letters[l]?.rune === LAM && ALIFS.has(word.letters[l + 1]?.rune ?? 0);
 
+// Letters that do not join to the letter after them (Unicode, ArabicShaping: joining types U and R).
+const ENDS = new Set([0x621, 0x622, 0x623, 0x624, 0x625, 0x627, 0x629, 0x62f, 0x630, 0x631, 0x632, 0x648, 0x671]);
+
+/** Letter l with its marks in the form it has in the word, by joiners (U+200D) in place of its neighbours: for measuring. */
+export function shaped(word: Word, l: number): string {
+  const x = word.letters[l];
+  if (!x) return '';
+  let before = l - 1, after = l + 1;
+  while (stands(word, before)) before--;
+  while (stands(word, after)) after++;
+  const prior = word.letters[before], joins = prior && !ENDS.has(prior.rune), on = word.letters[after] && !ENDS.has(x.rune);
+  return (joins ? '\u200d' : '') + word.text.slice(x.from, x.to) + (on ? '\u200d' : '');
+}
+
 function word(text: string): Word {
   const letters: Letter[] = [];
   let stretch = -1, pause = 0;

@@ -6,6 +6,9 @@ import { start } from './start.ts';
 
 const NEXT = { find: 'check', check: 'read', read: 'done', done: 'done' } as const;
 
+/** Characters of a rule's name that fit beside the button; a longer one gives way to the short Arabic term. */
+const LONG = 20;
+
 /** Moves on: find, check, read, done. */
 export function advance() {
   const l = live.get();
@@ -26,7 +29,7 @@ export function bar(el: HTMLElement) {
         class: 'chip', 'data-t': `count-${n}`, disabled: !m, 'aria-pressed': String(m?.count === n), onclick: () => p && live.count(p, n),
       }, String(n)))),
     h('div', { class: 'tools' },
-      find && h('span', { class: 'pencil', style: colour, 'data-t': 'pencil' }, l.rule!.name),
+      find && h('span', { class: 'pencil', style: colour, 'data-t': 'pencil' }, l.rule!.name.length > LONG ? l.rule!.tr : l.rule!.name),
       find && h('button', { class: 'plain', 'data-t': 'undo', disabled: l.history.length === 0, onclick: live.undo }, t('lines.undo')),
       phase === 'check' && h('button', { class: 'plain', 'data-t': 'again', onclick: () => { live.phase('find'); start(); } }, t('lines.again')),
       phase !== 'done' && h('button', { class: 'main', 'data-t': 'next', onclick: advance }, t(`lines.next.${phase}`)),
