@@ -68,8 +68,9 @@ func (c *course) read(name, text string) {
 	c.byID[l.ID] = l
 }
 
-// headRules joins a lesson to its rules: names, family, needs and counts are theirs unless the front matter says them,
-// and needs and counts must then agree.
+// headRules joins a lesson to its rules. The front matter says the lesson's names, family, needs and counts, so that a
+// teacher who opens the file sees them; family, needs and counts, and the names where there is one rule, must be the rules'
+// own. A line left out is taken from the rules.
 func (c *course) headRules(l *Lesson, at map[string]field) {
 	s := l.src
 	if l.Kind == KindPage {
@@ -110,30 +111,32 @@ func (c *course) headRules(l *Lesson, at map[string]field) {
 		}
 	}
 	first := c.rules[l.Rules[0]]
-	if len(l.Rules) == 1 {
-		l.Name, l.Arabic, l.Translit = or(l.Name, first.Name), or(l.Arabic, first.Arabic), or(l.Translit, first.Translit)
-	}
-	if f, ok := at["family"]; ok && f.value != first.Family {
-		c.report(s, f.off, "write family: "+first.Family+" or take the line away", "rule %s is of family %s", first.ID, first.Family)
-	}
 	l.Family = first.Family
-	if f, ok := at["needs"]; ok && !sameItems(f, l.Needs) {
-		c.report(s, f.off, "write needs: "+strings.Join(l.Needs, ", ")+" or take the line away", "the rules' needs are others")
-	}
 	var counts []string
 	for _, n := range l.Counts {
 		counts = append(counts, strconv.Itoa(n))
 	}
-	if f, ok := at["counts"]; ok && !sameItems(f, counts) {
-		c.report(s, f.off, "write counts: "+strings.Join(counts, ", ")+" or take the line away", "the rules' counts are others")
+	want := []headLine{{"family", []string{first.Family}}, {"needs", l.Needs}, {"counts", counts}}
+	if len(l.Rules) == 1 {
+		l.Name, l.Arabic, l.Translit = first.Name, first.Arabic, first.Translit
+		want = append(want, headLine{"name", []string{l.Name}}, headLine{"arabic", []string{l.Arabic}}, headLine{"translit", []string{l.Translit}})
+	}
+	for _, w := range want {
+		f, ok := at[w.key]
+		line := w.key + ": " + strings.Join(w.items, ", ")
+		switch {
+		case len(w.items) == 0 && ok:
+			c.report(s, f.off, "take the line away", "the rules have no %s", w.key)
+		case ok && !sameItems(f, w.items):
+			c.report(s, f.off, "write "+line, "the rules say otherwise of its %s", w.key)
+		}
 	}
 }
 
-func or(a, b string) string {
-	if a != "" {
-		return a
-	}
-	return b
+// headLine is one line of front matter as the rules would have it.
+type headLine struct {
+	key   string
+	items []string
 }
 
 func sameItems(f field, want []string) bool {

@@ -51,6 +51,31 @@ func TestProject(t *testing.T) {
 	t.Logf("%d rules, %d lessons, %d pages, %d worked examples from %d verses", len(rs), lessons, len(ls)-lessons, examples, len(verses))
 }
 
+// A teacher who opens a lesson's file sees its names, family, needs and counts at the top. That they are the rules' own is
+// checked by Load.
+func TestFrontMatterIsWhole(t *testing.T) {
+	_, _, ls := project(t)
+	for _, l := range ls {
+		if l.Kind != KindLesson {
+			continue
+		}
+		raw, err := os.ReadFile(content + "lessons/" + l.ID + ".md")
+		if err != nil {
+			t.Fatal(err)
+		}
+		fields, _, _ := frontMatter(string(raw))
+		has := map[string]bool{}
+		for _, f := range fields {
+			has[f.key] = true
+		}
+		for key, want := range map[string]bool{"name": true, "arabic": true, "family": true, "rules": true, "needs": len(l.Needs) > 0, "counts": len(l.Counts) > 0} {
+			if has[key] != want {
+				t.Errorf("%s.md: front matter has %s: %v, want %v", l.ID, key, has[key], want)
+			}
+		}
+	}
+}
+
 // wellFormed reads HTML as XML: goldmark and our own nodes close every element.
 func wellFormed(html string) error {
 	d := xml.NewDecoder(strings.NewReader("<body>" + html + "</body>"))
