@@ -1,0 +1,32 @@
+// Every passage: where a reader may start, where one may stop.
+import { type Phrases, Split, SurahEnd } from './phrases.ts';
+
+export interface All { n: number; as: Uint16Array; bs: Uint16Array }
+
+const kept = new WeakMap<Phrases, Map<string, All>>();
+
+/** First and last phrase of every passage within the phrases from first to last, found once; see Candidates in rank.go. */
+export function all(x: Phrases, first: number, last: number, min: number, max: number): All {
+  const key = `${first} ${last} ${min} ${max}`, mine = kept.get(x) ?? new Map<string, All>();
+  kept.set(x, mine);
+  let out = mine.get(key);
+  if (out) return out;
+  const as: number[] = [], bs: number[] = [];
+  for (let a = first; a <= last; a++) {
+    if (!x.mayStart(a)) continue;
+    for (let b = a, words = 0, found = false; b <= last; b++) {
+      words += x.words[b]!;
+      if (words > max && found) break;
+      const end = x.end[b]!;
+      if (end !== Split && (words >= min || (end === SurahEnd && (x.startsSurah(a) || 2 * words >= min)))) {
+        as.push(a);
+        bs.push(b);
+        found = true;
+      }
+      if (end === SurahEnd || (words > max && found)) break;
+    }
+  }
+  if (mine.size > 8) mine.clear();
+  mine.set(key, out = { n: as.length, as: Uint16Array.from(as), bs: Uint16Array.from(bs) });
+  return out;
+}

@@ -1,0 +1,48 @@
+// Fetches the passage index once, and keeps what follows from it.
+import type { Catalogue, Ref } from '../types.ts';
+import { Phrases } from './phrases.ts';
+
+let waiting: Promise<Phrases> | undefined;
+
+/** The passage index; fails like any fetch where there is neither a signal nor a copy on the device. */
+export function loadPhrases(c: Catalogue): Promise<Phrases> {
+  if (!waiting) {
+    const url = document.documentElement.dataset.catalogue!;
+    waiting = unpack(`${url.slice(0, url.lastIndexOf('/') + 1)}${c.passages}`).then((b) => new Phrases(b));
+    waiting.catch(() => { waiting = undefined; });
+  }
+  return waiting;
+}
+
+async function unpack(url: string): Promise<Uint8Array> {
+  const res = await fetch(url);
+  if (!res.ok) throw new Error(`${url}: ${res.status}`);
+  const b = new Uint8Array(await res.arrayBuffer());
+  // Some hosts declare .gz as a content encoding and the browser has unpacked it already.
+  if (b[0] !== 0x1f || b[1] !== 0x8b) return b;
+  return new Uint8Array(await new Response(new Blob([b]).stream().pipeThrough(new DecompressionStream('gzip'))).arrayBuffer());
+}
+
+/** A verse's number from 0 over the whole text, and back. */
+export const verseOf = (x: Phrases, r: Ref) => x.surahs[r.s - 1]! + r.a - 1;
+
+export function refOf(x: Phrases, verse: number): Ref {
+  let s = 1;
+  while (s < 114 && x.surahs[s]! <= verse) s++;
+  return { s, a: verse - x.surahs[s - 1]! + 1 };
+}
+
+/** First and last verse of a juz or a page, from the catalogue's list of beginnings. */
+export function part(x: Phrases, list: [number, number][], k: number): [number, number] {
+  const at = (i: number) => (list[i] ? verseOf(x, { s: list[i][0], a: list[i][1] }) : x.of.length - 1);
+  return [at(k - 1), at(k) - 1];
+}
+
+/** The verses from a place through the next so many pages; near the end of the text the last so many. */
+export function ahead(x: Phrases, c: Pick<Catalogue, 'pages'>, place: Ref, pages: number): [number, number] {
+  const v = verseOf(x, place);
+  let page = c.pages.length;
+  while (page > 1 && part(x, c.pages, page)[0] > v) page--;
+  const last = Math.min(c.pages.length, page + pages - 1);
+  return [page + pages - 1 > c.pages.length ? part(x, c.pages, Math.max(1, last - pages + 1))[0] : v, part(x, c.pages, last)[1]];
+}
