@@ -8,5 +8,7 @@ const AT_STOP = new Set(['madd-arid', 'madd-lin']);
 export function counts(rule: Rule, e: Event, s: Pick<Settings, 'madd' | 'arid'>): { want: number; also: number[] } {
   if (!e.count) return { want: 0, also: [] };
   const want = FOUR_OR_FIVE.has(rule.id) ? s.madd : AT_STOP.has(rule.id) ? s.arid : e.count;
-  return { want, also: [...new Set([e.count, ...rule.counts])].filter((c) => c && c !== want) };
+  // Of the opening letters only those with two ways, as the event's detail says, may be held otherwise.
+  const others = rule.id === 'madd-lazim-letter' && !e.detail ? [] : rule.counts;
+  return { want, also: [...new Set([e.count, ...others])].filter((c) => c && c !== want) };
 }
