@@ -29,13 +29,15 @@ export function choose(wrong?: Extract<Route, { name: 'bad' }>, pick = ''): View
     else location.hash = linesHash({ rule: rule.value, from: { s, a }, to: { s, a: b } });
   };
   const found = h('p', { class: 'quiet', role: 'status', 'data-t': 'choose-found' });
+  let asked = 0;
   /** Proposes lines near the learner's place that have the rule. */
   const suggest = async () => {
+    const mine = ++asked;
     found.textContent = '';
     if (!rule.value) return;
     try {
-      const want = rule.value, b = await best(c, at, want, (s) => verses(c, { s, a: 1 }, { s, a: c.surahs[s - 1]!.count }));
-      if (want !== rule.value) return;
+      const b = await best(c, at, rule.value, (s) => verses(c, { s, a: 1 }, { s, a: c.surahs[s - 1]!.count }));
+      if (mine !== asked) return; // another rule, or verses chosen by hand, since
       [surah.value, from.value, to.value] = [String(b.from.s), String(b.from.a), String(b.to.a)];
       fit();
       found.textContent = t('choose.found', { n: b.n });
@@ -48,5 +50,6 @@ export function choose(wrong?: Extract<Route, { name: 'bad' }>, pick = ''): View
     h('form', { class: 'card', onsubmit: open }, problem, field('field.rule', rule), field('field.surah', surah),
       h('div', { class: 'fields' }, field('field.from', from), field('field.to', to)), found,
       h('button', { class: 'main', 'data-t': 'open' }, t('choose.open'))));
+  for (const el of [surah, from, to]) el.addEventListener('input', () => { asked++; found.textContent = ''; });
   return { node, title: t('choose.title'), update: () => undefined };
 }
