@@ -130,12 +130,10 @@ func Rank(x *passage.Index, q Query) Ranking {
 	var all []weighed
 	most, mostFresh := 0, 0
 	Candidates(x, int(x.Of[q.From]), int(x.Of[q.To+1])-1, q.Min, q.Max, func(a, b int) {
-		c := k.candidate(a, b)
-		c.place = place
-		w := weighed{a, b, q.score(&c), c.focus, k.used.between(a, b+1) > 0}
+		w := weighed{a: a, b: b, focus: k.focus.places(x, a, b), used: k.used.between(a, b+1) > 0}
 		all = append(all, w)
-		if !slices.Contains(q.Used, [2]int{a, b}) {
-			most = max(most, w.focus)
+		if w.focus > most && !slices.Contains(q.Used, [2]int{a, b}) {
+			most = w.focus
 		}
 		if !w.used {
 			mostFresh = max(mostFresh, w.focus)
@@ -155,12 +153,18 @@ func Rank(x *passage.Index, q Query) Ranking {
 		r.How = Nowhere
 		return r
 	}
+	// Only what can be chosen is weighed whole.
 	all = slices.DeleteFunc(all, func(w weighed) bool {
 		if w.focus < r.Least || r.How == Again && slices.Contains(q.Used, [2]int{w.a, w.b}) {
 			return true
 		}
 		return r.How != Again && w.used
 	})
+	for i := range all {
+		c := k.candidate(all[i].a, all[i].b)
+		c.place = place
+		all[i].score = q.score(&c)
+	}
 	slices.SortFunc(all, func(a, b weighed) int {
 		return cmp.Or(cmp.Compare(b.score, a.score), cmp.Compare(a.a, b.a), cmp.Compare(a.b, b.b))
 	})
