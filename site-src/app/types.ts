@@ -38,8 +38,11 @@ export interface Catalogue {
   lessons: { id: string; name: string; ar: string; rules: string[] }[]; // rules taught together, in the lessons' order
 }
 
-/** A verse by surah and number, both from 1. */
-export interface Ref { s: number; a: number }
+/**
+ * A verse by surah and number, both from 1. w is a word of it from 0, where lines begin or end within the verse: the first
+ * word of from, the last of to.
+ */
+export interface Ref { s: number; a: number; w?: number }
 
 /** Lines to work on; rule is empty for reading without a new rule. */
 export interface Lines { rule: string; from: Ref; to: Ref }
@@ -52,7 +55,11 @@ export interface Mark extends Place { count: number }
 
 export type Outcome = 'alone' | 'some' | 'much';
 
-export interface Learner { id: string; name: string; place: Ref; settled: boolean; made: string; updated: string }
+/** order is the adult's order of lessons by id, ready what makes a lesson count as known; both absent for the default. */
+export interface Learner {
+  id: string; name: string; place: Ref; settled: boolean; made: string; updated: string;
+  order?: string[]; ready?: { sessions: number; days: number; percent: number };
+}
 
 /** A practice session as it is kept. Times are ISO 8601; day is the local date YYYY-MM-DD. */
 export interface Session {

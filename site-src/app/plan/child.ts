@@ -1,0 +1,120 @@
+// Joins what is kept of a learner with the passage index: what the planner's pure functions ask for.
+import type { Catalogue, Learner, Lines, Ref, Session, Taught } from '../types.ts';
+import { type Begun, type Plan, plan, query, type Reader } from './day.ts';
+import { ahead, refOf, verseOf } from './load.ts';
+import { order } from './next.ts';
+import type { Phrases } from './phrases.ts';
+import { choose, type Passage, type Ranking } from './rank.ts';
+import { Alone, type Criterion, CRITERION, knownDay, MuchHelp, type Practice, rare, type Readiness, ready, SomeHelp } from './ready.ts';
+import { review, type Schedule } from './review.ts';
+import { type Query, REST_DAYS } from './score.ts';
+import { sequence, type Step, type Unit, unitPlaces, units } from './units.ts';
+
+/** Pages that count as what the child is about to read. */
+export const PAGES = 5;
+
+/** Days since 1970 of a date YYYY-MM-DD. */
+export const dayNumber = (d: string) => Math.round(Date.parse(`${d}T00:00Z`) / 864e5);
+export const dateOf = (day: number) => new Date(day * 864e5).toISOString().slice(0, 10);
+
+/** What follows from the text alone. */
+export interface Course { x: Phrases; c: Catalogue; units: Unit[]; rare: boolean[]; steps: Step[] }
+
+export function course(x: Phrases, c: Catalogue): Course {
+  const us = units(c), verses = x.of.length - 1, [s, a] = c.juz[29]!;
+  const places = unitPlaces(us, x.places(verseOf(x, { s, a }), verses - 1));
+  return { x, c, units: us, rare: rare(x.places(0, verses - 1)), steps: sequence(us, places, us.map(() => false)) };
+}
+
+export type State = 'not-yet' | 'learning' | 'known' | 'due';
+
+/** A unit as it stands with a learner: dates are day numbers, -1 for none. */
+export interface Standing { unit: number; state: State; since: number; known: number; readiness: Readiness | undefined; due: number }
+
+export class Child {
+  readonly reader: Reader;
+  readonly criterion: Criterion;
+  readonly today: Plan;
+  readonly sessions: Session[]; // in order of time
+
+  constructor(readonly course: Course, readonly learner: Learner, sessions: Session[], taught: Taught[], readonly day: number) {
+    this.criterion = { ...CRITERION, ...learner.ready };
+    this.sessions = sessions.filter((s) => s.learner === learner.id).sort((a, b) => (a.at < b.at ? -1 : 1));
+    this.reader = {
+      day, settled: learner.settled, taught: this.begun(taught.filter((t) => t.learner === learner.id)), log: this.sessions.map((s) => this.practice(s)),
+      order: order(course.units, learner.order ?? [], course.steps.map((s) => s.unit)),
+    };
+    this.today = plan(course.units, course.rare, this.reader, this.criterion);
+  }
+
+  /** A unit is taught when one of its rules is, and called known when all of them are. */
+  private begun(taught: Taught[]): Begun[] {
+    const { units: us, c } = this.course, out: Begun[] = [];
+    us.forEach((u, unit) => {
+      const mine = u.rules.map((r) => taught.find((t) => t.rule === c.rules[r]!.id)).filter((t) => t !== undefined);
+      if (!mine.length) return;
+      const all = mine.length === u.rules.length && mine.every((t) => t.known);
+      out.push({ unit, since: Math.min(...mine.map((t) => dayNumber(t.since))), known: all ? Math.max(...mine.map((t) => dayNumber(t.known))) : -1 });
+    });
+    return out.sort((a, b) => a.since - b.since);
+  }
+
+  private practice(s: Session): Practice {
+    const [a, b] = this.phrases(s), { x, c } = this.course;
+    return {
+      day: dayNumber(s.day), rule: c.rules.findIndex((r) => r.id === s.rule), found: s.found, missed: s.missed,
+      help: { alone: Alone, some: SomeHelp, much: MuchHelp }[s.outcome], places: x.counts.map((_, r) => x.count(r, a, b)),
+    };
+  }
+
+  /** First and last phrase of lines. */
+  phrases(l: Pick<Lines, 'from' | 'to'>): [number, number] {
+    const { x } = this.course, at = (r: Ref) => Math.min(Math.max(verseOf(x, r), 0), x.of.length - 2);
+    let a = x.of[at(l.from)]!, b = x.of[at(l.to) + 1]! - 1;
+    while (l.from.w && a + 1 < x.n && x.verse[a + 1] === x.verse[a] && x.first[a + 1]! <= l.from.w) a++;
+    while (l.to.w !== undefined && b > a && x.first[b]! > l.to.w) b--;
+    return [a, b];
+  }
+
+  get taught(): boolean[] { return this.course.units.map((_, i) => this.reader.taught.some((t) => t.unit === i)); }
+  get place(): number { return verseOf(this.course.x, this.learner.place); }
+
+  /** Phrases of the lines read in the last days. */
+  used(): [number, number][] {
+    return this.sessions.filter((s) => this.day - dayNumber(s.day) <= REST_DAYS).map((s) => this.phrases(s));
+  }
+
+  /** The best lines for what the plan says, or for a rule of one's choice; more narrows the search. */
+  lines(p: Plan = this.today, more: Partial<Query> = {}): Ranking {
+    return choose(this.course.x, { ...query(this.course.units, p, this.place, this.used()), ...more });
+  }
+
+  /** The plan of practising one rule, whatever is on today. */
+  practise(rule: number): Plan {
+    const unit = this.course.units.findIndex((u) => u.rules.includes(rule));
+    return { ...this.today, unit, rule };
+  }
+
+  /** Places of each unit in what the child is about to read, or from one verse to another. */
+  ahead(verses = ahead(this.course.x, this.course.c, this.learner.place, PAGES)): number[] {
+    return unitPlaces(this.course.units, this.course.x.places(...verses));
+  }
+
+  standing(unit: number): Standing {
+    const { units: us, rare: few } = this.course, u = us[unit]!, t = this.reader.taught.find((b) => b.unit === unit), log = this.reader.log;
+    if (!t) return { unit, state: 'not-yet', since: -1, known: -1, readiness: undefined, due: -1 };
+    const known = t.known >= 0 ? t.known : knownDay(u, few, t.since, log, this.criterion);
+    const readiness = ready(u, few, t.since, log, this.criterion);
+    if (known < 0) return { unit, state: 'learning', since: t.since, known, readiness, due: -1 };
+    const due = Math.min(...u.rules.map((r): Schedule => review(r, known, log)).map((s) => s.due));
+    return { unit, state: due <= this.day ? 'due' : 'known', since: t.since, known, readiness, due };
+  }
+
+  /** Lines of a passage. Words are named only where it begins or ends within a verse. */
+  toLines(p: Pick<Passage, 'a' | 'b'>, rule: string): Lines {
+    const { x } = this.course, from = refOf(x, x.verse[p.a]!), to = refOf(x, x.verse[p.b]!);
+    if (x.first[p.a]! > 0) from.w = x.first[p.a]!;
+    if (x.end[p.b] === 1) to.w = x.first[p.b]! + x.words[p.b]! - 1;
+    return { rule, from, to };
+  }
+}
