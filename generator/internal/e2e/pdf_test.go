@@ -183,7 +183,7 @@ func (p *pdf) page(o pdfObject) error {
 	if _, err := fmt.Sscanf(entry(o.dict, "MediaBox"), "[%g %g %g %g]", &x, &y, &pg.Width, &pg.Height); err != nil {
 		return fmt.Errorf("page size in %.300q: %w", o.dict, err)
 	}
-	fonts := map[string]string{}
+	fonts := map[string]pdfFace{}
 	for _, m := range pdfFont.FindAllStringSubmatch(o.dict, -1) {
 		n, _ := strconv.Atoi(m[2])
 		f := p.objects[n].dict
@@ -191,7 +191,11 @@ func (p *pdf) page(o pdfObject) error {
 		if m := pdfBaseFont.FindStringSubmatch(f); m != nil {
 			name = m[1]
 		}
-		fonts[m[1]] = name
+		face := pdfFace{name: name}
+		if d, ok := p.ref(f, "DescendantFonts"); ok {
+			face.width, face.other = widths(d.dict)
+		}
+		fonts[m[1]] = face
 		p.Fonts[name] = p.embedded(f)
 	}
 	content, ok := p.ref(o.dict, "Contents")
@@ -218,6 +222,47 @@ func (p *pdf) embedded(font string) bool {
 	return ok && strings.Contains(d.dict, "/FontFile")
 }
 
+// A pdfFace is a font as a page uses it: the advance of its glyphs in
+// thousandths of the size, and of those not listed.
+type pdfFace struct {
+	name  string
+	width map[int]float64
+	other float64
+}
+
+var pdfWidths = regexp.MustCompile(`/W \[([^/]*)\]`)
+
+// widths reads /W and /DW of a font with two-byte codes (9.7.4.3).
+func widths(dict string) (map[int]float64, float64) {
+	list := map[int]float64{}
+	other, err := strconv.ParseFloat(entry(dict, "DW"), 64)
+	if err != nil {
+		other = 1000
+	}
+	m := pdfWidths.FindStringSubmatch(dict)
+	if m == nil {
+		return list, other
+	}
+	f := strings.Fields(strings.NewReplacer("[", " [ ", "]", " ] ").Replace(m[1]))
+	num := func(i int) float64 { v, _ := strconv.ParseFloat(f[i], 64); return v }
+	for i := 0; i+2 < len(f); {
+		if f[i+1] == "[" {
+			code := int(num(i))
+			for i += 2; i < len(f) && f[i] != "]"; i++ {
+				list[code] = num(i)
+				code++
+			}
+			i++
+			continue
+		}
+		for code := int(num(i)); code <= int(num(i+1)); code++ {
+			list[code] = num(i + 2)
+		}
+		i += 3
+	}
+	return list, other
+}
+
 type matrix [6]float64
 
 func (m matrix) then(n matrix) matrix { // m first, as in "m cm"
@@ -235,11 +280,11 @@ type pdfState struct {
 }
 
 // glyphs runs a page's content as far as it places text.
-func glyphs(content string, fonts map[string]string, box [4]float64) ([]pdfGlyph, error) {
+func glyphs(content string, fonts map[string]pdfFace, box [4]float64) ([]pdfGlyph, error) {
 	now := pdfState{m: matrix{1, 0, 0, 1, 0, 0}, clip: box}
 	var stack []pdfState
 	var args []string
-	var text matrix
+	var line, text matrix // Td counts from the line's start, which showing text does not move
 	var font string
 	var size float64
 	var rect [4]float64
@@ -262,9 +307,15 @@ func glyphs(content string, fonts map[string]string, box [4]float64) ([]pdfGlyph
 		if err != nil || len(code)%2 != 0 {
 			return fmt.Errorf("text %.60q is not in two-byte codes", s)
 		}
-		at := text.then(now.m)
+		face := fonts[font]
 		for i := 0; i < len(code); i += 2 {
-			out = append(out, pdfGlyph{fonts[font], int(code[i])<<8 | int(code[i+1]), size * at[0], at[4], at[5], now.ink, now.clip})
+			at, c := text.then(now.m), int(code[i])<<8|int(code[i+1])
+			out = append(out, pdfGlyph{face.name, c, size * at[0], at[4], at[5], now.ink, now.clip})
+			w, ok := face.width[c]
+			if !ok {
+				w = face.other
+			}
+			text = matrix{1, 0, 0, 1, w / 1000 * size, 0}.then(text)
 		}
 		return nil
 	}
@@ -293,11 +344,14 @@ func glyphs(content string, fonts map[string]string, box [4]float64) ([]pdfGlyph
 		case "W", "W*":
 			now.clip = [4]float64{max(now.clip[0], rect[0]), max(now.clip[1], rect[1]), min(now.clip[2], rect[2]), min(now.clip[3], rect[3])}
 		case "BT":
-			text = matrix{1, 0, 0, 1, 0, 0}
+			line = matrix{1, 0, 0, 1, 0, 0}
+			text = line
 		case "Tm":
-			text = all()
+			line = all()
+			text = line
 		case "Td":
-			text = matrix{1, 0, 0, 1, num(0), num(1)}.then(text)
+			line = matrix{1, 0, 0, 1, num(0), num(1)}.then(line)
+			text = line
 		case "Tf":
 			font, size = strings.TrimPrefix(args[0], "/"), num(1)
 		case "Tj":
