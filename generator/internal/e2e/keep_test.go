@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"os"
+	"path"
 	"path/filepath"
 	"regexp"
 	"strings"
@@ -55,11 +56,18 @@ func TestUpdate(t *testing.T) {
 	p.open(s.address + "#/record")
 	p.do(chromedp.Reload())
 	p.wait("the notice of a newer version", visible(hook("notice-update")+" "+hook("notice-action")))
-	if n := s.served.Load() - served; n > 40 {
-		t.Errorf("the update asked for %d files; those whose names carry a hash are there already", n)
+	// Pages and other files with a fixed name are asked for again, and a page that is loaded asks for a few by itself.
+	most := int64(10)
+	for _, f := range built(t) {
+		if strings.Count(path.Base(f.Name), ".") < 2 {
+			most++
+		}
+	}
+	if n := s.served.Load() - served; n > most {
+		t.Errorf("the update asked for %d files, at most %d are wanted: those whose names carry a hash are there already", n, most)
 	}
 	eval[any](p, `(window.before = true, 0)`)
-	p.do(chromedp.Click(chromedp.CSS(hook("notice-action"))))
+	p.click("notice-action")
 	p.wait("the page to come again", `!window.before && `+drawn)
 	s.stop()
 	p.open(s.address + "about.html")
@@ -111,6 +119,7 @@ func TestBackup(t *testing.T) {
 		if err := os.WriteFile(file, data, 0o644); err != nil {
 			t.Fatal(err)
 		}
+		other.wait("the place for a backup", `document.querySelector('`+hook("restore")+`')`)
 		doc := call(other, dom.GetDocument, dom.GetDocumentParams{})
 		node := call(other, dom.QuerySelector, dom.QuerySelectorParams{NodeID: doc.Root.NodeID, Selector: hook("restore")})
 		call(other, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: []string{file}, NodeID: node.NodeID})

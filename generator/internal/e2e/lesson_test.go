@@ -5,8 +5,6 @@ import (
 	"path"
 	"strings"
 	"testing"
-
-	"github.com/chromedp/chromedp"
 )
 
 // TestLessons opens every lesson: its examples are coloured by letters, its
@@ -48,7 +46,7 @@ func TestLessons(t *testing.T) {
 		t.Fatal("no lesson leads to lines")
 	}
 	p.open(s.address + "lessons/noon-ikhfa.html")
-	p.do(chromedp.Click(chromedp.CSS(".onward a")))
+	p.clickOn(".onward a")
 	p.wait("the choice of lines", visible(hook("open")))
 	if got := eval[string](p, `document.querySelector('[data-t=rule]').value`); got != "noon-ikhfa" {
 		t.Errorf("the rule chosen is %q", got)

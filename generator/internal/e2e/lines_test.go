@@ -76,10 +76,25 @@ func letter(text *mushaf.Text, v, w, l int) letterAt {
 func hook(name string) string { return fmt.Sprintf(`[data-t="%s"]`, name) }
 
 // click clicks the element with a hook.
-func (p *page) click(name string) {
+func (p *page) click(name string) { p.t.Helper(); p.clickOn(hook(name)) }
+
+// clickOn brings an element into view and clicks its middle, once nothing else
+// lies over it.
+func (p *page) clickOn(selector string) {
 	p.t.Helper()
-	p.wait("a control "+name, visible(hook(name)))
-	p.do(chromedp.Click(chromedp.CSS(hook(name))))
+	p.wait("a control "+selector, visible(selector))
+	middle := fmt.Sprintf(`(() => {
+		const e = [...document.querySelectorAll(%q)].find(e => e.getClientRects().length > 0 && !e.disabled);
+		e?.scrollIntoView({ block: "nearest", behavior: "instant" });
+		const b = e?.getBoundingClientRect(), at = b && [b.left + b.width / 2, b.top + b.height / 2];
+		return at && e.contains(document.elementFromPoint(...at)) ? at : null;
+	})()`, selector)
+	p.wait("nothing over the control "+selector, middle)
+	at := eval[[]float64](p, middle)
+	if len(at) != 2 {
+		p.t.Fatalf("the control %s went away\n%s", selector, p.describe())
+	}
+	p.do(chromedp.MouseClickXY(at[0], at[1]))
 }
 
 // visible is an expression: an element is there and has a size.
@@ -136,20 +151,29 @@ func (p *page) choose(rule string, surah, from, to int) {
 	p.t.Helper()
 	eval[any](p, `(location.hash = "#/lines", 0)`)
 	p.wait("the choice of lines", visible(hook("open")))
-	eval[any](p, fmt.Sprintf(`(() => {
-		const set = (name, value) => {
-			const e = document.querySelector('[data-t="' + name + '"]');
-			e.value = value;
-			e.dispatchEvent(new Event("input", { bubbles: true }));
-			e.dispatchEvent(new Event("change", { bubbles: true }));
-			if (e.value !== value) throw new Error(name + " does not take " + value);
-		};
-		set("rule", %q); set("surah", "%d"); set("from", "%d"); set("to", "%d");
-		return 0;
-	})()`, rule, surah, from, to))
+	p.set("rule", rule)
+	if rule != "" {
+		p.wait("lines proposed for the rule", fmt.Sprintf(`document.querySelector(%q)?.innerText`, hook("choose-found")))
+	}
+	p.set("surah", fmt.Sprint(surah))
+	p.set("from", fmt.Sprint(from))
+	p.set("to", fmt.Sprint(to))
 	p.click("open")
 	p.wait("the lines", visible(hook(fmt.Sprintf("verse-%d-%d", surah, to))))
 	p.do(waitFonts())
+}
+
+// set gives a field a value, as a choice by hand does.
+func (p *page) set(name, value string) {
+	p.t.Helper()
+	eval[any](p, fmt.Sprintf(`(() => {
+		const e = document.querySelector(%q);
+		e.value = %q;
+		e.dispatchEvent(new Event("input", { bubbles: true }));
+		e.dispatchEvent(new Event("change", { bubbles: true }));
+		if (e.value !== %[2]q) throw new Error(%[1]q + " does not take " + %[2]q);
+		return 0;
+	})()`, hook(name), value))
 }
 
 func waitFonts() chromedp.Action[chromedp.Void] {
