@@ -19,6 +19,15 @@ function flat(kids: Child[]): (Node | string)[] {
   return kids.flatMap((k) => (Array.isArray(k) ? flat(k) : k || k === '' ? [k] : []));
 }
 
+/**
+ * As refill, but leaves el alone where it would come out the same: a control that is replaced between press and release
+ * loses the click. What its listeners do must not depend on anything that is not seen on it.
+ */
+export function renew(el: Element, ...kids: Child[]) {
+  const now = flat(kids).map((k) => (typeof k === 'string' ? document.createTextNode(k) : k));
+  if (now.length !== el.childNodes.length || now.some((k, i) => !k.isEqualNode(el.childNodes[i]!))) refill(el, ...now);
+}
+
 /** Replaces what is in el, and gives the focus back to the control with the same data-t. */
 export function refill(el: Element, ...kids: Child[]) {
   const at = el.contains(document.activeElement) ? document.activeElement : null;

@@ -1,6 +1,6 @@
 // What every screen shares: the way between screens, and the notice at the foot. Also size, spacing and theme.
 import * as state from './state.ts';
-import { h, refill } from './dom.ts';
+import { h, refill, renew } from './dom.ts';
 import { t } from './i18n.ts';
 import type { Route, Settings } from './types.ts';
 
@@ -8,18 +8,21 @@ const TABS = ['today', 'lines', 'rules', 'record', 'learner'] as const;
 
 export function tabs(el: HTMLElement, route: Route) {
   const here = route.name === 'choose' || route.name === 'bad' ? 'lines' : route.name;
-  refill(el, TABS.map((x) => h('a', { href: `#/${x}`, 'data-t': `nav-${x}`, 'aria-current': x === here && 'page' }, t(`nav.${x}`))));
+  renew(el, TABS.map((x) => h('a', { href: `#/${x}`, 'data-t': `nav-${x}`, 'aria-current': x === here && 'page' }, t(`nav.${x}`))));
 }
 
-let timer = 0;
+const lost: state.Notice = { text: t('error.not-kept'), hold: true, name: 'not-kept' };
+let timer = 0, said: state.Notice | undefined;
 
 export function notice(el: HTMLElement) {
-  const s = state.get(), n = s.notice ?? (s.kept ? undefined : { text: t('error.not-kept'), hold: true, name: 'not-kept' });
+  const s = state.get(), n = s.notice ?? (s.kept ? undefined : lost);
+  if (n === said) return;
+  said = n;
   clearTimeout(timer);
   const close = () => state.set({ notice: undefined, kept: true });
   if (n && !n.hold) timer = window.setTimeout(close, 9000);
   refill(el, n && h('div', { class: 'notice', 'data-t': `notice-${n.name ?? 'said'}` }, h('p', {}, n.text),
-    'action' in n && n.action && h('button', { class: 'plain', 'data-t': 'notice-action', onclick: () => { const run = n.action!.run; close(); run(); } }, n.action.label),
+    n.action && h('button', { class: 'plain', 'data-t': 'notice-action', onclick: () => { const run = n.action!.run; close(); run(); } }, n.action.label),
     h('button', { class: 'plain', 'data-t': 'notice-close', onclick: close }, t('close'))));
 }
 

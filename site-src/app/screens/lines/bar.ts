@@ -1,5 +1,5 @@
 // What lies under the thumb: the rule's pencil, undo, the counts, and the one button that moves on.
-import { h, refill } from '../../dom.ts';
+import { h, renew } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import * as live from './live.ts';
 import { start } from './start.ts';
@@ -22,11 +22,11 @@ export function bar(el: HTMLElement) {
   if (!l) return;
   const { phase } = l.draft, p = l.caret, m = p && live.marked(l, p), find = phase === 'find' && l.rule;
   const colour = l.rule ? `--pencil:var(--c-${l.rule.family});--form:var(--form-${l.rule.family},solid)` : '';
-  refill(el,
+  renew(el,
     find && l.rule!.counts.length > 0 && h('div', { class: 'counts', role: 'group', 'aria-label': t('count.label') },
       h('span', { class: 'quiet' }, t(m ? 'count.here' : 'count.first')),
       [2, 4, 5, 6].map((n) => h('button', {
-        class: 'chip', 'data-t': `count-${n}`, disabled: !m, 'aria-pressed': String(m?.count === n), onclick: () => p && live.count(p, n),
+        class: 'chip', 'data-t': `count-${n}`, disabled: !m, 'aria-pressed': String(m?.count === n), onclick: () => { const at = live.get()?.caret; if (at) live.count(at, n); },
       }, String(n)))),
     h('div', { class: 'tools' },
       find && h('span', { class: 'pencil', style: colour, 'data-t': 'pencil' }, l.rule!.name.length > LONG ? l.rule!.tr : l.rule!.name),

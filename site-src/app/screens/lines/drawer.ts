@@ -1,6 +1,6 @@
 // The adult's help. It stays shut while the child works, and closes again at every step.
 import * as state from '../../state.ts';
-import { h, refill } from '../../dom.ts';
+import { h, renew } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import * as live from './live.ts';
 import { perVerse } from './told.ts';
@@ -10,7 +10,7 @@ export function drawer(el: HTMLElement) {
   if (!l) return;
   const child = state.learner()?.name || t('child'), { phase } = l.draft;
   const hints = l.rule && l.drawer ? perVerse(l) : [];
-  refill(el,
+  renew(el,
     h('button', {
       class: 'handle', 'data-t': 'drawer', 'aria-expanded': String(l.drawer), 'aria-controls': 'help', onclick: () => live.set({ drawer: !l.drawer }),
     }, t('drawer.title')),

@@ -6,7 +6,8 @@ import * as live from './live.ts';
 import { advance } from './bar.ts';
 import { act, say } from './passage.ts';
 
-export function keys(el: HTMLElement, sheet: Sheet) {
+/** Listens on the lines; redraw draws them alone again, as when the keyboard leaves. */
+export function keys(el: HTMLElement, sheet: Sheet, redraw: () => void) {
   const go = (p: Place) => {
     const l = live.get();
     if (!l) return;
@@ -21,7 +22,7 @@ export function keys(el: HTMLElement, sheet: Sheet) {
   const speak = () => { const l = live.get(); if (l?.caret) live.set({ say: say(l, l.caret) }); };
 
   el.addEventListener('focus', () => { const l = live.get(); if (l) go(l.caret ?? { v: 0, w: 0, l: 0 }); });
-  el.addEventListener('focusout', (e) => { if (!el.contains(e.relatedTarget as Node | null)) { el.tabIndex = 0; live.set({}); } });
+  el.addEventListener('focusout', (e) => { if (!el.contains(e.relatedTarget as Node | null)) { el.tabIndex = 0; redraw(); } });
 
   el.addEventListener('keydown', (e) => {
     const l = live.get();

@@ -58,7 +58,6 @@ export function passage(l: live.Live, opening: string): Passage {
       live.mark(p, adding, first);
     },
   });
-  keys(el, sheet);
   let laid = '', stops: unknown;
   const update = () => {
     const x = live.get();
@@ -66,6 +65,7 @@ export function passage(l: live.Live, opening: string): Passage {
     draw(sheet, layer);
   };
   // Letters move when the lines are laid anew: by a turned phone, a setting, or the font that has come.
+  keys(el, sheet, update);
   new ResizeObserver(([e]) => {
     const size = `${e!.contentRect.width} ${e!.contentRect.height}`;
     if (laid && laid !== size) update();
