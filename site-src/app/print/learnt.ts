@@ -1,4 +1,5 @@
 // The rules the learner has been taught, in teaching order, and the colours the family draws with.
+import { onPaper } from '../colour/pencils.ts';
 import { order } from '../plan/ladder.ts';
 import * as state from '../state.ts';
 import type { Rule } from '../types.ts';
@@ -9,4 +10,4 @@ export function learnt(): Rule[] {
 }
 
 /** The colour of every family on paper. */
-export const pencils = (): Map<string, string> => new Map(state.get().catalogue.families.map((f) => [f.id, f.light]));
+export const pencils = (): Map<string, string> => onPaper(state.get().catalogue.families, state.get().settings.pencils);

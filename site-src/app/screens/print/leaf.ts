@@ -24,7 +24,7 @@ export const formed = (r: Rule, text = r.name) => h('span', { class: 'formed', s
 export const practiceHead = (x: Heads) => h('header', { class: 'leaf-head first' },
   h('div', { class: 'head-line' }, h('h2', {}, x.title), fillIn(t('print.name'), x.child), fillIn(t('print.date'))),
   h('p', { class: 'task-line' }, x.rule ? [t('print.find'), ' ', h('b', {}, x.rule.name), ' ', ar(x.rule.ar, 'ar'), '. ', fillIn(t('print.how-many'))] : t('print.only-read')),
-  x.learnt.length > 0 && h('p', { class: 'strip' }, h('b', {}, t('print.learnt')), ' ', x.learnt.map((r, i) => [i > 0 && ' · ', formed(r)])));
+  x.learnt.length > 0 && h('p', { class: x.learnt.length > 14 ? 'strip many' : 'strip' }, h('b', {}, t('print.learnt')), ' ', x.learnt.map((r, i) => [i > 0 && ' · ', formed(r)])));
 
 export const answerHead = (x: Heads) => h('header', { class: 'leaf-head first' },
   h('div', { class: 'head-line' }, h('h2', {}, t('print.answers', { title: x.title }))),

@@ -2,6 +2,8 @@
 import * as state from '../../state.ts';
 import { h, refill } from '../../dom.ts';
 import { t } from '../../i18n.ts';
+import { panel } from '../../colour/panel.ts';
+import { apply } from '../../colour/pencils.ts';
 import { learnt, pencils } from '../../print/learnt.ts';
 import { defaults } from '../../print/defaults.ts';
 import { format, type Options, parse, type Problem } from '../../print/options.ts';
@@ -24,10 +26,12 @@ export function print(): View {
   const node = h('main', { class: 'print' },
     h('div', { class: 'print-side' }, h('h1', { tabindex: '-1' }, t('print.title')), problem, fields, h('p', { class: 'quiet' }, t('print.respect'))),
     h('div', { class: 'print-go' }, status, go), stage.el);
+  apply(c.families, state.get().settings.pencils);
   let options: Options, ink = new Ink(), turn = 0, timer = 0, read = '';
 
   const tell = (p: Problem | undefined) => { problem.textContent = p ? t(p.key, p.vars) : ''; };
-  const draw = () => refill(fields, form(options, set));
+  const box = h('details', { 'data-t': 'print-pencils' }, h('summary', {}, t('pencils.title')), panel(() => stage.colour(pencils())));
+  const draw = () => refill(fields, form(options, set), box);
   const wait = (ms: number) => { clearTimeout(timer); timer = window.setTimeout(() => void build(), ms); };
 
   function set(patch: Partial<Options>) {

@@ -1,0 +1,66 @@
+// The colours a family draws with, in place of the usual ones: what they come to on paper and on the dark page, and which
+// are hard to tell apart. Pure but for apply.
+import type { Family } from '../types.ts';
+import { contrast, forDark, parse, tooClose } from './close.ts';
+
+/** A family's own colours on paper, #rrggbb by the rule family's id; those not named have the usual colour. */
+export type Pencils = Record<string, string>;
+
+declare module '../types.ts' {
+  interface Settings { pencils?: Pencils }
+}
+
+const INK = '#1d1b18', PAPER = '#fffdf8';
+
+/** Less contrast than this with the page is hard to see even for thick strokes (WCAG 2 asks 3 of graphics, 4.5 of text). */
+const FAINT = 3;
+
+const valid = (hex: unknown): hex is string => {
+  try {
+    return !!parse(String(hex));
+  } catch {
+    return false;
+  }
+};
+
+/** The colour of every rule family on paper. What cannot be read as a colour is left out. */
+export const onPaper = (families: Family[], own: Pencils = {}): Map<string, string> =>
+  new Map(families.map((f) => [f.id, valid(own[f.id]) ? own[f.id]! : f.light]));
+
+/** Two families whose colours are too near (which says for whose eyes; sameForm, that their lines are alike too), or one too near the ink or the page. */
+export type Trouble = { kind: 'pair'; a: string; b: string; which: string; sameForm: boolean } | { kind: 'ink' | 'faint'; a: string };
+
+/** What is hard to tell apart because of a colour that was chosen; the usual colours among themselves have been arranged already. */
+export function troubles(families: Family[], own: Pencils = {}): Trouble[] {
+  const colours = onPaper(families, own), out: Trouble[] = [], chosen = (f: Family) => colours.get(f.id) !== f.light;
+  families.forEach((f, i) => {
+    const mine = colours.get(f.id)!;
+    if (chosen(f) && tooClose(mine, INK).close) out.push({ kind: 'ink', a: f.id });
+    if (chosen(f) && contrast(mine, PAPER) < FAINT) out.push({ kind: 'faint', a: f.id });
+    for (const g of families.slice(i + 1)) {
+      if (!chosen(f) && !chosen(g)) continue;
+      const { which, close } = tooClose(mine, colours.get(g.id)!);
+      if (close) out.push({ kind: 'pair', a: f.id, b: g.id, which, sameForm: f.form === g.form });
+    }
+  });
+  return out;
+}
+
+/** The style sheet that puts own colours in place of the usual ones; print is always light. Empty for none. */
+export function styles(families: Family[], own: Pencils = {}): string {
+  const mine = families.filter((f) => valid(own[f.id])), list = (of: (hex: string) => string) => mine.map((f) => `--c-${f.id}:${of(own[f.id]!)}`).join(';');
+  if (!mine.length) return '';
+  const dark = list((hex) => forDark(hex));
+  return `:root{${list((hex) => hex)}}@media screen and (prefers-color-scheme:dark){:root:not([data-theme=light]){${dark}}}@media screen{:root[data-theme=dark]{${dark}}}`;
+}
+
+const sheet = new CSSStyleSheet();
+let now = '';
+
+/** Puts the colours into effect on the page. */
+export function apply(families: Family[], own?: Pencils) {
+  const text = styles(families, own);
+  if (text === now) return;
+  if (!document.adoptedStyleSheets.includes(sheet)) document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+  sheet.replaceSync(now = text);
+}
