@@ -26,8 +26,12 @@ export function notice(el: HTMLElement) {
     h('button', { class: 'plain', 'data-t': 'notice-close', onclick: close }, t('close'))));
 }
 
-/** Puts the settings into effect; the theme is also noted where the next page finds it before it is drawn. */
+let applied: Settings | undefined;
+
+/** Puts the settings into effect, once for each change; the theme is also noted where the next page finds it before it is drawn. */
 export function apply(s: Settings) {
+  if (s === applied) return;
+  applied = s;
   const root = document.documentElement;
   root.style.setProperty('--size', String(s.size));
   root.style.setProperty('--spacing', String(s.spacing));
