@@ -40,12 +40,15 @@ type Output struct {
 }
 
 // Script bundles entry, a TypeScript file below dir (ScriptSource for the
-// app), into one minified file with its content's hash in the name.
+// app), into a minified module with its content's hash in the name. What it
+// imports only when it is wanted, by import("…"), goes into files of its own,
+// so that the first open does not wait for it.
 func Script(dir, entry string) (Output, []diag.Diagnostic) {
 	o := options(dir)
 	o.EntryPoints = []string{entry}
 	o.EntryNames = assets + "/[name].[hash]"
-	return run(dir, ".js", o)
+	o.Format, o.Splitting, o.ChunkNames = api.FormatESModule, true, o.EntryNames
+	return run(dir, o)
 }
 
 // Style bundles StyleSource of dir, with more CSS after it, into one minified
@@ -59,7 +62,7 @@ func Style(dir, more string) (Output, []diag.Diagnostic) {
 		Loader:     api.LoaderCSS,
 	}
 	o.EntryNames = assets + "/style.[hash]"
-	return run(dir, ".css", o)
+	return run(dir, o)
 }
 
 // Precache is what the service worker keeps: Version changes whenever any file
@@ -80,7 +83,7 @@ func Worker(dir string, p Precache) (File, []diag.Diagnostic) {
 	o.EntryPoints = []string{WorkerSource}
 	o.EntryNames = "sw"
 	o.Define = map[string]string{"__PRECACHE__": string(list)}
-	out, ds := run(dir, ".js", o)
+	out, ds := run(dir, o)
 	if diag.HasError(ds) {
 		return File{}, ds
 	}
@@ -109,7 +112,9 @@ func options(dir string) api.BuildOptions {
 	}
 }
 
-func run(dir, ext string, o api.BuildOptions) (Output, []diag.Diagnostic) {
+// run builds the one entry point of o.
+func run(dir string, o api.BuildOptions) (Output, []diag.Diagnostic) {
+	o.Metafile = true
 	r := api.Build(o)
 	ds := append(messages(dir, r.Errors, diag.Error), messages(dir, r.Warnings, diag.Warning)...)
 	if len(r.Errors) > 0 {
@@ -121,14 +126,31 @@ func run(dir, ext string, o api.BuildOptions) (Output, []diag.Diagnostic) {
 		if err != nil {
 			panic(err) // both are absolute
 		}
-		name := filepath.ToSlash(rel)
-		if strings.HasSuffix(name, ext) {
-			out.Name = name
+		out.Files = append(out.Files, File{filepath.ToSlash(rel), f.Contents})
+	}
+	var meta struct {
+		Outputs map[string]struct{ EntryPoint string }
+	}
+	if err := json.Unmarshal([]byte(r.Metafile), &meta); err != nil {
+		panic(err) // esbuild writes it
+	}
+	base := filepath.Base(o.Outdir) + "/"
+	for name, m := range meta.Outputs {
+		// A part that is imported when it is wanted is an entry point too, by its own source.
+		if m.EntryPoint == entryName(o) {
+			out.Name = strings.TrimPrefix(name, base)
 		}
-		out.Files = append(out.Files, File{name, f.Contents})
 	}
 	slices.SortFunc(out.Files, func(a, b File) int { return strings.Compare(a.Name, b.Name) })
 	return out, ds
+}
+
+// entryName is what esbuild calls the one entry point of o.
+func entryName(o api.BuildOptions) string {
+	if o.Stdin != nil {
+		return filepath.ToSlash(filepath.Join(filepath.Dir(StyleSource), o.Stdin.Sourcefile))
+	}
+	return o.EntryPoints[0]
 }
 
 // messages turns what esbuild says about files below dir into diagnostics

@@ -47,6 +47,25 @@ func TestScript(t *testing.T) {
 	}
 }
 
+func TestScriptInParts(t *testing.T) {
+	out, ds := Script(source(t, map[string]string{
+		"app/main.ts":   "import { word } from './shared';\nconsole.log(word);\nvoid import('./later').then((m) => m.run());",
+		"app/later.ts":  "import { word } from './shared';\nexport const run = () => console.log('later', word);",
+		"app/shared.ts": "export const word = 'shared';",
+	}), ScriptSource)
+	if len(ds) > 0 {
+		t.Fatal(ds)
+	}
+	if !strings.HasPrefix(out.Name, "assets/main.") || len(out.Files) != 3 {
+		t.Fatalf("got %q and %d files", out.Name, len(out.Files))
+	}
+	for _, f := range out.Files {
+		if f.Name == out.Name && (bytes.Contains(f.Data, []byte("later\",")) || !bytes.Contains(f.Data, []byte(`import("./later.`))) {
+			t.Errorf("the part wanted later is not apart: %s", f.Data)
+		}
+	}
+}
+
 func TestStyle(t *testing.T) {
 	dir := source(t, map[string]string{
 		"style/main.css":   `@import "./font.css"; body { color: red }`,

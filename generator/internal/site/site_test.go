@@ -291,11 +291,14 @@ func TestMeasure(t *testing.T) {
 		{Name: "about.html", Data: []byte(long)},
 		{Name: "assets/a.1.woff2", Data: make([]byte, 500)},
 		{Name: "assets/style.1.css", Data: []byte("url(a.1.woff2)")},
+		{Name: "assets/chunk.1.js", Data: make([]byte, 10)},
+		{Name: "assets/later.1.png", Data: make([]byte, 4000)},
+		{Name: "assets/main.1.js", Data: []byte(`import{a}from"./chunk.1.js";import("./later.1.png")`)},
 		{Name: "data/s001.1.json.gz", Data: make([]byte, 700)},
-		{Name: "index.html", Data: []byte(`<a href="about.html"><link href="assets/style.1.css">`)},
+		{Name: "index.html", Data: []byte(`<a href="about.html"><link href="assets/style.1.css"><script src="assets/main.1.js">`)},
 	}
 	got := Measure(files)
-	if got.All < 1200 || got.All > 1500 || got.First < 500 || got.First > 700 {
+	if got.All < 5200 || got.All > 5700 || got.First < 500 || got.First > 900 {
 		t.Errorf("got %+v", got)
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"compress/gzip"
 	"path"
+	"regexp"
 	"strings"
 
 	"sutur/generator/internal/bundle"
@@ -40,14 +41,21 @@ func Measure(files []bundle.File) Size {
 	return s
 }
 
+// later is an import that a script asks for only when it is wanted.
+var later = regexp.MustCompile(`import\("[^"]*"\)`)
+
 // firstOpen returns the names of the files that opening index.html loads: those
-// it names and those the style sheet names, but not pages it links to.
+// it names, and those that the style sheet and the script name, but not pages
+// it links to and parts of the script that are wanted later.
 func firstOpen(files []bundle.File) map[string]bool {
 	names := map[string]bool{"index.html": true, "sw.js": true}
 	var text []byte
 	for _, f := range files {
-		if f.Name == "index.html" || strings.HasPrefix(f.Name, "assets/style.") {
+		switch {
+		case f.Name == "index.html", strings.HasPrefix(f.Name, "assets/style."):
 			text = append(text, f.Data...)
+		case strings.HasPrefix(f.Name, "assets/main."):
+			text = append(text, later.ReplaceAll(f.Data, nil)...)
 		}
 	}
 	for _, f := range files {
