@@ -1,4 +1,5 @@
-// A lesson page: colours the letters of its worked examples by ranges. Without it the whole word is set off.
+// A lesson page: colours the letters of its examples by ranges, and leads back to the lines it was opened from. Without it
+// the whole word is set off.
 import { words } from './text/letters.ts';
 import { paint, ranges, type Span } from './marking/paint.ts';
 import { Sheet } from './marking/sheet.ts';
@@ -6,10 +7,9 @@ import { early } from './theme.ts';
 
 early();
 
-/** One figure: data-marks holds "word.from-to:rule", letters counted from 0. The word's own set-off names the family. */
+/** One figure, or words within a sentence: data-marks holds "word.from-to:rule", letters counted from 0. The word's own set-off names the family. */
 function colour(figure: HTMLElement, n: number) {
-  const text = figure.querySelector<HTMLElement>('.ayah');
-  if (!text) return;
+  const text = figure.querySelector<HTMLElement>('.ayah') ?? figure;
   const sheet = new Sheet(), spans: Span[] = [], els = new Map([...text.querySelectorAll<HTMLElement>('.w')].map((w) => [Number(w.dataset.w), w]));
   const all = [...els].map(([i, el]) => ({ i, el, word: words(el.textContent)[0]! }));
   for (const x of all) sheet.put({ v: 0, w: x.i, el: x.el, node: textOf(x.el), word: x.word });
@@ -20,12 +20,12 @@ function colour(figure: HTMLElement, n: number) {
     spans.push({ v: 0, w, l, n: last - l + 1, name: `f-${family}`, colour: `var(--c-${family})` });
     set?.classList.add('by-letter');
   }
-  const layer = document.createElement('div');
+  const layer = document.createElement(text === figure ? 'span' : 'div');
   layer.className = 'layer';
   layer.setAttribute('aria-hidden', 'true');
   figure.append(layer);
   const draw = () => paint(sheet, layer, spans, `figure-${n}`);
-  new ResizeObserver(draw).observe(text);
+  new ResizeObserver(draw).observe(text === figure ? text.parentElement ?? text : text); // an inline box has no size of its own
   void document.fonts.ready.then(draw);
 }
 
@@ -33,4 +33,11 @@ function textOf(el: HTMLElement): Text {
   return document.createTreeWalker(el, NodeFilter.SHOW_TEXT).nextNode() as Text;
 }
 
-if (ranges) document.querySelectorAll<HTMLElement>('figure.verse[data-marks]').forEach(colour);
+if (ranges) document.querySelectorAll<HTMLElement>('[data-marks]').forEach(colour);
+
+// The app's link to a lesson carries the address of the lines after its #.
+const back = document.querySelector<HTMLElement>('.back'), link = back?.querySelector('a');
+if (back && link && /^#\/lines\?[\w=:&-]+$/.test(location.hash)) {
+  link.href += location.hash;
+  back.hidden = false;
+}

@@ -13,6 +13,7 @@ import (
 
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/mushaf"
+	"sutur/generator/internal/passage"
 	"sutur/generator/internal/recite"
 )
 
@@ -67,14 +68,19 @@ type family struct {
 }
 
 // dataFiles makes the files of all surahs, on every core, and the catalogue
-// that names them. It returns the catalogue's name too.
-func dataFiles(s Source) (files []bundle.File, catalogueName string) {
+// that names them. It returns the catalogue's name too, and the lines that each
+// lesson proposes, which follow from the passage index.
+func dataFiles(s Source) (files []bundle.File, catalogueName string, try [][]Try) {
 	c := catalogue{Version: DataVersion, TextDigest: hex.EncodeToString(s.Text.Digest[:]), Details: recite.Details()}
 	c.Surahs = make([]surahEntry, len(s.Text.Surahs))
 	files = make([]bundle.File, len(s.Text.Surahs))
 	var passages bundle.File
 	var wg sync.WaitGroup
-	wg.Go(func() { passages = c.addPassages(s) })
+	wg.Go(func() {
+		x := passage.Build(s.Text, func() passage.Engine { return s.Engine() })
+		try = tryFor(s, x)
+		passages = c.addPassages(s, x)
+	})
 	each(len(files), func() func(int) {
 		e := encoder{engine: s.Engine()} // one for each worker: its buffers are used again
 		return func(i int) {
@@ -91,7 +97,7 @@ func dataFiles(s Source) (files []bundle.File, catalogueName string) {
 	files = append(files, passages)
 	raw := encode(c)
 	catalogueName = "data/catalogue." + hash(raw) + ".json.gz"
-	return append(files, bundle.File{Name: catalogueName, Data: compress(new(bytes.Buffer), raw)}), catalogueName
+	return append(files, bundle.File{Name: catalogueName, Data: compress(new(bytes.Buffer), raw)}), catalogueName, try
 }
 
 func ruleEntries(s Source) []ruleEntry {

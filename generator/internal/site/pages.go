@@ -57,11 +57,16 @@ type Page struct {
 	icons        map[string]string
 }
 
+// nextHeading begins the last part of a lesson's text; the lines to try come before it.
+const nextHeading = `<h2 id="next">`
+
 // LessonPage is a lesson with its address and its text ready to be put in.
 type LessonPage struct {
 	lesson.Lesson
-	Href string // relative to the page
-	Body template.HTML
+	Href   string // relative to the page
+	Body   template.HTML
+	Onward template.HTML // what the text says comes next: with its heading, or empty
+	Try    []Try         // lines to find its rules in; their addresses are relative to the root
 }
 
 // Asset returns the address of a picture of site-src/icons, such as
@@ -75,7 +80,7 @@ func (p Page) Asset(name string) (string, error) {
 }
 
 // pages makes all HTML pages.
-func (a app) pages(s Source) ([]bundle.File, []diag.Diagnostic) {
+func (a app) pages(s Source, try [][]Try) ([]bundle.File, []diag.Diagnostic) {
 	t, err := template.ParseGlob(path.Join(s.Dir, pagesDir, "*.html"))
 	if err != nil {
 		return nil, []diag.Diagnostic{templateDiagnostic(err)}
@@ -102,7 +107,7 @@ func (a app) pages(s Source) ([]bundle.File, []diag.Diagnostic) {
 		}
 		files = append(files, f)
 	}
-	root, below, err := a.page(s, ""), a.page(s, "../"), error(nil)
+	root, below, err := a.page(s, try, ""), a.page(s, try, "../"), error(nil)
 	if root.Icon, err = root.Asset("icons/icon.svg"); err != nil {
 		return nil, []diag.Diagnostic{{File: "site-src", Found: err.Error()}}
 	}
@@ -136,7 +141,7 @@ func (a app) pages(s Source) ([]bundle.File, []diag.Diagnostic) {
 }
 
 // page returns what all pages with the same root share.
-func (a app) page(s Source, root string) Page {
+func (a app) page(s Source, try [][]Try, root string) Page {
 	p := Page{
 		Root: root, Lang: "en", Title: "Sutur", Description: description,
 		Families: s.Families, Rules: s.Rules, icons: a.icons,
@@ -149,8 +154,9 @@ func (a app) page(s Source, root string) Page {
 	if a.lessonScript != "" {
 		p.LessonScript = root + a.lessonScript
 	}
-	for _, l := range s.Lessons {
-		lp := LessonPage{l, root + "lessons/" + l.ID + ".html", template.HTML(l.HTML)}
+	for i, l := range s.Lessons {
+		body, _, _ := strings.Cut(l.HTML, nextHeading)
+		lp := LessonPage{l, root + "lessons/" + l.ID + ".html", template.HTML(body), template.HTML(strings.TrimPrefix(l.HTML, body)), try[i]}
 		if l.Kind == lesson.KindPage {
 			p.Texts = append(p.Texts, lp)
 		} else {

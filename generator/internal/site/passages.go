@@ -16,9 +16,9 @@ type unitEntry struct {
 	Rules  []string `json:"rules"`
 }
 
-// addPassages makes the passage index and tells the catalogue its name, and which rules are taught together.
-func (c *catalogue) addPassages(s Source) bundle.File {
-	raw := passage.Build(s.Text, func() passage.Engine { return s.Engine() }).Encode()
+// addPassages encodes the passage index and tells the catalogue its name, and which rules are taught together.
+func (c *catalogue) addPassages(s Source, x *passage.Index) bundle.File {
+	raw := x.Encode()
 	f := bundle.File{Name: "data/passages." + hash(raw) + ".bin.gz", Data: compress(new(bytes.Buffer), raw)}
 	c.Passages, c.Lessons = path.Base(f.Name), []unitEntry{}
 	for _, l := range s.Lessons {

@@ -61,7 +61,7 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	if exists(s.Dir, lessonSource) {
 		wg.Go(func() { lessonScript, lessonDiags = bundle.Script(s.Dir, lessonSource) })
 	}
-	files, catalogueName := dataFiles(s)
+	files, catalogueName, try := dataFiles(s)
 	wg.Wait()
 	ds := slices.Concat(scriptDiags, lessonDiags, styleDiags)
 
@@ -84,7 +84,7 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	if diag.HasError(ds) {
 		return nil, ds
 	}
-	pages, pageDiags := a.pages(s)
+	pages, pageDiags := a.pages(s, try)
 	ds = append(ds, pageDiags...)
 	files = append(files, pages...)
 	files = append(files, a.manifest())

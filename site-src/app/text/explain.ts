@@ -5,7 +5,7 @@ import { counts } from './counts.ts';
 import { letterAt, letterName, markNames } from './names.ts';
 import { causeOf, type Stops } from './stops.ts';
 
-export interface Explained { title: string; facts: string[]; rules: { rule: Rule; why: string; detail: string }[]; later: boolean }
+export interface Explained { title: string; facts: string[]; rules: { rule: Rule; why: string; detail: string }[]; later: Rule[] }
 export interface Book { rules: Rule[]; details: string[]; settings: Pick<Settings, 'madd' | 'arid'> }
 
 const WHEN = ['always', 'join', 'stop', 'start'];
@@ -45,7 +45,7 @@ export function explain(book: Book, verses: Verse[], stops: Stops, p: Place, kno
   const here = verses[p.v]!.events.filter((e) =>
     e.w === p.w && p.l >= e.f && p.l < e.f + e.n && stops.holds(p.v, e));
   const out: Explained = {
-    title: letterName(letter), facts: [marks ? t('explain.marks', { marks }) : t('explain.bare')], rules: [], later: false,
+    title: letterName(letter), facts: [marks ? t('explain.marks', { marks }) : t('explain.bare')], rules: [], later: [],
   };
   const rules = here.map((e) => book.rules[e.rule]!);
   if (here.some((e) => SILENT.has(book.rules[e.rule]!.id) && e.when !== Start)) out.facts.push(t('explain.silent'));
@@ -54,7 +54,7 @@ export function explain(book: Book, verses: Verse[], stops: Stops, p: Place, kno
   for (const e of here) {
     const rule = book.rules[e.rule]!, detail = `detail.${book.details[e.detail] ?? ''}`;
     if (known.has(rule.id)) out.rules.push({ rule, why: why(book, verses, p.v, e), detail: has(detail) ? t(detail) : '' });
-    else out.later = true;
+    else if (!out.later.includes(rule)) out.later.push(rule);
   }
   return out;
 }
