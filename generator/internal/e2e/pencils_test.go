@@ -2,6 +2,7 @@ package e2e
 
 import (
 	"encoding/json"
+	"fmt"
 	"math"
 	"os"
 	"path/filepath"
@@ -121,4 +122,76 @@ func TestColoursAsTheGenerator(t *testing.T) {
 			t.Errorf("%s made for the dark page has a contrast of %.2f only", want.Colours[i].Hex, k)
 		}
 	}
+}
+
+// TestPencils sets pencils on the print screen: the page and the paper follow,
+// and what is hard to tell apart is said.
+func TestPencils(t *testing.T) {
+	s := serve(t, "/", built(t))
+	p := newPage(t)
+	p.learner(s.address, "noon-ikhfa")
+	const hash = "#/print?sheet=answer&from=78:1&to=78:16&rule=noon-ikhfa&show=focus"
+	p.lay(s, hash)
+	set := func(family, hex string) {
+		eval[any](p, `(() => { const i = document.querySelector("[data-t=pencil-`+family+`]"); i.value = "`+hex+`"; i.dispatchEvent(new Event("change")); })()`)
+	}
+	said := func() string {
+		return eval[string](p, `new Promise(f => setTimeout(() => f([...document.querySelectorAll("[data-t=pencil-said] li")].map(l => l.textContent).join("\n")), 50))`)
+	}
+	if got := said(); got != "" {
+		t.Errorf("nothing was set, and yet it is said: %s", got)
+	}
+	inks := func() map[[3]float64]int {
+		n := map[[3]float64]int{}
+		for _, pg := range p.paper().Pages {
+			for _, g := range pg.Glyphs {
+				if g.Font == arabicFont && (g.Ink[0] != g.Ink[1] || g.Ink[1] != g.Ink[2]) {
+					for k, v := range g.Ink {
+						g.Ink[k] = math.Round(v * 255)
+					}
+					n[g.Ink]++
+				}
+			}
+		}
+		return n
+	}
+	usual := inks()
+	set("noon", "#4a2f00")
+	if got := said(); got != "" {
+		t.Errorf("one pencil unlike all others is said to be hard to see: %s", got)
+	}
+	own := inks()
+	if want := [3]float64{0x4a, 0x2f, 0x00}; own[want] == 0 || usual[want] != 0 {
+		t.Errorf("the paper has the colours %v, before it had %v; want %v after and not before", own, usual, want)
+	}
+	set("qalqalah", "#4a2f02")
+	if got := said(); got == "" {
+		t.Error("two equal pencils are not said to be alike")
+	}
+	set("qalqalah", "#ffffa0")
+	faint := said()
+	set("qalqalah", "#1d1b19")
+	if dark := said(); faint == "" || dark == "" || faint == dark {
+		t.Errorf("a pale pencil: %q; a black one: %q", faint, dark)
+	}
+	// What was set stays, also on the dark page, where it is made readable.
+	p.lay(s, hash)
+	root := func() string {
+		return eval[string](p, `getComputedStyle(document.documentElement).getPropertyValue("--c-noon")`)
+	}
+	if got := root(); got != "#4a2f00" {
+		t.Errorf("after opening again the pencil is %s", got)
+	}
+	eval[any](p, `document.documentElement.dataset.theme = "dark"; 0`)
+	if got := root(); got == "#4a2f00" || got == "" {
+		t.Errorf("on the dark page the pencil is %q", got)
+	}
+	eval[any](p, `document.querySelector("[data-t=pencils-usual]").click(); 0`)
+	if got := said(); got != "" {
+		t.Errorf("the usual colours are back, and yet it is said: %s", got)
+	}
+	if got := inks(); fmt.Sprint(got) != fmt.Sprint(usual) {
+		t.Errorf("the paper has %v, at first it had %v", got, usual)
+	}
+	p.calm()
 }

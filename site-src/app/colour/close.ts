@@ -40,11 +40,17 @@ export const seen = (hex: string, i: number): Triple => toLab(clip(mul(VIEWS[i]!
 
 const write = (rgb: Triple) => `#${clip(rgb).map((v) => Math.round(255 * (v <= .0031308 ? v * 12.92 : 1.055 * v ** (1 / 2.4) - .055)).toString(16).padStart(2, '0')).join('')}`;
 
+/** How far apart two colours are as view i sees them (deltaEOK). */
+export function difference(a: string, b: string, i: number): number {
+  const x = seen(a, i), y = seen(b, i);
+  return Math.hypot(x[0] - y[0], x[1] - y[1], x[2] - y[2]);
+}
+
 /** Which way of seeing brings two colours nearest, how far apart they are then, and whether that is too close. */
 export function tooClose(a: string, b: string): { which: string; diff: number; close: boolean } {
   let which = '', diff = Infinity;
   VIEWS.forEach((v, i) => {
-    const x = seen(a, i), y = seen(b, i), d = Math.hypot(x[0] - y[0], x[1] - y[1], x[2] - y[2]);
+    const d = difference(a, b, i);
     if (i === 0 || d < diff - ROUNDING) { which = v.name; diff = d; }
   });
   return { which, diff, close: diff < CLOSE_BELOW };

@@ -1,7 +1,7 @@
 // The colours a family draws with, in place of the usual ones: what they come to on paper and on the dark page, and which
 // are hard to tell apart. Pure but for apply.
 import type { Family } from '../types.ts';
-import { contrast, forDark, parse, tooClose } from './close.ts';
+import { CLOSE_BELOW, contrast, difference, forDark, parse, tooClose, VIEWS } from './close.ts';
 
 /** A family's own colours on paper, #rrggbb by the rule family's id; those not named have the usual colour. */
 export type Pencils = Record<string, string>;
@@ -27,7 +27,8 @@ const valid = (hex: unknown): hex is string => {
 export const onPaper = (families: Family[], own: Pencils = {}): Map<string, string> =>
   new Map(families.map((f) => [f.id, valid(own[f.id]) ? own[f.id]! : f.light]));
 
-/** Two families whose colours are too near (which says for whose eyes; sameForm, that their lines are alike too), or one too near the ink or the page. */
+/** Two families whose colours are too near (which says for whose eyes; sameForm, that their lines are alike too), or one too near the ink or the page.
+ * With other eyes than most, twelve colours cannot all differ: there the lines tell families apart, and only a pair whose lines are alike too is told. */
 export type Trouble = { kind: 'pair'; a: string; b: string; which: string; sameForm: boolean } | { kind: 'ink' | 'faint'; a: string };
 
 /** What is hard to tell apart because of a colour that was chosen; the usual colours among themselves have been arranged already. */
@@ -39,8 +40,9 @@ export function troubles(families: Family[], own: Pencils = {}): Trouble[] {
     if (chosen(f) && contrast(mine, PAPER) < FAINT) out.push({ kind: 'faint', a: f.id });
     for (const g of families.slice(i + 1)) {
       if (!chosen(f) && !chosen(g)) continue;
-      const { which, close } = tooClose(mine, colours.get(g.id)!);
-      if (close) out.push({ kind: 'pair', a: f.id, b: g.id, which, sameForm: f.form === g.form });
+      const other = colours.get(g.id)!, near = tooClose(mine, other), sameForm = f.form === g.form;
+      if (difference(mine, other, 0) < CLOSE_BELOW) out.push({ kind: 'pair', a: f.id, b: g.id, which: VIEWS[0]!.name, sameForm });
+      else if (near.close && sameForm) out.push({ kind: 'pair', a: f.id, b: g.id, which: near.which, sameForm });
     }
   });
   return out;
