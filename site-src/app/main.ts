@@ -7,7 +7,7 @@ import { keep as keepOffline } from './offline/offline.ts';
 import { choose } from './screens/choose/choose.ts';
 import { learner } from './screens/learner/learner.ts';
 import { lines } from './screens/lines/lines.ts';
-import { print } from './screens/print/print.ts';
+import { later } from './screens/later.ts';
 import { record } from './screens/record/record.ts';
 import { rules } from './screens/rules/rules.ts';
 import { today } from './screens/today/today.ts';
@@ -29,7 +29,7 @@ function screen(r: Route): View {
     case 'rules': return rules();
     case 'record': return record();
     case 'learner': return learner();
-    case 'print': return print();
+    case 'print': return later(t('print.title'), () => import('./screens/print/print.ts').then((m) => m.print()));
     case 'lines': return lines(r.lines);
     case 'bad': return choose(r);
     case 'choose': return choose(undefined, r.pick);
@@ -79,8 +79,8 @@ start().catch((e: unknown) => {
   app.replaceChildren(h('main', { class: 'plain', role: 'alert' }, h('h1', {}, t('error.title')), h('p', {}, t(`error.${code}`)),
     h('button', { class: 'main', onclick: () => location.reload() }, t('error.again'))));
 }).then(() => {
-  const later = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
-  later(() => void keepOffline('sw.js', {
+  const idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
+  idle(() => void keepOffline('sw.js', {
     saving: () => state.set({ offline: 'saving' }),
     ready: () => state.set({ offline: 'ready' }),
     newer: (take) => state.set({ notice: { text: t('update.ready'), hold: true, name: 'update', action: { label: t('update.take'), run: take } } }),

@@ -1,0 +1,25 @@
+// A screen whose code is fetched when it is first wanted, so that the first open does not wait for it. Offline it comes
+// from what the service worker keeps.
+import { h } from '../dom.ts';
+import { t } from '../i18n.ts';
+import type { View } from './view.ts';
+
+/** Stands for the view that load will give; title is what the page is called meanwhile. */
+export function later(title: string, load: () => Promise<View>): View {
+  const node = h('div', { 'aria-busy': 'true' }, h('h1', { tabindex: '-1' }, title));
+  let real: View | undefined, left = false;
+  const come = (v: View) => {
+    if (left) return v.leave?.();
+    real = v;
+    node.replaceChildren(v.node);
+    node.removeAttribute('aria-busy');
+    v.update();
+  };
+  const fail = () => {
+    node.replaceChildren(h('main', { class: 'plain', role: 'alert' }, h('h1', {}, t('error.title')), h('p', {}, t('error.network')),
+      h('button', { class: 'main', onclick: () => location.reload() }, t('error.again'))));
+    node.removeAttribute('aria-busy');
+  };
+  load().then(come, fail);
+  return { node, title, update: () => real?.update(), leave: () => { left = true; real?.leave?.(); } };
+}
