@@ -11,7 +11,7 @@ import { Stops } from '../../text/stops.ts';
 import type { Catalogue, Rule, Settings } from '../../types.ts';
 import type { Ink } from './ink.ts';
 import { leaf, number } from './leaf.ts';
-import { wordEl } from './measure.ts';
+import { measure } from './measure.ts';
 
 interface Entry { letters?: string; at: number[] }
 const TABLE = table as Record<string, Entry>;
@@ -33,12 +33,11 @@ async function example(c: Catalogue, rule: Rule, settings: Settings, ink: Ink): 
   const vs = await verses(c, { s, a }, { s, a }), verse = vs[0]!, stops = new Stops(vs);
   const e = verse.events.find((x) => x.rule === index && x.w === w && !x.unwritten && stops.holds(0, x));
   if (!e) throw new Error(`${rule.id}: not in ${s}:${a}`); // the table is tested against the engine that made the events
-  const p = h('p', { class: 'line', lang: 'ar', dir: 'rtl' });
+  const p = h('p', { class: 'line', lang: 'ar', dir: 'rtl' }), m = await measure(vs);
   for (let k = Math.min(w, w + e.cw); k <= Math.max(w, w + e.cw); k++) {
-    const word = verse.words[k]!, el = wordEl(word);
-    if (k === w) ink.letter(el.firstChild as Text, word, e.f, e.n, rule.family, () => false);
-    p.append(el);
+    p.append(ink.word(verse.words[k]!, k === w ? [{ l: e.f, n: e.n, family: rule.family }] : [], m, 0, k).el);
   }
+  m.drop();
   return { el: h('div', { class: 'card-example' }, p, h('span', { class: 'card-ref' }, `${s}:${a}`)), count: counts(rule, e, settings).want };
 }
 

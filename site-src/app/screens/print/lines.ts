@@ -2,9 +2,10 @@
 // An answer sheet has the counts above the letters and the rules' short names below.
 import { h } from '../../dom.ts';
 import type { Cell } from '../../print/marks.ts';
+import { stands } from '../../text/letters.ts';
 import type { Catalogue, Verse } from '../../types.ts';
 import type { Ink } from './ink.ts';
-import { type Slot, wordEl } from './measure.ts';
+import { type Measured, type Slot, wordEl } from './measure.ts';
 
 const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
 
@@ -12,7 +13,7 @@ const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
 export interface At { v: number; w: number }
 
 /** What is needed to draw answers; without it a line is one to practise on. */
-export interface Answers { cells: Cell[][][]; slots: Slot[][][]; keys: Map<number, string>; ink: Ink }
+export interface Answers { cells: Cell[][][]; measured: Measured; keys: Map<number, string>; ink: Ink }
 
 const em = (x: number) => `${Math.round(x * 1000) / 1000}`;
 
@@ -21,15 +22,25 @@ function note(cls: string, s: Slot, text: string) {
 }
 
 function word(c: Catalogue, verses: Verse[], { v, w }: At, a: Answers): HTMLElement {
-  const x = verses[v]!.words[w]!, el = wordEl(x), node = el.firstChild as Text, cells = a.cells[v]![w]!;
-  // Notes hang on the baseline, whose place in a line is known whatever font the device falls back to.
-  const base = h('span', { class: 'base', 'aria-hidden': 'true' });
-  cells.forEach((cell, i) => {
-    const at = a.slots[v]![w]![i]!, n = cell.counts.find((k) => k > 0), key = cell.rules.map((r) => a.keys.get(r) ?? '').join(' ').trim();
-    a.ink.letter(node, x, cell.l, cell.n, c.rules[cell.rules[0]!]!.family, (l) => cells.some((y) => l >= y.l && l < y.l + y.n));
-    if (n) base.append(note('held', at, String(n)));
-    if (key) base.append(note('key', at, key));
+  const cells = a.cells[v]![w]!, family = (x: Cell) => c.rules[x.rules[0]!]!.family;
+  const { el, base } = a.ink.word(verses[v]!.words[w]!, cells.map((x) => ({ l: x.l, n: x.n, family: family(x) })), a.measured, v, w);
+  let before: { l: number; counts: string[]; keys: string[] } | undefined;
+  const notes = cells.map((x) => {
+    const counts = x.counts.filter(Boolean).slice(0, 1).map(String), keys = x.rules.map((r) => a.keys.get(r) ?? '').filter(Boolean);
+    // A small letter and the one it stands over have one place on the line, and so one note.
+    if (before?.l === x.l - 1 && stands(verses[v]!.words[w]!, x.l)) {
+      before.counts.push(...counts);
+      before.keys.push(...keys);
+      return undefined;
+    }
+    return before = { l: x.l, counts, keys };
   });
+  for (const x of notes) {
+    if (!x) continue;
+    const at = a.measured.slot(v, w, x.l);
+    if (x.counts.length) base.append(note('held', at, x.counts.join(' ')));
+    if (x.keys.length) base.append(note('key', at, x.keys.join(' ')));
+  }
   if (base.firstChild) el.prepend(base);
   return el;
 }

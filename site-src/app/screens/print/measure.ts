@@ -2,14 +2,16 @@
 // The text is set with exact widths (geometricPrecision), which a browser's print uses too.
 import { h } from '../../dom.ts';
 import { Sheet } from '../../marking/sheet.ts';
-import type { Cell } from '../../print/marks.ts';
+import { shaped } from '../../text/letters.ts';
 import type { Verse, Word } from '../../types.ts';
 
 /** A letter's place: from the word's start (its right edge) and how wide, in letter sizes. */
 export interface Slot { at: number; wide: number }
-export interface Measured { words: number[][]; space: number; slot: (v: number, w: number, l: number) => Slot; drop: () => void }
 
-const BIG = 100;
+/** Widths of words, places of letters, and for a small letter how high over the baseline the letter below it reaches. */
+export interface Measured { words: number[][]; space: number; slot: (v: number, w: number, l: number) => Slot; crown: (v: number, w: number, l: number) => number; drop: () => void }
+
+const BIG = 100, pen = document.createElement('canvas').getContext('2d');
 
 /** The element of a word: one text node with the space after it, so that every last letter is painted like one in the middle. */
 export const wordEl = (word: Word) => h('span', { class: 'w' }, `${word.text} `);
@@ -34,9 +36,11 @@ export async function measure(verses: Verse[]): Promise<Measured> {
       const el = els[v]![w]!, b = Sheet.box({ v, w, el, node: el.firstChild as Text, word: verses[v]!.words[w]! }, l), r = el.getBoundingClientRect();
       return { at: (r.right - b.right) / BIG, wide: (b.right - b.left) / BIG };
     },
+    crown: (v, w, l) => {
+      if (!pen) return 0;
+      pen.font = `${BIG}px "Scheherazade New"`;
+      return pen.measureText(shaped(verses[v]!.words[w]!, l - 1) || ' ').actualBoundingBoxAscent / BIG;
+    },
     drop: () => box.remove(),
   };
 }
-
-/** The places of all letters that a sheet marks. */
-export const slots = (m: Measured, cells: Cell[][][]): Slot[][][] => cells.map((v, i) => v.map((w, j) => w.map((x) => m.slot(i, j, x.l))));

@@ -9,7 +9,7 @@ import { h } from '../../dom.ts';
 import { Ink } from './ink.ts';
 import { answerHead, type Heads, leaf, nextHead, number, practiceHead } from './leaf.ts';
 import { type Answers, type At, heading, line } from './lines.ts';
-import { measure, type Measured, slots } from './measure.ts';
+import { measure, type Measured } from './measure.ts';
 import { totals } from './totals.ts';
 
 export interface Job { c: Catalogue; verses: Verse[]; basmala: string; options: Options; taught: ReadonlySet<string>; settings: Settings; child: string }
@@ -40,15 +40,18 @@ export function rows(verses: Verse[], m: Measured, g: Geometry): Row[] {
 export async function sheets(job: Job, box: HTMLElement, ink: Ink): Promise<HTMLElement[]> {
   const { c, verses, options: o } = job, g = geometry(o.paper, o.turn, o.size);
   const list = shown(c, o.show, o.rule, job.taught), found: Marks = marks(c, verses, list, job.settings), short = keys(found);
-  const rule = c.rules.find((r) => r.id === o.rule), learnt = shown(c, 'learnt', o.rule, job.taught).map((i) => c.rules[i]!);
   const m = await measure(verses);
-  let all: Row[], answers: Answers;
   try {
-    all = rows(verses, m, g);
-    answers = { cells: found.cells, slots: o.kind === 'practice' ? [] : slots(m, found.cells), keys: short, ink };
+    return pages(job, box, g, { list: rows(verses, m, g), found, short, answers: { cells: found.cells, measured: m, keys: short, ink } });
   } finally {
     m.drop();
   }
+}
+
+interface Laid { list: Row[]; found: Marks; short: Map<number, string>; answers: Answers }
+
+function pages({ c, verses, options: o, ...job }: Job, box: HTMLElement, g: Geometry, { list: all, found, short, answers }: Laid): HTMLElement[] {
+  const rule = c.rules.find((r) => r.id === o.rule), learnt = shown(c, 'learnt', o.rule, job.taught).map((i) => c.rules[i]!);
   const heads: Heads = {
     title: linesName(c.surahs, o.from, o.to), rule, child: o.name ? job.child : '', learnt,
     places: rule ? found.totals.get(c.rules.indexOf(rule)) ?? 0 : 0,
@@ -64,7 +67,7 @@ export async function sheets(job: Job, box: HTMLElement, ink: Ink): Promise<HTML
       return leaf(c, kind, i + 1, head, h('div', { class: 'rows' }, all.slice(s, starts[i + 1]).map((r) =>
         ('head' in r ? heading(c, r.head, job.basmala) : line(c, verses, r.at, kind === 'answer' ? answers : undefined)))));
     });
-    if (kind === 'answer') sum(leaves, job, found, short, box, g, () => nextHead(heads, 'answer'));
+    if (kind === 'answer') sum(leaves, c, found, short, box, g, () => nextHead(heads, 'answer'));
     number(leaves);
     out.push(...leaves);
   }
@@ -72,12 +75,12 @@ export async function sheets(job: Job, box: HTMLElement, ink: Ink): Promise<HTML
 }
 
 /** The totals: below the last line where they fit, else on a page of their own. */
-function sum(leaves: HTMLElement[], job: Job, found: Marks, short: Map<number, string>, box: HTMLElement, g: Geometry, head: () => HTMLElement) {
-  const block = totals(job.c, found, short), last = leaves[leaves.length - 1]!, rows = last.querySelectorAll('.row-line').length;
+function sum(leaves: HTMLElement[], c: Catalogue, found: Marks, short: Map<number, string>, box: HTMLElement, g: Geometry, head: () => HTMLElement) {
+  const block = totals(c, found, short), last = leaves[leaves.length - 1]!, rows = last.querySelectorAll('.row-line').length;
   const used = parseFloat(last.querySelector<HTMLElement>('.leaf-head')!.style.blockSize) + rows * g.pitch;
-  const high = tallest(box, job.c, [block]);
+  const high = tallest(box, c, [block]);
   if (used + high <= g.room) last.querySelector('.rows')!.after(block);
-  else leaves.push(leaf(job.c, 'answer', leaves.length + 1, head(), block));
+  else leaves.push(leaf(c, 'answer', leaves.length + 1, head(), block));
 }
 
 function tallest(box: HTMLElement, c: Catalogue, parts: HTMLElement[]): number {
