@@ -58,7 +58,7 @@ export async function card(job: CardJob, ink: Ink): Promise<HTMLElement[]> {
   const share = (q: number) => before(items.length, 4 * sides, q);
   for (let side = 0; side < sides; side++) {
     const quarters = [0, 1, 2, 3].map((q) => h('section', { class: 'quarter' },
-      h('h2', {}, q === 0 && (job.child && o.name ? t('print.card-of', { child: job.child }) : t('print.kind.card'))),
+      h('h2', { 'aria-hidden': q > 0 && 'true' }, q === 0 && (job.child && o.name ? t('print.card-of', { child: job.child }) : t('print.kind.card'))),
       h('ol', {}, items.slice(share(4 * side + q), share(4 * side + q + 1)))));
     leaves.push(leaf(c, 'card', leaves.length + 1, h('div', { class: 'quarters', style: `--item:${high}mm` }, quarters)));
   }
