@@ -4,12 +4,10 @@ import * as store from './store/store.ts';
 import { h } from './dom.ts';
 import { t } from './i18n.ts';
 import { keep as keepOffline } from './offline/offline.ts';
-import { choose } from './screens/choose/choose.ts';
 import { learner } from './screens/learner/learner.ts';
 import { lines } from './screens/lines/lines.ts';
 import { later } from './screens/later.ts';
 import { record } from './screens/record/record.ts';
-import { rules } from './screens/rules/rules.ts';
 import { today } from './screens/today/today.ts';
 import type { View } from './screens/view.ts';
 import { linesHash, parseHash } from './share/link.ts';
@@ -23,10 +21,13 @@ const app = document.getElementById('app')!, nav = h('nav', { class: 'tabs', 'ar
 const hold = h('div', { class: 'screen' }), said = h('div', { class: 'said', role: 'status' });
 let view: View | undefined, shown = '';
 
+const choose = (r: Extract<Route, { name: 'bad' }> | undefined, pick = '') =>
+  later(t('choose.title'), () => import('./screens/choose/choose.ts').then((m) => m.choose(r, pick)));
+
 function screen(r: Route): View {
   switch (r.name) {
     case 'today': return today();
-    case 'rules': return rules();
+    case 'rules': return later(t('nav.rules'), () => import('./screens/rules/rules.ts').then((m) => m.rules()));
     case 'record': return record();
     case 'learner': return learner();
     case 'print': return later(t('print.title'), () => import('./screens/print/print.ts').then((m) => m.print()));

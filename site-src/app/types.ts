@@ -23,7 +23,8 @@ export interface Letter { rune: number; from: number; to: number; marks: number[
 
 export interface Word { text: string; letters: Letter[]; pause: number }
 
-export interface Verse { s: number; a: number; text: string; page: number; juz: number; words: Word[]; events: Event[] }
+/** open says that the lines end within the verse: its last words are left out. */
+export interface Verse { s: number; a: number; text: string; page: number; juz: number; words: Word[]; events: Event[]; open?: boolean }
 
 export interface Rule {
   id: string; name: string; ar: string; tr: string; family: string; needs: string[]; counts: number[];
@@ -72,6 +73,7 @@ export interface Taught { learner: string; rule: string; since: string; known: s
 
 export interface Settings {
   learner: string; size: number; spacing: number; theme: 'auto' | 'light' | 'dark'; madd: 4 | 5; arid: 2 | 4 | 6;
+  pencils?: Record<string, string>; // a family's own colours on paper, #rrggbb by the id of the family of rules
 }
 
 export type Phase = 'find' | 'check' | 'read' | 'done';

@@ -19,6 +19,9 @@ for (const [hash, want] of [
   ['#/lines?from=78:1', lines('', 78, 1, 78, 1)],
   ['#/lines?from=78.1&to=78.5', lines('', 78, 1, 78, 5)],
   ['#/lines?from=78:1-5', lines('', 78, 1, 78, 5)],
+  ['#/lines?from=2:255:8&to=2:255:24', { name: 'lines', lines: { rule: '', from: { s: 2, a: 255, w: 7 }, to: { s: 2, a: 255, w: 23 } } }],
+  ['#/lines?from=2:255:8&to=2:255:7', bad('order')],
+  ['#/lines?from=2:255:0', bad('from')],
   ['#/lines?from=78:1&to=5', lines('', 78, 1, 78, 5)],
   ['#/lines?from=112', lines('', 112, 1, 112, 7)],
   ['#/lines?from=%D9%A7%D9%A8:%D9%A1&to=%D9%A7%D9%A8:%D9%A3', lines('', 78, 1, 78, 3)],
@@ -47,6 +50,8 @@ for (const [hash, want] of [
 test('what is written is read back', () => {
   const l = { rule: 'ghunnah', from: { s: 78, a: 2 }, to: { s: 78, a: 9 } };
   assert.deepEqual(parseHash(c, linesHash(l)), { name: 'lines', lines: l });
+  const words = { rule: '', from: { s: 2, a: 255, w: 7 }, to: { s: 2, a: 256 } };
+  assert.deepEqual(parseHash(c, linesHash(words)), { name: 'lines', lines: words });
 });
 
 test('anything at all is answered and never throws', () => {
@@ -62,5 +67,6 @@ test('anything at all is answered and never throws', () => {
 test('places', () => {
   assert.deepEqual(parseRef('78:1'), { s: 78, a: 1 });
   assert.deepEqual(parseRef(' 78 : 1 '), { s: 78, a: 1 });
-  for (const x of ['', '78:', ':1', '78:1:1', '1234:1', '-1:1', '1e2:1']) assert.equal(parseRef(x), undefined, x);
+  assert.deepEqual(parseRef('78:1:2'), { s: 78, a: 1, w: 1 });
+  for (const x of ['', '78:', ':1', '78:1:0', '78:1:1:1', '1234:1', '-1:1', '1e2:1']) assert.equal(parseRef(x), undefined, x);
 });

@@ -1,64 +1,92 @@
+// The planner's parts that the shared vectors of package plan do not reach: orders, places, what is joined to a learner.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { order, step } from '../node_modules/.out/app/plan/ladder.js';
-import { after, best } from '../node_modules/.out/app/plan/lines.js';
-import { next } from '../node_modules/.out/app/plan/today.js';
 import { week } from '../node_modules/.out/app/log/week.js';
+import { Child, course, dayNumber } from '../node_modules/.out/app/plan/child.js';
+import { order as rulesInOrder } from '../node_modules/.out/app/plan/ladder.js';
+import { mayMove, order } from '../node_modules/.out/app/plan/next.js';
+import { Phrases } from '../node_modules/.out/app/plan/phrases.js';
+import { after, moved } from '../node_modules/.out/app/plan/place.js';
+import { units } from '../node_modules/.out/app/plan/units.js';
 
-const rule = (id, family, needs = []) => ({ id, name: id, family, needs, counts: [] });
+const rule = (id, needs = []) => ({ id, name: id, ar: '', family: 'f', needs, counts: [] });
+const rules = [rule('b', ['a']), rule('a'), rule('c'), rule('d', ['b'])];
 const c = {
-  families: [{ id: 'a' }, { id: 'b' }], juz: Array.from({ length: 30 }, () => [78, 1]), surahs: Array.from({ length: 114 }, () => ({ count: 5 })),
-  rules: [rule('b1', 'b'), rule('a1', 'a'), rule('a2', 'a', ['b1']), rule('b2', 'b', ['a2'])],
+  rules, lessons: [{ id: 'ac', name: 'A and C', ar: '', rules: ['a', 'c'] }],
+  surahs: [{ count: 4 }, { count: 4 }], juz: Array.from({ length: 30 }, (_, i) => [i < 29 ? 1 : 2, 1]), pages: [[1, 1], [2, 1]],
 };
-const l = { id: 'x', settled: false };
-const s = (day, r = '', outcome = 'alone') => ({ learner: 'x', day, rule: r, outcome });
-const taught = (r, since = '2026-01-01', known = '') => ({ learner: 'x', rule: r, since, known });
 
-test('order: families first, but never before what is needed', () => assert.deepEqual(order(c).map((r) => r.id), ['a1', 'b1', 'a2', 'b2']));
-test('order: a circle of needs loses nothing', () => {
-  const d = { ...c, rules: [rule('p', 'a', ['q']), rule('q', 'a', ['p'])] };
-  assert.deepEqual(order(d).map((r) => r.id).sort(), ['p', 'q']);
+/** Two surahs of four verses of ten words; the second verse of each has a pause after its fourth word. */
+function phrases() {
+  const words = [], end = [];
+  for (let s = 0; s < 2; s++) for (let a = 0; a < 4; a++) {
+    if (a === 1) { words.push(4); end.push(1); }
+    words.push(a === 1 ? 6 : 10);
+    end.push(a === 3 ? 3 : 2);
+  }
+  const n = words.length, b = new Uint8Array(10 + 3 * n + 4 * (n + 4));
+  b.set([0x53, 0x50, 0x49, 0x31, n, 0, 2, 0, 4, 0]);
+  b.set([...words, ...words.map((w) => 4 * w), ...end], 10);
+  b.fill(1, 10 + 3 * n, 10 + 3 * n + 4 * n); // every rule once in every phrase
+  return new Phrases(b);
+}
+const x = phrases(), k = course(x, c);
+const learner = (more = {}) => ({ id: 'x', name: '', place: { s: 2, a: 1 }, settled: true, made: '', updated: '', ...more });
+const session = (day, r, from, to, more = {}) => ({
+  learner: 'x', id: day + r, day, at: `${day}T10:00:00Z`, rule: r, from, to, found: 9, missed: 0, outcome: 'alone', marks: [], stops: [], extra: 0, helped: false, ...more,
 });
-test('first, settle in', () => assert.deepEqual(next(c, l, [], []), { do: 'settle', left: 2 }));
-test('two sessions on one day are one day', () => assert.equal(next(c, l, [s('2026-01-01'), s('2026-01-01')], []).left, 1));
-test('settled by reading on two days', () => assert.equal(next(c, l, [s('2026-01-01'), s('2026-01-02')], []).rule.id, 'a1'));
-test('settled by the adult', () => assert.equal(next(c, { ...l, settled: true }, [], []).rule.id, 'a1'));
-test('another learner’s sessions do not count', () => assert.equal(next(c, l, [{ ...s('2026-01-01'), learner: 'y' }], []).left, 2));
-test('a rule being learnt is practised', () => assert.equal(next(c, l, [s('2026-01-02', 'a1')], [taught('a1')]).do, 'practise'));
-test('three days alone, then the next rule', () => {
-  const days = ['2026-01-02', '2026-01-03', '2026-01-04'].map((d) => s(d, 'a1'));
-  assert.deepEqual([next(c, l, days, [taught('a1')]).do, next(c, l, days, [taught('a1')]).rule.id], ['teach', 'b1']);
-});
-test('days with help are not days alone', () => {
-  const days = ['2026-01-02', '2026-01-03', '2026-01-04'].map((d) => s(d, 'a1', 'some'));
-  assert.equal(next(c, l, days, [taught('a1')]).do, 'practise');
-});
-test('known by the adult', () => assert.equal(step('a1', [taught('a1', '2026-01-01', '2026-01-02')], []), 'known'));
-test('the rule begun last is practised', () => {
-  assert.equal(next(c, l, [], [taught('b1', '2026-02-01'), taught('a1', '2026-01-01')]).rule.id, 'b1');
-});
-test('when everything is known, read', () => assert.equal(next(c, l, [], c.rules.map((r) => taught(r.id, '2026-01-01', '2026-01-02'))).do, 'read'));
+const all = { s: 1, a: 1 }, end = { s: 1, a: 4 };
 
-test('the place moves on, over a surah’s end, and back to the last juz', () => {
-  assert.deepEqual(after(c, { s: 78, a: 2 }), { s: 78, a: 3 });
-  assert.deepEqual(after(c, { s: 78, a: 5 }), { s: 79, a: 1 });
-  assert.deepEqual(after(c, { s: 114, a: 5 }), { s: 78, a: 1 });
+test('a damaged index is refused', () => {
+  for (const b of [new Uint8Array(3), new Uint8Array(40), Uint8Array.from([0x53, 0x50, 0x49, 0x31, 9, 0, 0, 0, 1, 0])]) assert.throws(() => new Phrases(b));
 });
-
-const verse = (n, events) => ({ s: 1, words: Array.from({ length: n }, () => ({ text: '', pause: 0, letters: [] })), events: Array.from({ length: events }, (_, w) => ({ w, f: 0, n: 1, rule: 0, when: 0 })) });
-test('lines are about three lines of a sheet', () => {
-  const b = best(Array.from({ length: 10 }, () => verse(4, 0)), -1, 3);
-  assert.deepEqual([b.first, b.last], [3, 5]);
+test('rules without a lesson are units of their own, and needs are those of units', () => {
+  assert.deepEqual(units(c).map((u) => [u.id, u.rules, u.needs]), [['ac', [1, 2], []], ['b', [0], [0]], ['d', [3], [1]]]);
+  assert.deepEqual(rulesInOrder(c).map((r) => r.id), ['a', 'c', 'b', 'd']);
 });
-test('a long verse stands alone', () => {
-  const b = best([verse(60, 1), verse(60, 1)], 0, 0);
-  assert.deepEqual([b.first, b.last], [0, 0]);
+test('an order of one’s own is kept as far as needs allow, and made whole', () => {
+  assert.deepEqual(order(k.units, ['d', 'nothing', 'b'], [0, 1, 2]), [0, 1, 2]);
+  assert.deepEqual([mayMove(k.units, [0, 1, 2], 0, 1), mayMove(k.units, [0, 1, 2], 2, 1), mayMove(k.units, [0, 1, 2], 2, 2)], [false, false, true]);
 });
-test('the place is left for more places of the rule, but not for a few', () => {
-  assert.equal(best([verse(12, 0), verse(12, 0), verse(12, 6)], 0, 0).first, 2);
-  assert.equal(best([verse(12, 5), verse(12, 5), verse(12, 6)], 0, 0).first, 0);
+test('two sessions on one day are one day of settling in', () => {
+  const one = new Child(k, learner({ settled: false }), [session('2026-01-01', '', all, end), session('2026-01-01', '', all, end)], [], dayNumber('2026-01-02'));
+  assert.deepEqual([one.today.do, one.today.left], [0, 1]);
+});
+test('another learner’s sessions and rules do not count', () => {
+  const c2 = new Child(k, learner({ settled: false }), [{ ...session('2026-01-01', '', all, end), learner: 'y' }], [{ learner: 'y', rule: 'a', since: '2026-01-01', known: '' }], dayNumber('2026-01-02'));
+  assert.deepEqual([c2.today.left, c2.taught], [2, [false, false, false]]);
+});
+test('a lesson is known by the criterion, by the adult, and not before', () => {
+  const taught = ['a', 'c'].map((r) => ({ learner: 'x', rule: r, since: '2026-01-01', known: '' }));
+  const log = ['2026-01-01', '2026-01-03', '2026-01-05'].map((d) => session(d, 'a', all, end));
+  const state = (l, t, ready) => new Child(k, learner(ready ? { ready } : {}), l, t, dayNumber('2026-01-06')).standing(0).state;
+  assert.equal(state(log, taught), 'known');
+  assert.equal(state(log.slice(1), taught), 'learning');
+  assert.equal(state(log.slice(1), taught, { sessions: 2, days: 2, percent: 90 }), 'known');
+  assert.equal(state(log.map((s) => ({ ...s, missed: 3 })), taught), 'learning');
+  assert.equal(state(log.map((s) => ({ ...s, outcome: 'much' })), taught), 'learning');
+  assert.equal(state([], taught.map((t) => ({ ...t, known: '2026-01-05' }))), 'known');
+  assert.equal(state([], taught.map((t) => ({ ...t, known: '2026-01-02' }))), 'due');
+});
+test('lines are joined to phrases and back, also within a verse', () => {
+  const one = new Child(k, learner(), [], [], 0);
+  for (const [from, to, want] of [[{ s: 1, a: 1 }, { s: 1, a: 2 }, [0, 2]], [{ s: 1, a: 2, w: 4 }, { s: 1, a: 3 }, [2, 3]], [{ s: 2, a: 1 }, { s: 2, a: 2, w: 3 }, [5, 6]]]) {
+    const [a, b] = one.phrases({ from, to });
+    assert.deepEqual([a, b], want);
+    assert.deepEqual(one.toLines({ a, b }, 'a'), { rule: 'a', from, to });
+  }
+});
+test('the place moves on over a surah’s end and stays for lines elsewhere', () => {
+  assert.deepEqual(after(c, { s: 1, a: 4 }), { s: 2, a: 1 });
+  assert.deepEqual(after(c, { s: 1, a: 2, w: 3 }), { s: 1, a: 2 });
+  assert.equal(after(c, { s: 2, a: 4 }), undefined);
+  const at = (place, from, to, log = []) => moved(new Child(k, learner({ place }), log, [], 0), { from, to });
+  assert.deepEqual(at({ s: 2, a: 1 }, { s: 2, a: 1 }, { s: 2, a: 2 }), { s: 2, a: 3 });
+  assert.deepEqual(at({ s: 2, a: 3 }, { s: 2, a: 1 }, { s: 2, a: 2 }), { s: 2, a: 3 });
+  assert.deepEqual(at({ s: 2, a: 1 }, { s: 2, a: 3 }, { s: 2, a: 4 }), { s: 1, a: 1 }); // back a juz at the end
 });
 test('the week ends today and counts each day', () => {
+  const s = (day) => ({ day });
   const w = week([s('2026-03-01'), s('2026-03-01'), s('2026-02-20')], '2026-03-02');
   assert.deepEqual([w.length, w[0].day, w[5], w[6].n], [7, '2026-02-24', { day: '2026-03-01', n: 2 }, 0]);
 });

@@ -29,11 +29,15 @@ const list = (most: number, ok: Check): Check => (x) => Array.isArray(x) && x.le
 const or = (...checks: Check[]): Check => (x) => checks.some((ok) => ok(x));
 const is = (...values: unknown[]): Check => (x) => values.includes(x);
 
-const ref = shape({ s: (x) => whole(114)(x) && x !== 0, a: (x) => whole(286)(x) && x !== 0 });
+const absent = is(undefined);
+const ref = shape({ s: (x) => whole(114)(x) && x !== 0, a: (x) => whole(286)(x) && x !== 0, w: or(absent, whole(199)) });
 const mark = shape({ v: whole(999), w: whole(999), l: whole(99), count: whole(9) });
 const stop: Check = (x) => Array.isArray(x) && x.length === 3 && whole(999)(x[0]) && whole(999)(x[1]) && flag(x[2]);
 
-const learner = shape({ id, name: text, place: ref, settled: flag, made: time, updated: time });
+const learner = shape({
+  id, name: text, place: ref, settled: flag, made: time, updated: time, order: or(absent, list(99, id)),
+  ready: or(absent, shape({ sessions: whole(20), days: whole(20), percent: whole(100) })),
+});
 const session = shape({
   id, learner: id, day: date, at: time, rule: or(id, is('')), from: ref, to: ref, marks: list(5000, mark), stops: list(5000, stop),
   found: whole(5000), missed: whole(5000), extra: whole(5000), helped: flag, outcome: is('alone', 'some', 'much'),

@@ -2,7 +2,6 @@
 import * as state from '../state.ts';
 import * as store from '../store/store.ts';
 import { t } from '../i18n.ts';
-import { after } from '../plan/lines.ts';
 import type { Result } from '../marking/check.ts';
 import type { Live } from '../screens/lines/live.ts';
 import type { Learner, Outcome, Session, Taught } from '../types.ts';
@@ -31,14 +30,16 @@ export async function finish(l: Live, r: Result, outcome: Outcome): Promise<void
     id: newId(), learner: was.id, day: today(), at, rule: lines.rule, from: lines.from, to: lines.to, marks, stops,
     found: r.found.filter((f) => !f.e.unwritten).length, missed: r.missed.length, extra: r.extra.length, helped, outcome,
   };
-  // The place moves on only where these were the lines the learner had come to.
-  const here = lines.from.s === was.place.s && lines.from.a <= was.place.a + 40 && lines.to.a >= was.place.a;
-  const now: Learner = { ...was, place: here ? after(c, lines.to) : was.place, updated: at };
-  const old = state.taughtOf(was.id).find((x) => x.rule === lines.rule);
-  const taught: Taught | undefined = lines.rule && !old ? { learner: was.id, rule: lines.rule, since: session.day, known: '' } : undefined;
-  if (!await keep(() => store.saveSession(session, now, taught))) return;
+  const [{ child }, { after, moved }] = await Promise.all([import('../plan/held.ts'), import('../plan/place.ts')]);
+  const plan = child(), now: Learner = { ...was, place: plan ? moved(plan, lines) : after(c, lines.to) ?? was.place, updated: at };
+  // A rule met for the first time is taught from today on, with the others of its lesson.
+  const index = c.rules.findIndex((x) => x.id === lines.rule), unit = plan?.course.units.find((u) => u.rules.includes(index));
+  const known = new Set(state.taughtOf(was.id).map((x) => x.rule));
+  const added: Taught[] = !lines.rule || known.has(lines.rule) ? [] : (unit?.rules ?? [index]).map((r) => c.rules[r]!.id).filter((r) => !known.has(r))
+    .map((rule) => ({ learner: was.id, rule, since: session.day, known: '' }));
+  if (!await keep(() => store.saveSession(session, now, added))) return;
   location.hash = '#/today';
   state.set({ notice: { text: t('end.saved'), action: { label: t('undo'), run: () => {
-    void keep(() => store.unsaveSession(session.id, was, taught && { taught, was: old }));
+    void keep(() => store.unsaveSession(session.id, was, added));
   } } } });
 }

@@ -12,15 +12,17 @@ const bad = (reason: string, vars: Record<string, string | number> = {}): Route 
 const ascii = (s: string) => s.trim().replace(/[\u0660-\u0669\u06f0-\u06f9]/g, (d) => String(d.charCodeAt(0) & 15));
 
 /**
- * Reads 78:1, also with a dot or blanks; undefined when it is no place. A surah alone has verse 0, and a verse 0
- * that was asked for is -1, which no surah has. */
+ * Reads 78:1, also with a dot or blanks, or 2:255:8 with a word; undefined when it is no place. A surah alone has verse 0,
+ * and a verse 0 that was asked for is -1, which no surah has. */
 export function parseRef(s: string): Ref | undefined {
-  const m = /^(\d{1,3})(?:\s*[:.]\s*(\d{1,3}))?$/.exec(ascii(s));
-  return m ? { s: Number(m[1]), a: m[2] === undefined ? 0 : Number(m[2]) || -1 } : undefined;
+  const m = /^(\d{1,3})(?:\s*[:.]\s*(\d{1,3})(?:\s*[:.]\s*([1-9]\d{0,2}))?)?$/.exec(ascii(s));
+  if (!m) return undefined;
+  const r: Ref = { s: Number(m[1]), a: m[2] === undefined ? 0 : Number(m[2]) || -1 };
+  return m[3] === undefined ? r : { ...r, w: Number(m[3]) - 1 };
 }
 
 const inside = (c: Catalogue, r: Ref) => r.s >= 1 && r.s <= c.surahs.length && r.a >= 1 && r.a <= c.surahs[r.s - 1]!.count;
-export const showRef = (r: Ref) => `${r.s}:${r.a}`;
+export const showRef = (r: Ref) => `${r.s}:${r.a}${r.w === undefined ? '' : `:${r.w + 1}`}`;
 
 function between(c: Catalogue, from: Ref, to: Ref): number {
   let n = to.a - from.a + 1;
@@ -48,7 +50,7 @@ function lines(c: Catalogue, q: URLSearchParams): Route {
     if (!inside(c, r)) return bad('verse', { found: Math.max(r.a, 0), surah: c.surahs[r.s - 1]!.la, n: c.surahs[r.s - 1]!.count });
   }
   const n = between(c, from, to);
-  if (n < 1) return bad('order', { from: showRef(from), to: showRef(to) });
+  if (n < 1 || (n === 1 && (from.w ?? 0) > (to.w ?? Infinity))) return bad('order', { from: showRef(from), to: showRef(to) });
   if (n > MOST) return bad('many', { n, most: MOST });
   return { name: 'lines', lines: { rule, from, to } };
 }

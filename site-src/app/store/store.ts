@@ -26,28 +26,32 @@ export const removeLearner = (k: Kept, id: string) => write(['learners', 'sessio
 
 export const saveSettings = (s: Settings) => write(['settings'], (tx) => { tx.objectStore('settings').put(s, 'device'); });
 
-/** Keeps a finished session with what follows from it: the learner's new place, the rule taught, no draft any more. */
-export const saveSession = (s: Session, l: Learner, x?: Taught) => write(['sessions', 'learners', 'taught', 'drafts'], (tx) => {
+/** Keeps a finished session with what follows from it: the learner's new place, the rules taught, no draft any more. */
+export const saveSession = (s: Session, l: Learner, added: Taught[]) => write(['sessions', 'learners', 'taught', 'drafts'], (tx) => {
   tx.objectStore('sessions').put(s);
   tx.objectStore('learners').put(l);
-  if (x) tx.objectStore('taught').put(x);
+  for (const x of added) tx.objectStore('taught').put(x);
   tx.objectStore('drafts').delete(l.id);
 });
 
 export const putSession = (s: Session) => write(['sessions'], (tx) => { tx.objectStore('sessions').put(s); });
 export const dropSession = (id: string) => write(['sessions'], (tx) => { tx.objectStore('sessions').delete(id); });
 
-/** Undoes saveSession: the session goes, learner and rule are as they were. */
-export const unsaveSession = (id: string, was: Learner, rule?: { taught: Taught; was: Taught | undefined }) =>
-  write(['sessions', 'learners', 'taught'], (tx) => {
-    tx.objectStore('sessions').delete(id);
-    tx.objectStore('learners').put(was);
-    if (rule?.was) tx.objectStore('taught').put(rule.was);
-    else if (rule) tx.objectStore('taught').delete([rule.taught.learner, rule.taught.rule]);
-  });
+/** Undoes saveSession: the session and the rules it added go, the learner is as before. */
+export const unsaveSession = (id: string, was: Learner, added: Taught[]) => write(['sessions', 'learners', 'taught'], (tx) => {
+  tx.objectStore('sessions').delete(id);
+  tx.objectStore('learners').put(was);
+  for (const x of added) tx.objectStore('taught').delete([x.learner, x.rule]);
+});
 
 export const saveTaught = (x: Taught) => write(['taught'], (tx) => { tx.objectStore('taught').put(x); });
 export const dropTaught = (learner: string, rule: string) => write(['taught'], (tx) => { tx.objectStore('taught').delete([learner, rule]); });
+
+/** Says anew how far some rules of a learner are; those without an entry are not taught. */
+export const replaceTaught = (learner: string, rules: string[], now: Taught[]) => write(['taught'], (tx) => {
+  for (const rule of rules) tx.objectStore('taught').delete([learner, rule]);
+  for (const x of now) tx.objectStore('taught').put(x);
+});
 
 export const draft = (learner: string) => read(['drafts'], (tx) => done<Draft | undefined>(tx.objectStore('drafts').get(learner)));
 export const saveDraft = (d: Draft) => write(['drafts'], (tx) => { tx.objectStore('drafts').put(d); });

@@ -79,7 +79,17 @@ export async function verses(c: Catalogue, from: Ref, to: Ref): Promise<Verse[]>
       out.push({ s, a, text: r.t, page: r.p, juz: r.j, words: words(r.t), events: decode(r.e) });
     }
   }
-  return out;
+  return cut(out, from.w ?? 0, to.w ?? Infinity);
+}
+
+/** Lines may begin and end within a verse: the words outside are left out, and their events. */
+function cut(verses: Verse[], first: number, last: number): Verse[] {
+  return verses.map((v, i) => {
+    const end = v.words.length - 1, b = i === verses.length - 1 ? Math.min(last, end) : end, a = i === 0 ? Math.min(first, b) : 0;
+    if (a === 0 && b === end) return v;
+    const events = v.events.filter((e) => e.w >= a && e.w <= b).map((e) => ({ ...e, w: e.w - a }));
+    return { ...v, words: v.words.slice(a, b + 1), events, open: b < end };
+  });
 }
 
 /**

@@ -1,5 +1,5 @@
 // Names letters, marks and verses in words, for explanations and for screen readers.
-import type { Letter, Place, Verse } from '../types.ts';
+import type { Letter, Place, Ref, Verse } from '../types.ts';
 import { has, join, t } from '../i18n.ts';
 
 const code = (c: number) => c.toString(16).padStart(4, '0');
@@ -22,8 +22,13 @@ export const spoken = (l: Letter) => [letterName(l), markNames(l)].filter(Boolea
 
 export const letterAt = (vs: Verse[], p: Place) => vs[p.v]!.words[p.w]!.letters[p.l]!;
 
-/** As "An-Naba 1–5", or with both surahs' names where the lines cross into the next. */
-export function linesName(surahs: { la: string }[], from: { s: number; a: number }, to: { s: number; a: number }): string {
+/** As "An-Naba 1–5", with both surahs' names where the lines cross into the next, and with the words that begin or end them. */
+export function linesName(surahs: { la: string }[], from: Ref, to: Ref): string {
+  const name = versesName(surahs, from, to), key = from.w === undefined ? 'to' : to.w === undefined ? 'from' : 'both';
+  return from.w === undefined && to.w === undefined ? name : t(`ref.words-${key}`, { name, from: (from.w ?? 0) + 1, to: (to.w ?? 0) + 1 });
+}
+
+function versesName(surahs: { la: string }[], from: Ref, to: Ref): string {
   const a = surahs[from.s - 1]!.la;
   if (from.s !== to.s) return t('ref.across', { from: a, a: from.a, to: surahs[to.s - 1]!.la, b: to.a });
   return from.a === to.a ? t('ref.one', { surah: a, a: from.a }) : t('ref.many', { surah: a, a: from.a, b: to.a });

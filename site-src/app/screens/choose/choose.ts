@@ -1,13 +1,13 @@
-// Choose lines: a rule, a surah and verses. A link that could not be read comes here too, with the reason.
+// Choose lines: a rule, then the best lines for it, or a surah and verses. A link that could not be read comes here too, with the reason.
 import * as state from '../../state.ts';
 import { h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import { order } from '../../plan/ladder.ts';
-import { choose as best } from '../../plan/lines.ts';
+import { load, look } from '../../plan/held.ts';
 import { linesHash, MOST } from '../../share/link.ts';
-import { verses } from '../../text/data.ts';
 import type { Route } from '../../types.ts';
 import type { View } from '../view.ts';
+import { find, results, whereField } from './best.ts';
 import { surahSelect } from './fields.ts';
 
 /** The screen; wrong says what could not be read, pick is a rule already chosen. */
@@ -30,24 +30,33 @@ export function choose(wrong?: Extract<Route, { name: 'bad' }>, pick = ''): View
   };
   const found = h('p', { class: 'quiet', role: 'status', 'data-t': 'choose-found' });
   let asked = 0;
-  /** Proposes lines near the learner's place that have the rule. */
+  const list = h('section', { 'aria-live': 'polite', 'data-t': 'best' }, h('p', { class: 'quiet' }, t('today.looking')));
+  const where = whereField('where', () => void suggest());
+  /** Shows the best lines, and puts the verses of the best into the fields. */
   const suggest = async () => {
     const mine = ++asked;
     found.textContent = '';
-    if (!rule.value) return;
     try {
-      const b = await best(c, at, rule.value, (s) => verses(c, { s, a: 1 }, { s, a: c.surahs[s - 1]!.count }));
-      if (mine !== asked) return; // another rule, or verses chosen by hand, since
-      [surah.value, from.value, to.value] = [String(b.from.s), String(b.from.a), String(b.to.a)];
-      fit();
-      found.textContent = t('choose.found', { n: b.n });
-    } catch { /* without a signal the fields stay as they are */ }
+      await load();
+    } catch {
+      list.replaceChildren(h('p', { class: 'quiet' }, t('today.no-lines')));
+      return;
+    }
+    const child = look()!, n = c.rules.findIndex((r) => r.id === rule.value), all = find(child, n, where.value), top = all.passages[0];
+    list.replaceChildren(...results(child, all, n));
+    if (mine !== asked || !rule.value || !top) return; // verses chosen by hand since stay
+    const b = child.toLines(top, rule.value);
+    [surah.value, from.value, to.value] = [String(b.from.s), String(b.from.a), String(b.to.a)];
+    fit();
+    found.textContent = t('choose.found', { n: top.focus });
   };
-  if (pick) void suggest();
+  void suggest();
   if (wrong) problem.textContent = t(`bad.${wrong.reason}`, wrong.vars);
   const field = (label: string, el: HTMLElement) => h('div', {}, h('label', { for: el.id }, t(label)), el);
-  const node = h('main', { class: 'choose' }, h('h1', { tabindex: '-1' }, t('choose.title')),
-    h('form', { class: 'card', onsubmit: open }, problem, field('field.rule', rule), field('field.surah', surah),
+  const node = h('main', { class: 'choose' }, h('h1', { tabindex: '-1' }, t('choose.title')), h('div', { class: 'card' }, problem, field('field.rule', rule), field('best.where', where)),
+    h('h2', {}, t('best.title')), list,
+    h('h2', {}, t('choose.own')),
+    h('form', { class: 'card', onsubmit: open }, field('field.surah', surah),
       h('div', { class: 'fields' }, field('field.from', from), field('field.to', to)), found,
       h('button', { class: 'main', 'data-t': 'open' }, t('choose.open'))));
   for (const el of [surah, from, to]) el.addEventListener('input', () => { asked++; found.textContent = ''; });

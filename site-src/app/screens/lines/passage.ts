@@ -31,8 +31,8 @@ export function passage(l: live.Live, opening: string): Passage {
       const el = h('span', { class: 'w', role: 'button', tabindex: '-1', 'data-v': v, 'data-w': w }, word.text);
       sheet.add(v, w, el, l.verses);
       if (w) p.append(' ');
-      const end = w === verse.words.length - 1;
-      if (!end && !now.movable(v, w)) { p.append(el); return; }
+      const last = w === verse.words.length - 1, end = last && !verse.open;
+      if (!last && !now.movable(v, w)) { p.append(el); return; }
       const b = h('button', {
         class: end ? 'stop end' : 'stop', disabled: !now.movable(v, w), 'data-t': `stop-${verse.s}-${verse.a}-${w}`,
         onclick: () => live.moveStop(v, w),

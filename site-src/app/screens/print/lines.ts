@@ -49,7 +49,7 @@ export function line(c: Catalogue, verses: Verse[], at: At[], answers?: Answers)
   const p = h('p', { class: 'line', lang: 'ar', dir: 'rtl' }), ends: number[] = [];
   for (const x of at) {
     p.append(answers ? word(c, verses, x, answers) : wordEl(verses[x.v]!.words[x.w]!));
-    if (x.w !== verses[x.v]!.words.length - 1) continue;
+    if (x.w !== verses[x.v]!.words.length - 1 || verses[x.v]!.open) continue;
     p.append(h('span', { class: answers ? 'ring full' : 'ring' }));
     ends.push(verses[x.v]!.a);
   }

@@ -26,7 +26,7 @@ export function rows(verses: Verse[], m: Measured, g: Geometry): Row[] {
     if (verses[v]!.a === 1) out.push({ head: verses[v]!.s });
     for (; v < verses.length && verses[v]!.s === verses[first]!.s; v++) verses[v]!.words.forEach((_, w) => at.push({ v, w }));
     const pieces = at.map((x) => {
-      const end = x.w === verses[x.v]!.words.length - 1;
+      const end = x.w === verses[x.v]!.words.length - 1 && !verses[x.v]!.open;
       return { width: m.words[x.v]![x.w]! + (end ? RING : 0), end };
     });
     // The space after the last word is set too, and is empty paper.

@@ -1,0 +1,38 @@
+// Puts what the planner found into plain words.
+import { join, t } from '../i18n.ts';
+import type { Child } from './child.ts';
+import { Again, Fewer, Nowhere, type Passage, type Ranking } from './rank.ts';
+import { ENOUGH } from './score.ts';
+import type { Step, Unit } from './units.ts';
+
+/** Names of rules not yet taught before the rest is summed up. */
+const NAMED = 4;
+
+/** Why a passage is a good one, a sentence each: places of the new rule, of known ones, what is readable, what comes later. */
+export function explain(c: Child, p: Passage, rule: number, name: string): string[] {
+  const rules = c.course.c.rules, out: string[] = [];
+  if (rule >= 0) out.push(t('plan.focus', { n: p.focus, rule: rules[rule]!.name }));
+  if (p.known) out.push(t('plan.known', { n: p.known }));
+  if (c.today.level || rule >= 0) out.push(t('plan.share', { n: p.share, child: name }));
+  const due = p.due.filter((r) => c.today.due.includes(r));
+  if (due.length) out.push(t('plan.meets', { rules: join(due.map((r) => rules[r]!.name)) }));
+  const named = p.byRule.slice(0, NAMED).map(([r, n]) => t('plan.rule-places', { rule: rules[r]!.name, n }));
+  if (p.byRule.length > NAMED) named.push(t('plan.others', { n: p.byRule.slice(NAMED).reduce((n, r) => n + r[1], 0) }));
+  if (named.length) out.push(t('plan.later', { n: p.later, rules: join(named) }));
+  out.push(t(p.distance === 0 ? 'plan.here' : p.distance > 0 ? 'plan.ahead' : 'plan.back', { n: Math.abs(p.distance) }));
+  return out;
+}
+
+/** What to say when the places are not as many as wanted; empty when they are. */
+export function reach(r: Ranking): string {
+  if (r.how === Fewer) return t('plan.fewer', { n: r.least, want: ENOUGH });
+  if (r.how === Again) return t('plan.again');
+  return r.how === Nowhere ? t('plan.nowhere') : '';
+}
+
+/** Why a unit comes where it does in the computed order. */
+export function reason(us: Unit[], s: Step): string {
+  if (s.lessons === 1 && s.opens === s.unit) return t('plan.most', { n: s.places });
+  if (s.opens === s.unit) return t('plan.most-needs', { n: s.places });
+  return t('plan.opens', { rule: us[s.opens]!.name, n: s.together, lessons: s.lessons });
+}
