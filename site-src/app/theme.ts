@@ -1,8 +1,22 @@
-// Sets the theme before the page is drawn.
+// Sets the theme and the family's own pencils before the page is drawn.
+
+/** Holds the colours a family has set in place of the usual ones; colour/pencils.ts writes it. Absent in browsers that cannot make one. */
+export const own = make();
+
+function make(): CSSStyleSheet | undefined {
+  try {
+    const sheet = new CSSStyleSheet();
+    document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+    return sheet;
+  } catch {
+    return undefined; // the usual colours
+  }
+}
 
 export function early() {
   try {
     const theme = localStorage.getItem('sutur-theme');
     if (theme === 'light' || theme === 'dark') document.documentElement.dataset.theme = theme;
+    own?.replaceSync(localStorage.getItem('sutur-pencils') ?? '');
   } catch { /* keep the system's */ }
 }

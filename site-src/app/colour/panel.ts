@@ -21,12 +21,15 @@ export function panel(changed: () => void = () => undefined): HTMLElement {
   const own = () => state.get().settings.pencils ?? {};
 
   function set(pencils: Pencils) {
+    const at = document.activeElement?.id;
     const settings = { ...state.get().settings, pencils };
     state.set({ settings });
     apply(c.families, pencils);
     void keep(() => store.saveSettings(settings));
     draw();
     changed();
+    // The screen around may have been drawn anew; the keyboard stays where it was.
+    if (at) requestAnimationFrame(() => document.getElementById(at)?.focus({ preventScroll: true }));
   }
 
   function draw() {

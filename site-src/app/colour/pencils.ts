@@ -1,14 +1,11 @@
 // The colours a family draws with, in place of the usual ones: what they come to on paper and on the dark page, and which
 // are hard to tell apart. Pure but for apply.
+import { own as sheet } from '../theme.ts';
 import type { Family } from '../types.ts';
 import { CLOSE_BELOW, contrast, difference, forDark, parse, tooClose, VIEWS } from './close.ts';
 
 /** A family's own colours on paper, #rrggbb by the rule family's id; those not named have the usual colour. */
 export type Pencils = Record<string, string>;
-
-declare module '../types.ts' {
-  interface Settings { pencils?: Pencils }
-}
 
 const INK = '#1d1b18', PAPER = '#fffdf8';
 
@@ -56,13 +53,11 @@ export function styles(families: Family[], own: Pencils = {}): string {
   return `:root{${list((hex) => hex)}}@media screen and (prefers-color-scheme:dark){:root:not([data-theme=light]){${dark}}}@media screen{:root[data-theme=dark]{${dark}}}`;
 }
 
-const sheet = new CSSStyleSheet();
-let now = '';
-
-/** Puts the colours into effect on the page. */
-export function apply(families: Family[], own?: Pencils) {
-  const text = styles(families, own);
-  if (text === now) return;
-  if (!document.adoptedStyleSheets.includes(sheet)) document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
-  sheet.replaceSync(now = text);
+/** Puts the colours into effect, and notes them where the next page finds them before it is drawn. */
+export function apply(families: Family[], pencils?: Pencils) {
+  const text = styles(families, pencils);
+  sheet?.replaceSync(text);
+  try {
+    localStorage.setItem('sutur-pencils', text);
+  } catch { /* a browser that keeps nothing still shows the page */ }
 }

@@ -8,10 +8,13 @@ import { place } from './place.ts';
 import { looks } from './looks.ts';
 
 export function learner(): View {
-  const node = h('main', { class: 'learner' });
+  const node = h('main', { class: 'learner' }), pencils = h('div', { class: 'card' });
+  void import('../../colour/panel.ts').then((m) => pencils.replaceChildren(m.panel()), () => pencils.remove());
   const update = when(() => [...state.records(), state.get().settings, state.get().offline], () => {
     const l = state.learner();
-    refill(node, h('h1', { tabindex: '-1' }, t('nav.learner')), people(), l && place(l), looks(),
+    refill(node, h('h1', { tabindex: '-1' }, t('nav.learner')), people(), l && place(l), looks(), pencils,
+      h('section', { class: 'card' }, h('h2', {}, t('print.on-paper')), h('p', { class: 'quiet' }, t('print.on-paper-what')),
+        h('a', { class: 'button big', href: '#/print', 'data-t': 'to-print' }, t('print.title'))),
       h('p', { class: 'quiet', 'data-t': 'offline' }, t(`offline.${state.get().offline}`)),
       h('p', { class: 'quiet' }, t('caution'), ' ', h('a', { href: 'about.html' }, t('nav.about'))));
   });

@@ -2,9 +2,8 @@
 import * as state from '../../state.ts';
 import { h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
-import { linesHash } from '../../share/link.ts';
+import { linesHash, showRef } from '../../share/link.ts';
 import { send } from '../../share/send.ts';
-import { printLines } from '../../print/print.ts';
 import type { Lines } from '../../types.ts';
 
 export function menu(l: Lines): HTMLElement {
@@ -13,7 +12,7 @@ export function menu(l: Lines): HTMLElement {
     h('div', { class: 'menu-list' },
       h('a', { class: 'button plain', href: '#/lines', 'data-t': 'choose' }, t('menu.choose')),
       h('button', { class: 'plain', 'data-t': 'share', onclick: () => { box.open = false; void share(l); } }, t('menu.share')),
-      h('button', { class: 'plain', 'data-t': 'print', onclick: () => { box.open = false; printLines(); } }, t('menu.print'))));
+      h('a', { class: 'button plain', href: `#/print?sheet=practice&from=${showRef(l.from)}&to=${showRef(l.to)}&rule=${l.rule}`, 'data-t': 'print' }, t('menu.print'))));
   box.addEventListener('focusout', (e) => { if (!box.contains(e.relatedTarget as Node | null) && e.relatedTarget) box.open = false; });
   return box;
 }
