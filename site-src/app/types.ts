@@ -23,7 +23,8 @@ export interface Letter { rune: number; from: number; to: number; marks: number[
 
 export interface Word { text: string; letters: Letter[]; pause: number }
 
-export interface Verse { s: number; a: number; text: string; page: number; juz: number; words: Word[]; events: Event[] }
+/** open says that the lines end within the verse: its last words are left out. */
+export interface Verse { s: number; a: number; text: string; page: number; juz: number; words: Word[]; events: Event[]; open?: boolean }
 
 export interface Rule {
   id: string; name: string; ar: string; tr: string; family: string; needs: string[]; counts: number[];
