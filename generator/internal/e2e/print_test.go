@@ -393,11 +393,53 @@ func TestPrintAddress(t *testing.T) {
 			t.Errorf("%s: no page is shown", x.hash)
 		}
 	}
+	// Lines may begin and end within a verse.
+	p.lay(s, "#/print?sheet=both&from=2:282:5&to=2:282:20&rule=noon-ikhfa")
+	if n := eval[int](p, `document.querySelectorAll(".leaf[data-sheet=answer] .line .w").length`); n != 16 {
+		t.Errorf("words 5 to 20 of 2:282 are %d on paper", n)
+	}
+	if n := eval[int](p, `document.querySelectorAll(".leaf .ring").length`); n != 0 {
+		t.Errorf("%d verse ends are shown where no verse ends", n)
+	}
 	p.open("about:blank")
 	p.open(s.address + "#/print?from=2:1&to=114:6")
 	p.wait("the reason", `document.querySelector("[data-t=problem]") && /6229/.test(document.querySelector("[data-t=problem]").textContent)`)
 	if !eval[bool](p, `document.querySelector("[data-t=print-now]").disabled`) {
 		t.Error("too many verses can be printed")
+	}
+	p.calm()
+}
+
+// TestPrintFromLines goes from the lines to their sheet, and back to other
+// screens, which must not keep the paper's size or colours.
+func TestPrintFromLines(t *testing.T) {
+	s := serve(t, "/", built(t))
+	p := newPage(t)
+	p.open(s.address + "#/lines?rule=noon-ikhfa&from=78:12&to=78:14")
+	p.wait("the lines", `document.querySelector("[data-t=passage]")`)
+	eval[any](p, `document.querySelector("[data-t=menu] summary").click(); document.querySelector("[data-t=print]").click(); 0`)
+	p.wait("the pages", `document.querySelector("[data-t=print-now]:not(:disabled)")`)
+	l := p.leaves()
+	if len(l) != 1 || l[0].Sheet != "practice" || len(l[0].Rows) == 0 {
+		t.Fatalf("the lines came to %+v", l)
+	}
+	// What is chosen goes into the address, and the sheet follows.
+	eval[any](p, `document.querySelector("[data-t=kind-answer]").click(); 0`)
+	p.wait("the answers", `document.querySelector(".leaf[data-sheet=answer] .held")`)
+	p.wait("the address", `location.hash.includes("sheet=answer") && location.hash.includes("from=78:12")`)
+	eval[any](p, `document.querySelector("[data-t=paper-letter]").click(); document.querySelector("[data-t=turn-landscape]").click(); 0`)
+	p.wait("the wide page", `document.querySelector(".leaves[data-turn=landscape] .leaf")`)
+	p.wait("the pages", `document.querySelector("[data-t=print-now]:not(:disabled)")`)
+	if doc := p.paper(); math.Abs(doc.Pages[0].Width-792) > 1 {
+		t.Errorf("the page is %v points wide, want 792", doc.Pages[0].Width)
+	}
+	eval[any](p, `location.hash = "#/record"; 0`)
+	p.wait("the record", `document.querySelector("main.record")`)
+	if n := eval[int](p, `[...CSS.highlights.keys()].length`); n != 0 {
+		t.Errorf("%d highlights are left behind", n)
+	}
+	if n := eval[int](p, `document.adoptedStyleSheets.filter(s => [...s.cssRules].some(r => r instanceof CSSPageRule)).length`); n != 0 {
+		t.Error("the paper's size is left behind")
 	}
 	p.calm()
 }

@@ -18,12 +18,12 @@ type Row = { head: number } | { at: At[] };
 /** What the ring at a verse's end takes with the space after it, in letter sizes. As in the style sheet. */
 const RING = .75;
 
-/** Rows of the passage: surahs' heads, and lines of whole words. */
-export function rows(verses: Verse[], m: Measured, g: Geometry): Row[] {
+/** Rows of the passage: surahs' heads, and lines of whole words; within says that it begins inside a verse. */
+export function rows(verses: Verse[], m: Measured, g: Geometry, within: boolean): Row[] {
   const out: Row[] = [];
   for (let v = 0; v < verses.length;) {
     const first = v, at: At[] = [];
-    if (verses[v]!.a === 1) out.push({ head: verses[v]!.s });
+    if (verses[v]!.a === 1 && !(within && v === 0)) out.push({ head: verses[v]!.s });
     for (; v < verses.length && verses[v]!.s === verses[first]!.s; v++) verses[v]!.words.forEach((_, w) => at.push({ v, w }));
     const pieces = at.map((x) => {
       const end = x.w === verses[x.v]!.words.length - 1 && !verses[x.v]!.open;
@@ -42,7 +42,7 @@ export async function sheets(job: Job, box: HTMLElement, ink: Ink): Promise<HTML
   const list = shown(c, o.show, o.rule, job.taught), found: Marks = marks(c, verses, list, job.settings), short = keys(found);
   const m = await measure(verses);
   try {
-    return pages(job, box, g, { list: rows(verses, m, g), found, short, answers: { cells: found.cells, measured: m, keys: short, ink } });
+    return pages(job, box, g, { list: rows(verses, m, g, !!o.from.w), found, short, answers: { cells: found.cells, measured: m, keys: short, ink } });
   } finally {
     m.drop();
   }
