@@ -16,7 +16,7 @@ function words(x: Trouble): string {
 
 /** The list of pencils. changed is called after each change, when the colours are in effect. */
 export function panel(changed: () => void = () => undefined): HTMLElement {
-  const c = state.get().catalogue, said = h('ul', { class: 'pencil-said', role: 'status', 'data-t': 'pencil-said' }), list = h('ul', { class: 'pencil-list' });
+  const c = state.get().catalogue, said = h('div', { class: 'pencil-said', role: 'status', 'data-t': 'pencil-said' }), list = h('ul', { class: 'pencil-list' });
   const again = h('button', { type: 'button', class: 'plain', 'data-t': 'pencils-usual', onclick: () => set({}) }, t('pencils.usual'));
   const own = () => state.get().settings.pencils ?? {};
 
@@ -43,7 +43,8 @@ export function panel(changed: () => void = () => undefined): HTMLElement {
       return h('li', { style: `--pencil:var(--c-${f.id});--form:${f.form}` }, input, h('label', { for: input.id }, h('span', { class: 'inked' }, name(f.id))),
         own()[f.id] !== undefined && h('button', { type: 'button', class: 'plain', 'data-t': `pencil-back-${f.id}`, 'aria-label': t('pencils.usual-of', { a: name(f.id) }), onclick: back }, t('pencils.back')));
     }));
-    refill(said, troubles(c.families, own()).map((x) => h('li', {}, words(x))));
+    const told = troubles(c.families, own());
+    refill(said, told.length > 0 && h('ul', {}, told.map((x) => h('li', {}, words(x)))));
     again.hidden = Object.keys(own()).length < 2;
   }
   draw();
