@@ -17,6 +17,10 @@ import (
 
 const project = "../../.."
 
+// patience is how long a test waits for a build; with the race detector on a
+// busy machine one takes a minute.
+const patience = 5 * time.Minute
+
 // copyProject copies what a build reads into a new folder.
 func copyProject(t *testing.T) string {
 	t.Helper()
@@ -111,7 +115,13 @@ func TestServe(t *testing.T) {
 	r, w := io.Pipe()
 	var errs lockedBuffer
 	done := make(chan int, 1)
-	go func() { done <- run(ctx, dir, []string{"serve", "--port", "0"}, w, &errs); w.Close() }()
+	go func() { done <- run(ctx, dir, []string{"serve", "--port", "0"}, w, &errs); w.Close(); close(done) }()
+	// Its folder goes when the test ends: it must have stopped by then, also after a failure.
+	t.Cleanup(func() {
+		interrupt()
+		for range done {
+		}
+	})
 
 	var url string
 	lines := bufio.NewScanner(r)
@@ -138,7 +148,7 @@ func TestServe(t *testing.T) {
 	}
 	wait := func(what string, ok func() bool) {
 		t.Helper()
-		for deadline := time.Now().Add(time.Minute); !ok(); time.Sleep(50 * time.Millisecond) {
+		for deadline := time.Now().Add(patience); !ok(); time.Sleep(50 * time.Millisecond) {
 			if time.Now().After(deadline) {
 				t.Fatalf("waited in vain for %s; errors: %s", what, errs.String())
 			}
@@ -160,7 +170,7 @@ func TestServe(t *testing.T) {
 		if code != 0 {
 			t.Errorf("exit %d: %s", code, errs.String())
 		}
-	case <-time.After(time.Minute):
+	case <-time.After(patience):
 		t.Fatal("it does not stop when interrupted")
 	}
 }
