@@ -27,7 +27,10 @@ const day = new Intl.DateTimeFormat(lang, { weekday: 'long', day: 'numeric', mon
 const short = new Intl.DateTimeFormat(lang, { weekday: 'narrow', timeZone: 'UTC' });
 const list = new Intl.ListFormat(lang, { type: 'conjunction' });
 
-/** A date YYYY-MM-DD in words. */
+const date = new Intl.DateTimeFormat(lang, { day: 'numeric', month: 'short', timeZone: 'UTC' });
+
+/** A date YYYY-MM-DD in words; dateName leaves out the day of the week. */
 export const dayName = (d: string) => day.format(new Date(`${d}T00:00Z`));
+export const dateName = (d: string) => date.format(new Date(`${d}T00:00Z`));
 export const weekday = (d: string) => short.format(new Date(`${d}T00:00Z`));
 export const join = (parts: string[]) => list.format(parts);

@@ -1,7 +1,7 @@
 // One lesson of the ladder: how far it is, since when; inside, what it needs, the lesson, lines, history, and its place.
 import * as state from '../../state.ts';
 import { ar, h } from '../../dom.ts';
-import { dayName, join, t } from '../../i18n.ts';
+import { dateName, dayName, join, t } from '../../i18n.ts';
 import { type Child, dateOf, type Standing } from '../../plan/child.ts';
 import { missing } from '../../plan/units.ts';
 import { reason } from '../../plan/words.ts';
@@ -44,14 +44,14 @@ export function rung(c: Child, s: Standing, at: number, open: Set<string>, next:
 /** The state in words, with its date. */
 function said(s: Standing): string {
   if (s.state === 'not-yet') return t('step.not-yet');
-  const day = dayName(dateOf(s.state === 'learning' ? s.since : s.known));
+  const day = dateName(dateOf(s.state === 'learning' ? s.since : s.known));
   return `${t(`step.${s.state}`)} · ${t(s.state === 'learning' ? 'rules.since' : 'rules.known-since', { day })}`;
 }
 
 function history(c: Child, rules: number[]): HTMLElement | false {
   const { c: cat } = c.course, ids = rules.map((r) => cat.rules[r]!.id), all = c.sessions.filter((s) => ids.includes(s.rule));
   return all.length > 0 && h('details', { class: 'plan-history' }, h('summary', {}, t('rules.history', { n: all.length })),
-    h('ul', {}, all.slice(-LAST).reverse().map((s) => h('li', {}, `${dayName(s.day)}: `,
+    h('ul', {}, all.slice(-LAST).reverse().map((s) => h('li', {}, `${dateName(s.day)}: `,
       h('a', { href: linesHash({ rule: s.rule, from: s.from, to: s.to }) }, linesName(cat.surahs, s.from, s.to)),
       s.found + s.missed > 0 && ` · ${t('record.found', { n: s.found, of: s.found + s.missed })}`, ` · ${t(`outcome.${s.outcome}`)}`))));
 }
