@@ -1,0 +1,81 @@
+package e2e
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+	"testing"
+
+	cdppage "github.com/chromedp/cdproto/page"
+)
+
+// TestLetterToLesson asks about a letter of the lines, goes to the lesson of its rule and comes back to the same lines, with
+// the mark that was made; then takes the lines that the lesson proposes.
+func TestLetterToLesson(t *testing.T) {
+	s := serve(t, "/a/b/", built(t))
+	p := newPage(t)
+	p.begin(s.address, "Sara")
+	p.choose(rule, surah, from, upTo)
+	want := places(t, rule, surah, from, upTo)
+	p.tap(want[0])
+	p.wait("a mark", fmt.Sprintf(`(CSS.highlights.get("f-%s")?.size ?? 0) === 1`, family))
+	p.click("drawer")
+	p.click("ask")
+	p.tap(places(t, "madd-tabii", surah, from, upTo)[0]) // a rule not taught yet
+	p.wait("its lesson for later", visible(`[data-t=later-lessons] a[href^="lessons/madd-tabii.html#/lines?"]`))
+	p.tap(want[1])
+	p.wait("what the letter is", visible(hook("letter-name")))
+	link := hook("lesson-" + rule)
+	lines := fmt.Sprintf("#/lines?rule=%s&from=%d:%d&to=%d:%d", rule, surah, from, surah, upTo)
+	if got := eval[string](p, fmt.Sprintf(`document.querySelector(%q)?.getAttribute("href") ?? ""`, link)); got != "lessons/"+rule+".html"+lines {
+		t.Fatalf("the letter leads to %q", got)
+	}
+	p.clickOn(link)
+	p.wait("the lesson", `document.querySelector("main")?.dataset.lesson === "`+rule+`"`)
+	p.clickOn(".back a")
+	p.wait("the lines again", visible(hook(fmt.Sprintf("verse-%d-%d", surah, upTo))))
+	if got := eval[string](p, `location.pathname + location.hash`); got != "/a/b/index.html"+lines && got != "/a/b/"+lines {
+		t.Errorf("the way back leads to %s", got)
+	}
+	p.wait("the mark made before", fmt.Sprintf(`(CSS.highlights.get("f-%s")?.size ?? 0) === 1`, family))
+
+	p.open(s.address + "lessons/" + rule + ".html")
+	if p.count(".back:not([hidden])") > 0 {
+		t.Error("a lesson opened by itself speaks of lines to go back to")
+	}
+	text := eval[[]string](p, `[...document.querySelector(".try-lines figure").querySelectorAll("[data-ref]")].map(e => e.dataset.ref)`)
+	p.clickOn(".try-lines figure a")
+	p.wait("the lines proposed", visible(hook("passage")))
+	for _, ref := range text {
+		p.wait("verse "+ref, visible(hook("verse-"+strings.ReplaceAll(ref, ":", "-"))))
+	}
+	p.calm()
+	p.stayedAt(s.address)
+}
+
+var sheet = regexp.MustCompile(`/Type /Page\b`)
+
+// TestLessonsOnPaper prints every page that is read: one sheet or two.
+func TestLessonsOnPaper(t *testing.T) {
+	files := built(t)
+	s := serve(t, "/", files)
+	p := newPage(t)
+	css := true
+	seen := 0
+	for _, f := range files {
+		if !strings.HasPrefix(f.Name, "lessons/") {
+			continue
+		}
+		p.open(s.address + f.Name)
+		p.do(waitFonts())
+		// As narrow as A4 and as short as Letter: what fits this fits both.
+		doc := call(p, cdppage.PrintToPDF, cdppage.PrintToPDFParams{PreferCSSPageSize: &css, PaperWidth: 8.27, PaperHeight: 11}).Data
+		if n := len(sheet.FindAll(doc, -1)); n < 1 || n > 2 {
+			t.Errorf("%s takes %d sheets", f.Name, n)
+		}
+		seen++
+	}
+	if seen < 40 {
+		t.Errorf("only %d pages were printed", seen)
+	}
+}
