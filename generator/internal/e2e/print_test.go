@@ -1,6 +1,7 @@
 package e2e
 
 import (
+	"context"
 	"fmt"
 	"math"
 	"slices"
@@ -10,16 +11,23 @@ import (
 	"github.com/chromedp/cdproto/emulation"
 	cdppage "github.com/chromedp/cdproto/page"
 	"github.com/chromedp/cdproto/performance"
+	"github.com/chromedp/chromedp"
 
 	"sutur/generator/internal/mushaf"
 	"sutur/generator/internal/recite"
 )
 
-// paper prints the page as the browser's own print does and reads the result.
+// paper prints the page as the browser's own print does and reads the result. A
+// hundred pages take their time on a busy machine.
 func (p *page) paper() *pdf {
 	p.t.Helper()
+	ctx, cancel := context.WithTimeout(p.ctx, 5*patience)
+	defer cancel()
 	yes := true
-	r := call(p, cdppage.PrintToPDF, cdppage.PrintToPDFParams{PreferCSSPageSize: &yes})
+	r, err := chromedp.Call(ctx, cdppage.PrintToPDF, cdppage.PrintToPDFParams{PreferCSSPageSize: &yes})
+	if err != nil {
+		p.t.Fatalf("print: %v\n%s", err, p.describe())
+	}
 	doc, err := readPDF(r.Data)
 	if err != nil {
 		p.t.Fatal(err)
