@@ -1,5 +1,6 @@
 // Starts the app: reads what is kept and the catalogue, then shows the screen that the address names.
 import * as state from './state.ts';
+import { whenCalm } from './calm.ts';
 import * as store from './store/store.ts';
 import { h } from './dom.ts';
 import { t } from './i18n.ts';
@@ -82,8 +83,8 @@ start().catch((e: unknown) => {
 }).then(() => {
   const idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
   idle(() => void keepOffline('sw.js', {
-    saving: () => state.set({ offline: 'saving' }),
-    ready: () => state.set({ offline: 'ready' }),
-    newer: (take) => state.set({ notice: { text: t('update.ready'), hold: true, name: 'update', action: { label: t('update.take'), run: take } } }),
+    saving: () => whenCalm(() => state.set({ offline: 'saving' })),
+    ready: () => whenCalm(() => state.set({ offline: 'ready' })),
+    newer: (take) => whenCalm(() => state.set({ notice: { text: t('update.ready'), hold: true, name: 'update', action: { label: t('update.take'), run: take } } })),
   }));
 });
