@@ -12,16 +12,19 @@ import { first } from './first.ts';
 
 export function today(): View {
   const node = h('main', { class: 'today' });
-  let failed = false;
+  let failed = false, asked = false;
   const draw = () => {
     const l = state.learner(), begun = !!node.querySelector('form');
     if (!l) { if (!begun) renew(node, first()); return; } // what is being typed stays
     renew(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), make?.() ?? wait(failed), days(l));
     if (begun) node.querySelector('h1')?.focus({ preventScroll: true });
     if (make) void resume(l, node.querySelector('.card')!);
+    else if (!asked) { // not before there is somebody to plan for: the first open stays small
+      asked = true;
+      plan().then(draw, () => { failed = true; draw(); });
+    }
   };
   const update = when(state.records, draw);
-  if (!make) plan().then(draw, () => { failed = true; draw(); });
   return { node, title: t('nav.today'), update };
 }
 
