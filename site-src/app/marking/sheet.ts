@@ -28,7 +28,8 @@ export class Sheet {
     if (!a || !b) return undefined;
     const r = new Range();
     r.setStart(s.node, a.from);
-    r.setEnd(s.node, b.to);
+    // A pause sign belongs to no letter but stands on the last one: browsers paint a letter only with all that stands on it.
+    r.setEnd(s.node, b.to + /^[\u06d6-\u06dc]*/.exec(s.node.data.slice(b.to))![0].length);
     return r;
   }
 
