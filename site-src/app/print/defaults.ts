@@ -3,7 +3,7 @@ import { child } from '../plan/held.ts';
 import * as state from '../state.ts';
 import type { Options } from './options.ts';
 
-// Where Letter is the usual paper (Unicode CLDR, paperSize US-Letter).
+// Where Letter is the usual paper (Unicode CLDR (from memory), paperSize US-Letter).
 const LETTER = new Set('BZ CA CL CO CR GT MX NI PA PH PR SV US VE'.split(' '));
 
 function region(): string {
