@@ -1,0 +1,1 @@
+var t=s=>`lessons/${s}.html`;export{t as a};
