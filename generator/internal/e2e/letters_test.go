@@ -2,39 +2,17 @@ package e2e
 
 import (
 	"fmt"
-	"path/filepath"
 	"testing"
-
-	"github.com/evanw/esbuild/pkg/api"
-
-	"sutur/generator/internal/build"
 )
 
 // TestLetters holds the browser's words and letters against those of package
 // mushaf, for every verse: the numbers in the data files count these letters.
 func TestLetters(t *testing.T) {
-	abs, err := filepath.Abs(root)
+	text, err := theText()
 	if err != nil {
 		t.Fatal(err)
 	}
-	text, err := build.Text(abs)
-	if err != nil {
-		t.Fatal(err)
-	}
-	r := api.Build(api.BuildOptions{
-		Stdin: &api.StdinOptions{
-			Contents:   `import { words } from "./text/letters.ts"; globalThis.splitWords = words;`,
-			ResolveDir: filepath.Join(abs, build.SourceDir, "app"),
-		},
-		Bundle: true, Format: api.FormatIIFE, Write: false,
-	})
-	if len(r.Errors) > 0 {
-		t.Fatal(r.Errors)
-	}
-	s := serve(t, "/", built(t))
-	p := newPage(t)
-	p.open(s.address + "about.html")
-	eval[any](p, string(r.OutputFiles[0].Contents)+";0")
+	p := modulePage(t, `import { words } from "./text/letters.ts"; globalThis.splitWords = words;`)
 	eval[any](p, `(async () => {
 		const load = async u => JSON.parse(await new Response((await fetch(u)).body.pipeThrough(new DecompressionStream("gzip"))).text());
 		const html = await (await fetch("index.html")).text();

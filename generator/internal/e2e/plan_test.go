@@ -5,31 +5,13 @@ import (
 	"os"
 	"path/filepath"
 	"testing"
-
-	"github.com/evanw/esbuild/pkg/api"
-
-	"sutur/generator/internal/build"
 )
 
 // planPage opens a page that has the browser's planner and the passage index of
 // the built site in it, but no screen.
 func planPage(t testing.TB) *page {
 	t.Helper()
-	abs, err := filepath.Abs(root)
-	if err != nil {
-		t.Fatal(err)
-	}
-	r := api.Build(api.BuildOptions{
-		Stdin:  &api.StdinOptions{Contents: planScript, ResolveDir: filepath.Join(abs, build.SourceDir, "app"), Loader: api.LoaderTS},
-		Bundle: true, Format: api.FormatIIFE, Write: false,
-	})
-	if len(r.Errors) > 0 {
-		t.Fatal(r.Errors)
-	}
-	s := serve(t, "/", built(t))
-	p := newPage(t)
-	p.open(s.address + "about.html")
-	eval[any](p, string(r.OutputFiles[0].Contents)+";0")
+	p := modulePage(t, planScript)
 	eval[any](p, `plan.start()`)
 	return p
 }

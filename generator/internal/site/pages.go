@@ -118,7 +118,9 @@ func (a app) pages(s Source, try [][]Try) ([]bundle.File, []diag.Diagnostic) {
 	about, index := root, below
 	about.Title, about.Description = "About Sutur", "What Sutur is, what it is not, cautions, sources and licences."
 	index.Title, index.Description = "Lessons · Sutur", "Every recitation rule on one page of its own, with examples from the Qur'an."
-	add("index.html", "app.html", root)
+	shell := root
+	shell.LessonScript = "" // the app has a script of its own
+	add("index.html", "app.html", shell)
 	add("about.html", "about.html", about)
 	add("lessons/index.html", "lessons-index.html", index)
 	for i := range below.Lessons {
