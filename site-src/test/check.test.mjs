@@ -9,8 +9,9 @@ const ev = (w, f, more = {}) => ({ w, f, n: 1, rule: 0, count: 0, when: 0, befor
 const verse = (a, events, words = [word(5), word(5, 0x6da), word(5)]) => ({ s: 1, a, text: '', page: 1, juz: 1, words, events });
 const mark = (v, w, l, count = 0) => ({ v, w, l, count });
 const rule = { id: 'r', counts: [2] }, set = { madd: 4, arid: 4 };
+const DETAILS = ['', 'four-or-six', 'two-or-six', 'six-at-stop'];
 const run = (verses, marks, moved = [], r = rule, s = set) => {
-  const x = check(verses, 0, r, marks, new Stops(verses, moved), s);
+  const x = check(verses, 0, r, marks, new Stops(verses, moved), s, DETAILS);
   return { found: x.found.length, missed: x.missed.map((m) => m.near), extra: x.extra.length, counts: x.found.map((f) => f.count), other: x.extra.map((e) => !!e.other) };
 };
 const part = (got, want) => { for (const [k, v] of Object.entries(want)) assert.deepEqual(got[k], v, k); };
@@ -56,3 +57,21 @@ for (const [name, got, want] of [
   ['arid by its own setting', count('madd-arid', 4, [2, 4, 6], 6, { madd: 4, arid: 6 }), 'right'],
   ['lazim is six whatever is set', count('madd-lazim', 6, [6], 4), 'other'],
 ]) test(`count: ${name}`, () => assert.deepEqual(got, [want]));
+
+const atEnd = (id, count, list) => (detail, n, joined = false) => run([verse(1, [ev(2, 1, { count, detail })]), verse(2, [])], [mark(0, 2, 1, n)],
+  joined ? [[0, 2, false]] : [], { id, counts: list }).counts;
+const opening = atEnd('madd-lazim-letter', 6, [4, 6]), muttasil = atEnd('madd-muttasil', 4, [4, 5]);
+for (const [name, got, want] of [
+  ['six', opening(0, 6), 'right'],
+  ['four', opening(0, 4), 'other'],
+  ['four where four or six', opening(1, 4), 'also'],
+  ['two where four or six', opening(1, 2), 'other'],
+  ['two where two or six, read on', opening(2, 2, true), 'also'],
+  ['two where two or six, stopped on', opening(2, 2), 'other'],
+  ['four where two or six, read on', opening(2, 4, true), 'other'],
+  ['six where two or six, read on', opening(2, 6, true), 'right'],
+  ['muttasil six, stopped on its hamza', muttasil(3, 6), 'also'],
+  ['muttasil six, read on', muttasil(3, 6, true), 'other'],
+  ['muttasil six inside a word', muttasil(0, 6), 'other'],
+  ['muttasil five, stopped on its hamza', muttasil(3, 5), 'also'],
+]) test(`count where there are two ways: ${name}`, () => assert.deepEqual(got, [want]));

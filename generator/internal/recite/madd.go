@@ -42,8 +42,8 @@ func maddRule(c *context) {
 		case t.cons == hamza:
 			if callsOrPoints(w, i) {
 				c.add(i, MaddMunfasil, joined, Always).cause(0, t.letter)
-			} else {
-				c.add(i, MaddMuttasil, joined, Always).cause(0, t.letter)
+			} else if e := c.add(i, MaddMuttasil, joined, Always).cause(0, t.letter); n == w.final() && !(t.tanween && t.v == fatha) {
+				e.detail(SixAtStop)
 			}
 		case n == w.final() && !(t.tanween && t.v == fatha && !t.marbuta):
 			c.add(i, plain, natural, Join)

@@ -52,8 +52,11 @@ func openingRule(c *context) {
 			continue
 		case openSix.has(n):
 			e := c.add(i, MaddLazimLetter, lasting, Always)
-			if n == ayn || n == meem && i == w.last && c.next != nil && c.next.isWasl() {
-				e.detail(Either) // ayn 4 or 6; the meem of 3:1 read on 2 or 6
+			switch {
+			case n == ayn:
+				e.detail(FourOrSix)
+			case n == meem && i == w.last && c.next != nil && c.next.isWasl(): // 3:1
+				e.detail(TwoOrSix)
 			}
 		case openTwo.has(n):
 			c.add(i, MaddTabii, natural, Always)

@@ -150,6 +150,9 @@ const (
 	ReadSad
 	RaisedAfter // ra without a vowel after kasra: a raised letter follows, so it is heavy all the same
 	AfterWasl   // ra without a vowel after hamzat wasl: no vowel before it is its own, so it is heavy
+	FourOrSix   // the ayn of the opening letters: both lengths are accepted, six is the default
+	TwoOrSix    // the meem of 3:1: read on, both lengths are accepted, six is the default; stopped on, six alone
+	SixAtStop   // madd muttasil on a hamza that the word ends in: stopped on, six is accepted too
 	numDetails
 )
 
@@ -158,7 +161,8 @@ var detailNames = [numDetails]string{
 	"start-fatha", "start-damma", "start-kasra", "heavy-ghunnah", "either", "either-at-stop", "incomplete", "before-doubled",
 	"before-sukun", "to-sukun", "tanween-falls", "to-alif", "to-ha", "silah-falls", "alif-read", "to-long", "long-read",
 	"must-stop", "no-stop", "stop-or-on", "better-on", "better-stop", "one-of-two", "read-seen", "read-sad",
-	"raised-after", "after-wasl",
+	"raised-after", "after-wasl", "four-or-six", "two-or-six",
+	"six-at-stop",
 }
 
 // String returns the detail's id, empty for none.

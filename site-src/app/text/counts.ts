@@ -4,11 +4,13 @@ import type { Event, Rule, Settings } from '../types.ts';
 const FOUR_OR_FIVE = new Set(['madd-muttasil', 'madd-munfasil', 'madd-silah-long']);
 const AT_STOP = new Set(['madd-arid', 'madd-lin']);
 
-/** The count expected for an event (0 for none), and every count that some teachers accept. */
-export function counts(rule: Rule, e: Event, s: Pick<Settings, 'madd' | 'arid'>): { want: number; also: number[] } {
+// Lengths that some teachers accept in single places, which the event's detail names.
+const PLACES: Record<string, number[]> = { 'four-or-six': [4], 'two-or-six': [2], 'six-at-stop': [6] };
+
+/** The count expected for an event (0 for none), and every count that some teachers accept. detail is the event's, by id. */
+export function counts(rule: Rule, e: Event, s: Pick<Settings, 'madd' | 'arid'>, detail = ''): { want: number; also: number[] } {
   if (!e.count) return { want: 0, also: [] };
   const want = FOUR_OR_FIVE.has(rule.id) ? s.madd : AT_STOP.has(rule.id) ? s.arid : e.count;
-  // Of the opening letters only those with two ways, as the event's detail says, may be held otherwise.
-  const others = rule.id === 'madd-lazim-letter' && !e.detail ? [] : rule.counts;
+  const others = [...rule.id === 'madd-lazim-letter' ? [] : rule.counts, ...PLACES[detail] ?? []]; // of those letters few have two ways
   return { want, also: [...new Set([e.count, ...others])].filter((c) => c && c !== want) };
 }

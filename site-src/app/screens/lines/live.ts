@@ -53,7 +53,7 @@ const draft = (patch: Partial<Draft>, more: Partial<Live> = {}) => live && set({
 export const stops = (l: Live) => new Stops(l.verses, l.draft.stops);
 
 export const result = (l: Live): Result => (l.rule
-  ? check(l.verses, l.index, l.rule, l.draft.marks, stops(l), state.get().settings)
+  ? check(l.verses, l.index, l.rule, l.draft.marks, stops(l), state.get().settings, state.get().catalogue.details)
   : { found: [], missed: [], extra: [] });
 
 const same = (a: Place, b: Place) => a.v === b.v && a.w === b.w && a.l === b.l;
