@@ -18,10 +18,8 @@ func maddRule(c *context) {
 			continue
 		}
 		plain := MaddTabii
-		if p := i - 1; p >= 0 && w.s[p].cons == hamza && w.s[p].kind == consonant {
+		if p := w.prev(i); p >= 0 && w.s[p].cons == hamza {
 			plain = MaddBadal
-		} else if p := w.prev(i); p >= 0 && w.s[p].cons == hamza && w.s[p].kind == consonant {
-			plain = MaddBadal // a silent seat stands between
 		}
 		n := w.next(i)
 		if n < 0 {
@@ -31,14 +29,11 @@ func maddRule(c *context) {
 		t := &w.s[n]
 		switch {
 		case t.kind == consonant && (t.v == sukun || w.isDoubled(n)):
-			e := c.add(i, MaddLazim, lasting, Always).cause(0, t.letter)
-			if t.v == sukun && n != w.article {
-				e.detail(BeforeSukun)
-			} else if n == w.article && !sun.has(w.s[n+1].cons) {
-				e.detail(BeforeSukun)
-			} else {
-				e.detail(BeforeDoubled)
+			d := BeforeDoubled
+			if t.v == sukun && (n != w.article || !sun.has(w.s[n+1].cons)) {
+				d = BeforeSukun
 			}
+			c.add(i, MaddLazim, lasting, Always).cause(0, t.letter).detail(d)
 		case t.cons == hamza:
 			if callsOrPoints(w, i) {
 				c.add(i, MaddMunfasil, joined, Always).cause(0, t.letter)

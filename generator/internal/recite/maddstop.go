@@ -5,11 +5,9 @@ package recite
 // with an upright zero.
 func maddStopRule(c *context) {
 	w := c.cur
-	for i := range w.s {
-		if w.s[i].kind == stopAlif {
-			c.add(i, MaddTabii, natural, Stop)
-			return
-		}
+	if i := w.stopAlif(); i >= 0 {
+		c.add(i, MaddTabii, natural, Stop)
+		return
 	}
 	f := w.final()
 	if f < 0 {

@@ -94,6 +94,16 @@ func (w *word) final() int {
 	return -1
 }
 
+// stopAlif returns the index of the alif that only a stop reads, or -1.
+func (w *word) stopAlif() int {
+	for i := w.last + 1; w.kept && i < len(w.s); i++ {
+		if w.s[i].kind == stopAlif {
+			return i
+		}
+	}
+	return -1
+}
+
 // isSilah reports whether the sound at i is the small waw or ya of the pronoun ha: the last of its word, after ha.
 func (w *word) isSilah(i int) bool {
 	if i != w.last || w.s[i].kind != long || !w.s[i].small || w.s[i].v == fatha {

@@ -3,11 +3,9 @@ package recite
 // stopFormRule: the words whose ending a stop changes, and how.
 func stopFormRule(c *context) {
 	w := c.cur
-	for i := range w.s {
-		if w.s[i].kind == stopAlif {
-			c.add(i, StopForm, 0, Stop).detail(AlifRead)
-			return
-		}
+	if i := w.stopAlif(); i >= 0 {
+		c.add(i, StopForm, 0, Stop).detail(AlifRead)
+		return
 	}
 	if c.mark.kind == alifEither {
 		c.add(len(w.s)-1, StopForm, 0, Stop).detail(Either)
