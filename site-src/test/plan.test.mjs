@@ -24,10 +24,10 @@ function phrases() {
     words.push(a === 1 ? 6 : 10);
     end.push(a === 3 ? 3 : 2);
   }
-  const n = words.length, b = new Uint8Array(10 + 3 * n + 4 * (n + 4));
-  b.set([0x53, 0x50, 0x49, 0x31, n, 0, 2, 0, 4, 0]);
+  const n = words.length, b = new Uint8Array(10 + 3 * n + 4 * (n + 1));
+  b.set([0x53, 0x50, 0x49, 0x32, n, 0, 2, 0, 4, 0]);
   b.set([...words, ...words.map((w) => 4 * w), ...end], 10);
-  b.fill(1, 10 + 3 * n, 10 + 3 * n + 4 * n); // every rule once in every phrase
+  b.fill(1, 14 + 3 * n); // every rule once in every phrase
   return new Phrases(b);
 }
 const x = phrases(), k = course(x, c);
@@ -38,7 +38,7 @@ const session = (day, r, from, to, more = {}) => ({
 const all = { s: 1, a: 1 }, end = { s: 1, a: 4 };
 
 test('a damaged index is refused', () => {
-  for (const b of [new Uint8Array(3), new Uint8Array(40), Uint8Array.from([0x53, 0x50, 0x49, 0x31, 9, 0, 0, 0, 1, 0])]) assert.throws(() => new Phrases(b));
+  for (const b of [new Uint8Array(3), new Uint8Array(40), Uint8Array.from([0x53, 0x50, 0x49, 0x32, 9, 0, 0, 0, 1, 0])]) assert.throws(() => new Phrases(b));
 });
 test('rules without a lesson are units of their own, and needs are those of units', () => {
   assert.deepEqual(units(c).map((u) => [u.id, u.rules, u.needs]), [['ac', [1, 2], []], ['b', [0], [0]], ['d', [3], [1]]]);

@@ -74,8 +74,9 @@ var startBrowser = sync.OnceValue(func() error {
 
 // page is one tab in a profile of its own.
 type page struct {
-	t   testing.TB
-	ctx context.Context
+	t     testing.TB
+	ctx   context.Context
+	close context.CancelFunc
 
 	mu       sync.Mutex
 	trouble  []string // console errors and uncaught exceptions
@@ -91,7 +92,7 @@ func newPage(t testing.TB) *page {
 	p := &page{t: t}
 	ctx, cancel := chromedp.NewContext(browser, chromedp.WithNewBrowserContext())
 	t.Cleanup(cancel)
-	p.ctx = ctx
+	p.ctx, p.close = ctx, cancel
 	// The first action binds the tab to its context, which must outlive it: no time limit here.
 	if err := chromedp.Do(ctx); err != nil {
 		t.Fatal(err)

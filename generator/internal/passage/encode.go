@@ -4,30 +4,33 @@ import (
 	"encoding/binary"
 	"errors"
 	"fmt"
+	"math/bits"
+	"slices"
 )
 
 // The index file, before compression. All numbers are bytes but those of the head, which are little endian:
 //
-//	"SPI1"            4 bytes
+//	"SPI2"            4 bytes
 //	phrases, pauses   2 bytes each
 //	rules             1 byte, then 1 byte of nothing
 //	words             a byte a phrase
 //	letters           a byte a phrase
 //	ends              a byte a phrase: 0 split, 1 pause sign, 2 verse end, 3 surah end
-//	counts            for each rule a byte a phrase
-//	at stop           for each rule a signed byte a pause
-//	at start          for each rule a signed byte a pause
+//	changes           a byte a rule: 1 if stopping at a pause changes its places anywhere, 2 if starting after one does
+//	counts            for each rule a byte a phrase; those of one phrase are not more than MostPlaces together
+//	at stop           for each rule that has 1 a signed byte a pause
+//	at start          for each rule that has 2 a signed byte a pause
 //
 // Pauses are the phrases that end with 1, in order. Rules are in the order of recite.RuleID. Surah, verse, word, page and
 // juz of a phrase follow from the ends and from the catalogue.
-const magic = "SPI1"
+const magic = "SPI2"
 
 const headLen = 10
 
 // Encode returns the index file's bytes.
 func (x *Index) Encode() []byte {
 	n, k, rules := len(x.Words), len(x.AtStop[0]), len(x.Counts)
-	b := make([]byte, 0, headLen+3*n+rules*(n+2*k))
+	b := make([]byte, 0, headLen+3*n+rules*(n+2*k+1))
 	b = append(b, magic...)
 	b = binary.LittleEndian.AppendUint16(b, uint16(n))
 	b = binary.LittleEndian.AppendUint16(b, uint16(k))
@@ -37,11 +40,24 @@ func (x *Index) Encode() []byte {
 	for _, e := range x.End {
 		b = append(b, byte(e))
 	}
+	tables := [][][]int8{x.AtStop, x.AtFrom}
+	changes := make([]byte, rules)
+	for bit, table := range tables {
+		for r, row := range table {
+			if slices.ContainsFunc(row, func(d int8) bool { return d != 0 }) {
+				changes[r] |= 1 << bit
+			}
+		}
+	}
+	b = append(b, changes...)
 	for _, row := range x.Counts {
 		b = append(b, row...)
 	}
-	for _, table := range [][][]int8{x.AtStop, x.AtFrom} {
-		for _, row := range table {
+	for bit, table := range tables {
+		for r, row := range table {
+			if changes[r]>>bit&1 == 0 {
+				continue
+			}
 			for _, d := range row {
 				b = append(b, byte(d))
 			}
@@ -56,7 +72,19 @@ func Decode(b []byte) (*Index, error) {
 		return nil, errors.New("this is no passage index")
 	}
 	n, k, rules := int(binary.LittleEndian.Uint16(b[4:])), int(binary.LittleEndian.Uint16(b[6:])), int(b[8])
-	if want := headLen + 3*n + rules*(n+2*k); len(b) != want || n == 0 || rules == 0 {
+	least := headLen + 3*n + rules*(n+1)
+	if len(b) < least || n == 0 || rules == 0 {
+		return nil, fmt.Errorf("the passage index has %d bytes; its head asks for %d or more", len(b), least)
+	}
+	changes := b[headLen+3*n:][:rules]
+	want := least
+	for _, c := range changes {
+		if c > 3 {
+			return nil, fmt.Errorf("a rule of the passage index changes by %d; 0 to 3 are accepted", c)
+		}
+		want += bits.OnesCount8(c) * k
+	}
+	if len(b) != want {
 		return nil, fmt.Errorf("the passage index has %d bytes; its head asks for %d", len(b), want)
 	}
 	b = b[headLen:]
@@ -71,20 +99,35 @@ func Decode(b []byte) (*Index, error) {
 	if got := x.derive(); got != k {
 		return nil, fmt.Errorf("the passage index has %d pauses; its head says %d", got, k)
 	}
+	take(rules)
 	for range rules {
 		x.Counts = append(x.Counts, take(n))
 	}
-	signed := func() (rows [][]int8) {
-		for range rules {
-			row := make([]int8, 0, k)
-			for _, d := range take(k) {
-				row = append(row, int8(d))
-			}
-			rows = append(rows, row)
-		}
-		return rows
+	if !x.fits() {
+		return nil, fmt.Errorf("a phrase of the passage index has more than %d places", MostPlaces)
 	}
-	x.AtStop, x.AtFrom = signed(), signed()
-	x.total()
+	signed := func(bit byte) ([][]int8, error) {
+		rows := make([][]int8, rules)
+		for r := range rows {
+			rows[r] = make([]int8, k)
+			if changes[r]&bit == 0 {
+				continue
+			}
+			for i, d := range take(k) {
+				rows[r][i] = int8(d)
+			}
+			if !slices.ContainsFunc(rows[r], func(d int8) bool { return d != 0 }) {
+				return nil, errors.New("the passage index keeps changes of a rule that has none")
+			}
+		}
+		return rows, nil
+	}
+	var err error
+	if x.AtStop, err = signed(1); err != nil {
+		return nil, err
+	}
+	if x.AtFrom, err = signed(2); err != nil {
+		return nil, err
+	}
 	return x, nil
 }

@@ -34,7 +34,6 @@ type Index struct {
 	First []int32 // word of the verse with which the phrase begins, from 0
 	At    []int32 // words of the whole text before the phrase; one more entry than phrases, the last the total
 	Pause []int32 // number of the pause that ends the phrase, counted from 0 over all PauseEnd; else -1
-	Total []int32 // places of all rules together, before phrase i; one more entry than phrases
 	Of    []int32 // phrase with which each verse begins; one more entry than verses, the last the number of phrases
 }
 
@@ -65,7 +64,6 @@ func Build(t *mushaf.Text, newEngine func() Engine) *Index {
 	pauses := x.derive()
 	x.Counts, x.AtStop, x.AtFrom = table[uint8](len(x.Words)), table[int8](pauses), table[int8](pauses)
 	x.count(t, newEngine)
-	x.total()
 	return x
 }
 
@@ -100,16 +98,21 @@ func (x *Index) derive() (pauses int) {
 	return pauses
 }
 
-// total fills the running sums of all rules.
-func (x *Index) total() {
-	x.Total = make([]int32, len(x.Words)+1)
+// MostPlaces is how many places of all rules together a phrase has at most: the browser adds them up in bytes.
+const MostPlaces = 255
+
+// fits reports whether no phrase has more than MostPlaces.
+func (x *Index) fits() bool {
 	for i := range x.Words {
-		sum := x.Total[i]
+		sum := 0
 		for _, row := range x.Counts {
-			sum += int32(row[i])
+			sum += int(row[i])
 		}
-		x.Total[i+1] = sum
+		if sum > MostPlaces {
+			return false
+		}
 	}
+	return true
 }
 
 // count counts the places of all verses. The cores share the verses in blocks; two phrases are never counted by two.

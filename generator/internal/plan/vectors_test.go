@@ -48,9 +48,9 @@ func makeVectors(t *testing.T) vectors {
 	rnd := rand.New(rand.NewPCG(3, 5))
 	x, units := index(), Units(ruleList(t), grouped)
 	v := vectors{Lessons: grouped, Units: units}
-	for i := range 50 {
+	for i := range 120 {
 		q := randomQuery(rnd)
-		if q.Best = 4; i%10 == 0 {
+		if q.Best = 3; i%20 == 0 {
 			q.Best = 0
 		}
 		r := Choose(x, q)

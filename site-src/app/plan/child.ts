@@ -1,5 +1,7 @@
 // Joins what is kept of a learner with the passage index: what the planner's pure functions ask for.
 import type { Catalogue, Learner, Lines, Ref, Session, Taught } from '../types.ts';
+import { all } from './candidates.ts';
+import { total } from './counter.ts';
 import { type Begun, type Plan, plan, query, type Reader } from './day.ts';
 import { ahead, refOf, verseOf } from './load.ts';
 import { order } from './next.ts';
@@ -7,7 +9,7 @@ import type { Phrases } from './phrases.ts';
 import { choose, type Passage, type Ranking } from './rank.ts';
 import { Alone, type Criterion, CRITERION, knownDay, MuchHelp, type Practice, rare, type Readiness, ready, SomeHelp } from './ready.ts';
 import { review, type Schedule } from './review.ts';
-import { type Query, REST_DAYS } from './score.ts';
+import { MAX, MIN, type Query, REST_DAYS } from './score.ts';
 import { sequence, type Step, type Unit, unitPlaces, units } from './units.ts';
 
 /** Pages that count as what the child is about to read. */
@@ -22,6 +24,9 @@ export interface Course { x: Phrases; c: Catalogue; units: Unit[]; rare: boolean
 
 export function course(x: Phrases, c: Catalogue): Course {
   const us = units(c), verses = x.of.length - 1, [s, a] = c.juz[29]!;
+  // What every ranking asks for.
+  all(x, 0, x.n - 1, MIN, MAX);
+  total(x);
   const places = unitPlaces(us, x.places(verseOf(x, { s, a }), verses - 1));
   return { x, c, units: us, rare: rare(x.places(0, verses - 1)), steps: sequence(us, places, us.map(() => false)) };
 }

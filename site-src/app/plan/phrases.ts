@@ -10,10 +10,10 @@ export class Phrases {
   readonly words: Uint8Array;
   readonly letters: Uint8Array;
   readonly end: Uint8Array;
-  /** [rule][phrase]: places; and [rule][pause]: what stopping at it, or starting after it, adds. */
+  /** [rule][phrase]: places; and [rule][pause]: what stopping at it, or starting after it, adds, where it ever adds anything. */
   readonly counts: Uint8Array[] = [];
-  readonly atStop: Int8Array[] = [];
-  readonly atFrom: Int8Array[] = [];
+  readonly atStop: (Int8Array | undefined)[] = [];
+  readonly atFrom: (Int8Array | undefined)[] = [];
   /** Of each phrase: its verse (from 0 over the whole text), its first word in the verse, its pause or -1. */
   readonly verse: Int32Array;
   readonly first: Int32Array;
@@ -27,9 +27,10 @@ export class Phrases {
 
   constructor(b: Uint8Array) {
     const view = new DataView(b.buffer, b.byteOffset, b.byteLength), head = 10;
-    if (b.length < head || String.fromCharCode(...b.subarray(0, 4)) !== 'SPI1') throw new Error('no passage index');
+    if (b.length < head || String.fromCharCode(...b.subarray(0, 4)) !== 'SPI2') throw new Error('no passage index');
     const n = view.getUint16(4, true), k = view.getUint16(6, true), rules = b[8]!;
-    if (b.length !== head + 3 * n + rules * (n + 2 * k)) throw new Error('passage index: length');
+    const changes = b.subarray(head + 3 * n, head + 3 * n + rules), kept = changes.reduce((all, c) => all + (c & 1) + (c >> 1), 0);
+    if (b.length !== head + 3 * n + rules * (n + 1) + kept * k) throw new Error('passage index: length');
     let at = head;
     const take = (size: number) => b.subarray(at, at += size);
     this.n = n;
@@ -37,10 +38,11 @@ export class Phrases {
     this.words = take(n);
     this.letters = take(n);
     this.end = take(n);
+    take(rules);
     for (let r = 0; r < rules; r++) this.counts.push(take(n));
-    const signed = () => { const c = take(k); return new Int8Array(c.buffer, c.byteOffset, k); };
-    for (let r = 0; r < rules; r++) this.atStop.push(signed());
-    for (let r = 0; r < rules; r++) this.atFrom.push(signed());
+    for (const [bit, rows] of [[1, this.atStop], [2, this.atFrom]] as const) {
+      for (let r = 0; r < rules; r++) rows.push(changes[r]! & bit ? new Int8Array(b.buffer, b.byteOffset + (at += k) - k, k) : undefined);
+    }
     this.verse = new Int32Array(n);
     this.first = new Int32Array(n);
     this.pause = new Int32Array(n).fill(-1);
@@ -74,9 +76,17 @@ export class Phrases {
   /** Places of a rule in the passage of the phrases from a to b, both included. */
   count(rule: number, a: number, b: number): number {
     const row = this.counts[rule]!, k = this.pause[b]!, j = a ? this.pause[a - 1]! : -1;
-    let n = (k < 0 ? 0 : this.atStop[rule]![k]!) + (j < 0 ? 0 : this.atFrom[rule]![j]!);
+    let n = (k < 0 ? 0 : this.atStop[rule]?.[k] ?? 0) + (j < 0 ? 0 : this.atFrom[rule]?.[j] ?? 0);
     for (let p = a; p <= b; p++) n += row[p]!;
     return n;
+  }
+
+  /** Whether a rule has a place there; counted only where stopping or starting changes its places. */
+  has(rule: number, a: number, b: number): boolean {
+    const row = this.counts[rule]!, k = this.pause[b]!, j = a ? this.pause[a - 1]! : -1;
+    if ((k >= 0 && this.atStop[rule]?.[k]) || (j >= 0 && this.atFrom[rule]?.[j])) return this.count(rule, a, b) > 0;
+    for (let p = a; p <= b; p++) if (row[p]) return true;
+    return false;
   }
 
   /** Places of every rule in the verses from first to last, both included. */

@@ -1,9 +1,10 @@
-// Which lines fit a child best: every passage of the text is weighed. The same as generator/internal/plan/rank.go, in
+// Which lines fit a child best, of every passage of the text. The same as generator/internal/plan/rank.go, in
 // whole numbers, and held to it by shared vectors; the weights are explained there.
 import { all } from './candidates.ts';
 import { Channel } from './counter.ts';
 import type { Phrases } from './phrases.ts';
-import { BEST, div, ENOUGH, MAX, MAX_DUE, MIN, type Query, scorer } from './score.ts';
+import { BEST, div, ENOUGH, MAX, MAX_DUE, MIN, type Query, weights } from './score.ts';
+import { most, search } from './search.ts';
 
 /** As wanted; fewer places than wanted; only where lines of the last days were; none in the verses asked for. */
 export const AsWanted = 0, Fewer = 1, Again = 2, Nowhere = 3;
@@ -16,54 +17,26 @@ export interface Ranking { seen: number; least: number; how: number; passages: P
 
 export function rank(x: Phrases, query: Query): Ranking {
   const q = { min: MIN, max: MAX, want: ENOUGH, best: BEST, from: 0, to: x.of.length - 2, ...query };
-  const focus = new Channel(x, q.focus), used = usedSums(x, q.used), same = new Set(q.used.map(([a, b]) => a * 65536 + b));
-  const { n, as, bs } = all(x, x.of[q.from]!, x.of[q.to + 1]! - 1, q.min, q.max), places = new Uint16Array(n);
-  const fresh = (i: number) => used[bs[i]! + 1] === used[as[i]!], repeats = (i: number) => same.has(as[i]! * 65536 + bs[i]!);
-  let most = 0, mostFresh = 0, least = 0, how = AsWanted;
-  for (let i = 0; i < n; i++) {
-    const f = places[i] = focus.places(as[i]!, bs[i]!);
-    if (f > mostFresh && fresh(i)) mostFresh = f;
-    if (f > most && !repeats(i)) most = f;
-  }
+  const focus = new Channel(x, q.focus), list = all(x, x.of[q.from]!, x.of[q.to + 1]! - 1, q.min, q.max), { as, bs } = list;
+  const fresh = (i: number) => q.used.every(([a, b]) => b < as[i]! || bs[i]! < a);
+  const again = (i: number) => q.used.every(([a, b]) => a !== as[i] || b !== bs[i]);
+  let least = 0, how = AsWanted;
   if (q.focus.length) {
-    if (mostFresh >= q.want) least = q.want;
-    else if (mostFresh) [least, how] = [mostFresh, Fewer];
-    else if (most) [least, how] = [Math.min(most, q.want), Again];
-    else return { seen: n, least, how: Nowhere, passages: [] };
+    const n = most(list, focus, q.want, fresh, again);
+    if (n.fresh >= q.want) least = q.want;
+    else if (n.fresh) [least, how] = [n.fresh, Fewer];
+    else if (n.again) [least, how] = [Math.min(n.again, q.want), Again];
+    else return { seen: list.n, least, how: Nowhere, passages: [] };
   }
-  // Only what can be chosen is weighed whole.
-  const left: number[] = [], scores: number[] = [], place = x.at[x.of[q.place]!]!, score = scorer(x, q, place);
-  for (let i = 0; i < n; i++) {
-    if (places[i]! < least || (how === Again ? repeats(i) : !fresh(i))) continue;
-    left.push(i);
-    scores.push(score(as[i]!, bs[i]!, places[i]!));
-  }
-  const passages: Passage[] = [], taken = new Uint8Array(x.n);
-  // The best is looked for once for each passage asked for: cheaper than sorting them all.
-  while (passages.length < q.best) {
-    let top = -1;
-    for (let k = 0; k < left.length; k++) {
-      if ((top < 0 || scores[k]! > scores[top]!) && !overlaps(taken, as[left[k]!]!, bs[left[k]!]!)) top = k;
-    }
-    if (top < 0) break;
-    const a = as[left[top]!]!, b = bs[left[top]!]!;
+  const place = x.at[x.of[q.place]!]!, passages: Passage[] = [], taken = new Uint8Array(x.n);
+  search(list, focus, weights(x, q, place), least, how === Again ? again : fresh, (i, points) => {
+    const a = as[i]!, b = bs[i]!;
+    if (taken.subarray(a, b + 1).includes(1)) return true;
     taken.fill(1, a, b + 1);
-    passages.push(figures(x, q, a, b, scores[top]!, place));
-  }
-  return { seen: n, least, how, passages };
-}
-
-function overlaps(taken: Uint8Array, a: number, b: number): boolean {
-  for (let p = a; p <= b; p++) if (taken[p]) return true;
-  return false;
-}
-
-/** How many phrases before each one were used. */
-function usedSums(x: Phrases, used: [number, number][]): Int32Array {
-  const sums = new Int32Array(x.n + 1);
-  for (const [a, b] of used) sums.fill(1, a + 1, b + 2);
-  for (let p = 0; p < x.n; p++) sums[p + 1]! += sums[p]!;
-  return sums;
+    passages.push(figures(x, q, a, b, points, place));
+    return passages.length < q.best;
+  });
+  return { seen: list.n, least, how, passages };
 }
 
 function figures(x: Phrases, q: Query, a: number, b: number, score: number, place: number): Passage {
