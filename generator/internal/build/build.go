@@ -11,7 +11,6 @@ import (
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/colour"
 	"sutur/generator/internal/diag"
-	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/mushaf"
 	"sutur/generator/internal/recite"
 	"sutur/generator/internal/rules"
@@ -85,6 +84,7 @@ func source(root string) (site.Source, []diag.Diagnostic) {
 	s.Engine = func() site.Engine { return recite.New(s.Text) }
 	var ds, more []diag.Diagnostic
 	s.Rules, ds = rules.Load(os.DirFS(filepath.Join(root, filepath.FromSlash(rules.Dir))))
-	s.Lessons, more = lesson.Load(os.DirFS(filepath.Join(root, filepath.FromSlash(lesson.Dir))), s.Text, recite.New(s.Text), s.Rules)
+	s.Passages = Index(s.Text)
+	s.Lessons, more = Lessons(root, s.Text, s.Passages, s.Rules)
 	return s, append(ds, more...)
 }

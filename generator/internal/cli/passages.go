@@ -11,7 +11,6 @@ import (
 
 	"sutur/generator/internal/build"
 	"sutur/generator/internal/diag"
-	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/mushaf"
 	"sutur/generator/internal/passage"
 	"sutur/generator/internal/plan"
@@ -49,7 +48,7 @@ func runPassages(e *env, args []string) error {
 	if err := readQuery(text, &q, *near, *in, *words, *best); err != nil {
 		return err
 	}
-	x := passage.Build(text, func() passage.Engine { return recite.New(text) })
+	x := build.Index(text)
 	if *course {
 		return e.course(text, x)
 	}
@@ -64,7 +63,7 @@ func runPassages(e *env, args []string) error {
 // course prints how a child goes from the last juz and no rules through all
 // lessons: a line a session, then a line a rule.
 func (e *env) course(t *mushaf.Text, x *passage.Index) error {
-	units, err := e.units(t)
+	units, err := e.units(t, x)
 	if err != nil {
 		return err
 	}
@@ -74,16 +73,12 @@ func (e *env) course(t *mushaf.Text, x *passage.Index) error {
 }
 
 // units reads what is taught together from the lessons.
-func (e *env) units(t *mushaf.Text) ([]plan.Unit, error) {
+func (e *env) units(t *mushaf.Text, x *passage.Index) ([]plan.Unit, error) {
 	rs, ds := rules.Load(os.DirFS(filepath.Join(e.root, filepath.FromSlash(rules.Dir))))
 	if !diag.HasError(ds) {
-		list, more := lesson.Load(os.DirFS(filepath.Join(e.root, filepath.FromSlash(lesson.Dir))), t, recite.New(t), rs)
+		list, more := build.Lessons(e.root, t, x, rs)
 		if ds = append(ds, more...); !diag.HasError(ds) {
-			var lessons []plan.Lesson
-			for _, l := range list {
-				lessons = append(lessons, plan.Lesson{ID: l.ID, Rules: l.Rules})
-			}
-			return plan.Units(rs, lessons), nil
+			return build.Units(rs, list), nil
 		}
 	}
 	if err := diag.Print(e.stderr, ds); err != nil {

@@ -7,8 +7,8 @@ import (
 	"sutur/generator/internal/diag"
 )
 
-// check looks at the whole course: every rule in one lesson, an order that respects needs, examples from places of their
-// own.
+// check looks at the whole course: every rule in one lesson, every page at a place of its own, examples from places of
+// their own.
 func (c *course) check() {
 	taught := map[string]*Lesson{}
 	for _, l := range c.lessons {
@@ -25,30 +25,21 @@ func (c *course) check() {
 			c.diags = append(c.diags, diag.Diagnostic{File: Dir, Found: fmt.Sprintf("no lesson teaches rule %s", r.ID), Do: "name it in the rules of a lesson"})
 		}
 	}
-	orders := map[string]*Lesson{}
+	orders := map[int]*Lesson{}
 	for _, l := range c.lessons {
 		if l.Kind == KindLesson {
-			c.checkOrder(l, taught)
+			if l.AnyTime && len(l.Needs) > 0 {
+				c.report(l.src, 0, "take order-independent away", "the lesson needs %s first", l.Needs[0])
+			}
 			c.checkExamples(l)
+			continue
 		}
-		key := fmt.Sprint(l.Kind, l.order)
-		if first, ok := orders[key]; ok && l.order >= 0 {
+		if first, ok := orders[l.order]; ok {
 			c.report(l.src, 0, "give each its own", "the order %d is also that of %s", l.order, first.ID)
 		}
-		orders[key] = l
+		orders[l.order] = l
 	}
 	c.checkPlaces()
-}
-
-func (c *course) checkOrder(l *Lesson, taught map[string]*Lesson) {
-	if l.AnyTime && len(l.Needs) > 0 {
-		c.report(l.src, 0, "take order-independent away", "the lesson needs %s first", l.Needs[0])
-	}
-	for _, n := range l.Needs {
-		if t := taught[n]; t != nil && t.order >= l.order {
-			c.report(l.src, 0, fmt.Sprintf("put its order after %d", t.order), "the lesson comes before %s, which teaches %s that it needs", t.ID, n)
-		}
-	}
 }
 
 // fewest is how many worked examples a lesson has at least.

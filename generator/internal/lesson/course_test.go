@@ -8,10 +8,11 @@ import (
 	"testing"
 )
 
-// A lesson has these parts in this order. The second names what carries the rule, and may be called otherwise.
+// A lesson has these parts in this order. The first names what carries the rule, and may be called otherwise. A last part
+// Next says what else there is to do; the page adds which lesson comes next.
 var parts = []string{
 	"The letters", "Show it in one minute", "How long it is held", "Examples to read together", "Look alike, read differently",
-	"What children often do", "A two-minute check", "The child may ask", "Next",
+	"What children often do", "A two-minute check", "The child may ask",
 }
 
 var carriers = []string{"The letters", "The letter", "The signs", "The sign", "The words", "The places", "What changes", "The rule in steps"}
@@ -74,6 +75,9 @@ func TestPartsOfEachLesson(t *testing.T) {
 			}
 			if len(got) > 0 && slices.Contains(carriers, got[0]) {
 				got[0] = parts[0]
+			}
+			if n := len(got) - 1; n >= 0 && got[n] == "Next" {
+				got = got[:n]
 			}
 			if !slices.Equal(got, parts) {
 				t.Errorf("parts %q, want %q", got, parts)

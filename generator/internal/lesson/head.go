@@ -26,7 +26,7 @@ func (c *course) read(name, text string) {
 		return
 	}
 	s.body = body
-	l := &Lesson{src: s, Kind: KindLesson, order: -1}
+	l := &Lesson{src: s, Kind: KindLesson}
 	at := map[string]field{}
 	for _, f := range fields {
 		at[f.key] = f
@@ -45,14 +45,17 @@ func (c *course) read(name, text string) {
 			return
 		}
 	}
-	if o, ok := at["order"]; ok {
+	switch o, ok := at["order"]; {
+	case ok && l.Kind == KindLesson:
+		c.report(s, o.off, "take the line away", "the order of the lessons is computed from their rules")
+	case ok:
 		n, err := strconv.Atoi(o.value)
 		if err != nil || n < 0 || n > 9999 {
 			c.report(s, o.off, "0 to 9999 are accepted", "the order is %q", o.value)
 		}
 		l.order = n
-	} else {
-		c.report(s, 0, "write order: N; files are ordered by it within their kind", "the file has no order")
+	case l.Kind == KindPage:
+		c.report(s, 0, "write order: N; pages are ordered by it", "the page has no order")
 	}
 	if a, ok := at["order-independent"]; ok {
 		l.AnyTime = a.value == "yes"

@@ -49,7 +49,7 @@ type Lesson struct {
 	HTML                       string   // valid HTML with headings from h2; the page gives h1
 	Examples                   []Example
 	Headings                   []Heading
-	order                      int
+	order                      int // of a page
 	src                        *source
 }
 
@@ -74,7 +74,7 @@ type Finder interface {
 	Verse(dst []recite.Event, v int) []recite.Event
 }
 
-// Load reads every *.md file of dir, and terms.json. Lessons come first, in teaching order, then pages. If the
+// Load reads every *.md file of dir, and terms.json. Lessons come first, by id, then pages in their order. If the
 // diagnostics hold an error, the lessons may lack parts.
 func Load(dir fs.FS, t *mushaf.Text, e Finder, rs []rules.Rule) ([]Lesson, []diag.Diagnostic) {
 	c := &course{text: t, engine: e, rules: map[string]rules.Rule{}, list: rs, byID: map[string]*Lesson{}}

@@ -52,7 +52,7 @@ func small(t *testing.T) (*mushaf.Text, finder, []rules.Rule) {
 const (
 	hum = `---
 id: hum
-order: 1
+counts: 2
 rules: ghunnah
 ---
 Text [[111:4.2 rule ghunnah]] and [[term:count]].
@@ -72,7 +72,7 @@ A Here.
 `
 	hide = `---
 id: hide
-order: 2
+counts: 2
 rules: noon-ikhfa
 ---
 ` + "```verse" + `
@@ -90,9 +90,10 @@ func TestRender(t *testing.T) {
 	for _, d := range ds {
 		t.Error(d)
 	}
-	if len(ls) != 2 || ls[0].ID != "hum" || ls[1].Needs[0] != "ghunnah" || ls[0].Name != "Ghunnah" {
+	if len(ls) != 2 || ls[0].ID != "hide" || ls[0].Needs[0] != "ghunnah" || ls[1].Name != "Ghunnah" {
 		t.Fatalf("lessons %+v", ls)
 	}
+	hums := ls[1]
 	v := tx.Verses[tx.Find(108, 3)]
 	for _, want := range []string{
 		`<figure class="verse" data-ref="108:3" data-rule="ghunnah" data-marks="0.1-1:ghunnah">`,
@@ -103,14 +104,14 @@ func TestRender(t *testing.T) {
 		`<h2 id="two">Two</h2>`,
 		`<li><p>Where?</p>`, `<details><summary>Answer</summary><p>Here.</p></details></li>`,
 	} {
-		if !strings.Contains(ls[0].HTML, want) {
-			t.Errorf("no %s in\n%s", want, ls[0].HTML)
+		if !strings.Contains(hums.HTML, want) {
+			t.Errorf("no %s in\n%s", want, hums.HTML)
 		}
 	}
-	if len(ls[0].Headings) != 1 || ls[0].Headings[0] != (Heading{2, "two", "Two"}) {
-		t.Errorf("headings %v", ls[0].Headings)
+	if len(hums.Headings) != 1 || hums.Headings[0] != (Heading{2, "two", "Two"}) {
+		t.Errorf("headings %v", hums.Headings)
 	}
-	if got := ls[0].Examples; len(got) != 3 || got[0].Line != 11 || got[2].Last != 3 {
+	if got := hums.Examples; len(got) != 3 || got[0].Line != 11 || got[2].Last != 3 {
 		t.Errorf("examples %+v", got)
 	}
 }
@@ -119,26 +120,25 @@ func TestMistakes(t *testing.T) {
 	for _, c := range []struct{ name, old, new, want string }{
 		{"no front matter", "---\nid", "id", `hum.md:1:1: there is no front matter`},
 		{"front matter without end", "rules: ghunnah\n---", "rules: ghunnah", `the front matter does not end`},
-		{"unknown key", "order: 1", "level: 1", `hum.md:3:1: the key "level" is not known; keys are id, kind`},
-		{"key twice", "order: 1", "id: hum", `hum.md:3:1: the key id is there twice`},
-		{"no value", "order: 1", "order:", `hum.md:3:1: the key order has no value`},
-		{"no colon", "order: 1", "order 1", `"order 1" is not front matter`},
+		{"unknown key", "counts: 2", "level: 1", `hum.md:3:1: the key "level" is not known; keys are id, kind`},
+		{"key twice", "counts: 2", "id: hum", `hum.md:3:1: the key id is there twice`},
+		{"no value", "counts: 2", "counts:", `hum.md:3:1: the key counts has no value`},
+		{"no colon", "counts: 2", "counts 2", `"counts 2" is not front matter`},
 		{"other id", "id: hum", "id: hmm", `hum.md:2:5: the id is "hmm"; write id: hum`},
-		{"bad order", "order: 1", "order: first", `the order is "first"; 0 to 9999`},
-		{"no order", "order: 1\n", "", `the file has no order`},
-		{"kind", "order: 1", "order: 1\nkind: song", `the kind is "song"; lesson and page are accepted`},
-		{"page with rules", "order: 1", "order: 1\nkind: page", `hum.md:5:8: a page teaches no rule`},
+		{"bad order", "counts: 2\nrules: ghunnah", "kind: page\norder: first", `the order is "first"; 0 to 9999`},
+		{"page without order", "counts: 2\nrules: ghunnah", "kind: page\nname: Hum", `the page has no order`},
+		{"lesson with order", "counts: 2", "order: 1", `hum.md:3:8: the order of the lessons is computed from their rules; take the line away`},
+		{"kind", "counts: 2", "order: 1\nkind: song", `the kind is "song"; lesson and page are accepted`},
+		{"page with rules", "counts: 2", "order: 1\nkind: page", `hum.md:5:8: a page teaches no rule`},
 		{"unknown rule", "rules: ghunnah", "rules: ghunna", `hum.md:4:8: there is no rule "ghunna"`},
 		{"rule twice", "rules: ghunnah", "rules: ghunnah, ghunnah", `hum.md:4:17: rule ghunnah is there twice`},
 		{"no rule", "rules: ghunnah\n", "", `the lesson teaches no rule`},
-		{"rule of another lesson", "rules: ghunnah", "rules: ghunnah, noon-ikhfa", `rule noon-ikhfa is taught here and in hum`},
+		{"rule of another lesson", "rules: ghunnah", "rules: ghunnah, noon-ikhfa", `rule noon-ikhfa is taught here and in hide`},
 		{"rule without lesson", "rules: ghunnah", "rules: noon-ikhfa", `no lesson teaches rule ghunnah`},
-		{"order breaks needs", "order: 1", "order: 3", `hide.md:1:1: the lesson comes before hum, which teaches ghunnah that it needs; put its order after 3`},
-		{"same order", "order: 1", "order: 2", `the order 2 is also that of`},
-		{"needs", "order: 1", "order: 1\nneeds: qalqalah", `hum.md:4:8: the rules have no needs; take the line away`},
-		{"name", "order: 1", "order: 1\nname: Hum", `hum.md:4:7: the rules say otherwise of its name; write name: Ghunnah`},
-		{"counts", "order: 1", "order: 1\ncounts: 4", `hum.md:4:9: the rules say otherwise of its counts; write counts: 2`},
-		{"family", "order: 1", "order: 1\nfamily: noon", `hum.md:4:9: the rules say otherwise of its family; write family: ghunnah`},
+		{"needs", "counts: 2", "counts: 2\nneeds: qalqalah", `hum.md:4:8: the rules have no needs; take the line away`},
+		{"name", "counts: 2", "counts: 2\nname: Hum", `hum.md:4:7: the rules say otherwise of its name; write name: Ghunnah`},
+		{"counts", "counts: 2", "family: ghunnah\ncounts: 4", `hum.md:4:9: the rules say otherwise of its counts; write counts: 2`},
+		{"family", "counts: 2", "counts: 2\nfamily: noon", `hum.md:4:9: the rules say otherwise of its family; write family: ghunnah`},
 		{"rule is not there", "108:3 word 1 rule", "108:3 word 2 rule", `hum.md:11:1: 108:3 word 2, read as it stands, has no ghunnah (found there: no rule); the nearest place of ghunnah is 108:3 word 1`},
 		{"nearest in the surah", "108:3 word 1 rule", "111:1 word 1 rule", `the nearest place of ghunnah is 111:4 word 2`},
 		{"nearest elsewhere", "108:3 word 1 rule", "109:1 rule", `the nearest place of ghunnah is 108:3 word 1`},

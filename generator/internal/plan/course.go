@@ -23,11 +23,7 @@ type Lines struct {
 // known; most is a limit of sessions.
 func Course(t *mushaf.Text, x *passage.Index, units []Unit, most int) []Lines {
 	rare := Rare(Places(x, 0, len(t.Verses)-1))
-	var order []int
-	for _, s := range Sequence(units, UnitPlaces(units, Places(x, JuzStart(t, 30), len(t.Verses)-1)), make([]bool, len(units))) {
-		order = append(order, s.Unit)
-	}
-	l := Learner{Order: order}
+	l := Learner{Order: TeachingOrder(t, x, units)}
 	place, juz := JuzStart(t, 30), 30
 	var course []Lines
 	met := map[int]int{} // sessions that marked each rule

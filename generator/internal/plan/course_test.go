@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"sutur/generator/internal/diag"
+	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/recite"
 	"sutur/generator/internal/rules"
 )
@@ -26,11 +27,50 @@ var grouped = []Lesson{
 	{"single", []string{"imalah", "ishmam", "tas-hil", "sad-as-seen"}}, {"lazim", []string{"madd-lazim", "madd-lazim-letter"}},
 }
 
+// real are the lessons of the project in teaching order.
+func real(t testing.TB, rs []rules.Rule) []Lesson {
+	list, ds := lesson.Load(os.DirFS("../../../"+lesson.Dir), text(), recite.New(text()), rs)
+	if diag.HasError(ds) {
+		t.Fatal(ds)
+	}
+	var lessons, ordered []Lesson
+	for _, l := range list {
+		if l.Kind == lesson.KindLesson {
+			lessons = append(lessons, Lesson{l.ID, l.Rules})
+		}
+	}
+	for _, u := range TeachingOrder(text(), index(), Units(rs, lessons)) {
+		ordered = append(ordered, lessons[u])
+	}
+	return ordered
+}
+
+// TestTeachingOrder: the browser, which is given the lessons in teaching order, finds the same order again; no lesson comes
+// before what it needs.
+func TestTeachingOrder(t *testing.T) {
+	rs := ruleList(t)
+	lessons := real(t, rs)
+	units := Units(rs, lessons)
+	if len(units) != len(lessons) {
+		t.Fatalf("%d lessons, %d units: a rule has no lesson", len(lessons), len(units))
+	}
+	for i, u := range TeachingOrder(text(), index(), units) {
+		if u != i {
+			t.Errorf("place %d: %s, the second time %s", i+1, units[i].ID, units[u].ID)
+		}
+		for _, n := range units[i].Needs {
+			if n >= i {
+				t.Errorf("%s comes before %s, which it needs", units[i].ID, units[n].ID)
+			}
+		}
+	}
+}
+
 func TestCourse(t *testing.T) {
 	for _, c := range []struct {
 		name    string
 		lessons []Lesson
-	}{{"a rule a lesson", nil}, {"several rules a lesson", grouped}} {
+	}{{"the lessons", real(t, ruleList(t))}, {"a rule a lesson", nil}, {"several rules a lesson", grouped}} {
 		t.Run(c.name, func(t *testing.T) {
 			units := Units(ruleList(t), c.lessons)
 			course := Course(text(), index(), units, 400)

@@ -3,6 +3,7 @@ package plan
 import (
 	"slices"
 
+	"sutur/generator/internal/mushaf"
 	"sutur/generator/internal/passage"
 	"sutur/generator/internal/recite"
 	"sutur/generator/internal/rules"
@@ -123,6 +124,16 @@ func Sequence(units []Unit, places []int, taught []bool) []Step {
 		done[best.Unit] = true
 		steps = append(steps, best)
 	}
+}
+
+// TeachingOrder is the order in which units are taught by default: Sequence by their places in the last juz, with which
+// children begin (common practice).
+func TeachingOrder(t *mushaf.Text, x *passage.Index, units []Unit) (order []int) {
+	places := UnitPlaces(units, Places(x, JuzStart(t, 30), len(t.Verses)-1))
+	for _, s := range Sequence(units, places, make([]bool, len(units))) {
+		order = append(order, s.Unit)
+	}
+	return order
 }
 
 // closure is unit i with everything it still needs, in the order of units.

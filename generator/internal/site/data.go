@@ -13,7 +13,6 @@ import (
 
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/mushaf"
-	"sutur/generator/internal/passage"
 	"sutur/generator/internal/recite"
 )
 
@@ -77,9 +76,8 @@ func dataFiles(s Source) (files []bundle.File, catalogueName string, try [][]Try
 	var passages bundle.File
 	var wg sync.WaitGroup
 	wg.Go(func() {
-		x := passage.Build(s.Text, func() passage.Engine { return s.Engine() })
-		try = tryFor(s, x)
-		passages = c.addPassages(s, x)
+		try = tryFor(s, s.Passages)
+		passages = c.addPassages(s)
 	})
 	each(len(files), func() func(int) {
 		e := encoder{engine: s.Engine()} // one for each worker: its buffers are used again

@@ -65,7 +65,7 @@ type LessonPage struct {
 	lesson.Lesson
 	Href   string // relative to the page
 	Body   template.HTML
-	Onward template.HTML // what the text says comes next: with its heading, or empty
+	Onward template.HTML // what the text says of going on, with its heading; empty if it says nothing
 	Try    []Try         // lines to find its rules in; their addresses are relative to the root
 }
 

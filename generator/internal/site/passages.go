@@ -5,7 +5,6 @@ import (
 	"path"
 
 	"sutur/generator/internal/bundle"
-	"sutur/generator/internal/passage"
 )
 
 // unitEntry is what the planner has to know of a lesson: the rules that are taught together.
@@ -17,8 +16,8 @@ type unitEntry struct {
 }
 
 // addPassages encodes the passage index and tells the catalogue its name, and which rules are taught together.
-func (c *catalogue) addPassages(s Source, x *passage.Index) bundle.File {
-	raw := x.Encode()
+func (c *catalogue) addPassages(s Source) bundle.File {
+	raw := s.Passages.Encode()
 	f := bundle.File{Name: "data/passages." + hash(raw) + ".bin.gz", Data: compress(new(bytes.Buffer), raw)}
 	c.Passages, c.Lessons = path.Base(f.Name), []unitEntry{}
 	for _, l := range s.Lessons {

@@ -28,6 +28,7 @@ import (
 	"sutur/generator/internal/diag"
 	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/mushaf"
+	"sutur/generator/internal/passage"
 	"sutur/generator/internal/recite"
 	"sutur/generator/internal/rules"
 )
@@ -42,6 +43,7 @@ type Source struct {
 	Families []colour.Family
 	CSS      string          // the families' colours
 	Lessons  []lesson.Lesson // in teaching order
+	Passages *passage.Index
 }
 
 // Engine finds the events of verses, as *recite.Engine does.

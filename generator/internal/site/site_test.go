@@ -21,6 +21,7 @@ import (
 	"sutur/generator/internal/diag"
 	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/mushaf"
+	"sutur/generator/internal/passage"
 	"sutur/generator/internal/recite"
 	"sutur/generator/internal/rules"
 )
@@ -74,12 +75,13 @@ func newSource(t *testing.T, replaced map[string]string) Source {
 			}
 		}
 	}
+	engine := func() Engine {
+		return oneEvent{recite.Event{Word: 3, From: 1, To: 2, Rule: 5, Count: 2, When: 1, Before: true, Unwritten: true, CauseWord: -1, CauseLetter: -1, Detail: 6}}
+	}
 	return Source{
-		Dir: dir, Text: text,
+		Dir: dir, Text: text, Engine: engine,
+		Passages: passage.Build(text, func() passage.Engine { return engine() }),
 		Licences: fstest.MapFS{"MIT.txt": {Data: []byte("licence")}},
-		Engine: func() Engine {
-			return oneEvent{recite.Event{Word: 3, From: 1, To: 2, Rule: 5, Count: 2, When: 1, Before: true, Unwritten: true, CauseWord: -1, CauseLetter: -1, Detail: 6}}
-		},
 		Rules:    []rules.Rule{{ID: "noon-ikhfa", Name: "Ikhfa", Family: "noon", Counts: []int{2}}},
 		Families: []colour.Family{{Name: "noon", Light: "#112233", Dark: "#ddeeff", Form: "wavy"}},
 		CSS:      ":root{--c-noon:#123456}",
