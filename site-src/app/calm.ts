@@ -1,21 +1,28 @@
-// What comes by itself, such as the worker's messages, waits while a finger is down: a control that is drawn again between
-// press and release would lose its click.
-let down = 0, held: (() => void)[] = [];
+// A control that is drawn again between press and release would lose its click, and a slider the finger on it. So what draws
+// controls waits while a finger or a button is down, until its click has been heard.
+const pressed = new Map<number, number>(); // by pointer, the number of its press
+let presses = 0, held = new Set<() => void>();
 
-const press = () => { down++; };
-const release = () => setTimeout(() => {
-  if (down > 0 && --down) return;
+function up(pointer: number) {
+  pressed.delete(pointer);
+  if (pressed.size) return;
   const now = held;
-  held = [];
+  held = new Set();
   for (const f of now) f();
-}, 80); // the click of a touch comes a moment after the finger has left
+}
 
-addEventListener('pointerdown', press, true);
+function release(e: PointerEvent) {
+  const press = pressed.get(e.pointerId);
+  setTimeout(() => { if (pressed.get(e.pointerId) === press) up(e.pointerId); }, 80); // not every press ends in a click
+}
+
+addEventListener('pointerdown', (e) => { pressed.set(e.pointerId, ++presses); }, true);
+addEventListener('click', (e) => up((e as PointerEvent).pointerId)); // after all that listen for it themselves
 addEventListener('pointerup', release, true);
 addEventListener('pointercancel', release, true);
 
-/** Runs f now, or when no finger or button is down any more. */
+/** Runs f now, or when no finger or button is down any more; once, however often it was asked for. */
 export function whenCalm(f: () => void): void {
-  if (down) held.push(f);
+  if (pressed.size) held.add(f);
   else f();
 }

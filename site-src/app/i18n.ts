@@ -11,8 +11,11 @@ const plural = new Intl.PluralRules(lang);
 /** Whether the catalogue has the key. */
 export const has = (key: string) => key in table;
 
+const figures = new Intl.NumberFormat(lang);
+
 /** Puts values into a text's {places}. */
-export const fill = (text: string, vars: Vars) => text.replace(/\{(\w+)\}/g, (all, k: string) => String(vars[k] ?? all));
+export const fill = (text: string, vars: Vars) =>
+  text.replace(/\{(\w+)\}/g, (all, k: string) => (typeof vars[k] === 'number' ? figures.format(vars[k]) : vars[k] ?? all));
 
 /** The string for a key; an entry with plural forms chooses by vars.n, and may have its own words for zero. A missing key shows itself. */
 export function t(key: string, vars: Vars = {}): string {

@@ -41,7 +41,7 @@ function screen(r: Route): View {
 function draw() {
   const s = state.get(), r = s.route, key = r.name === 'lines' ? linesHash(r.lines) : r.name === 'bad' || r.name === 'choose' ? location.hash : r.name;
   apply(s.settings);
-  if (key === shown) view?.update();
+  if (key === shown) whenCalm(update);
   else {
     view?.leave?.();
     const first = !shown;
@@ -54,8 +54,10 @@ function draw() {
     if (!first) view.node.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
   }
   tabs(nav, r);
-  notice(said);
+  whenCalm(say);
 }
+
+const update = () => view?.update(), say = () => notice(said);
 
 /** The families' underline forms, for what is drawn by style and not by highlight. */
 function forms(c: Catalogue) {
@@ -83,8 +85,8 @@ start().catch((e: unknown) => {
 }).then(() => {
   const idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
   idle(() => void keepOffline('sw.js', {
-    saving: () => whenCalm(() => state.set({ offline: 'saving' })),
-    ready: () => whenCalm(() => state.set({ offline: 'ready' })),
-    newer: (take) => whenCalm(() => state.set({ notice: { text: t('update.ready'), hold: true, name: 'update', action: { label: t('update.take'), run: take } } })),
+    saving: () => state.set({ offline: 'saving' }),
+    ready: () => state.set({ offline: 'ready' }),
+    newer: (take) => state.set({ notice: { text: t('update.ready'), hold: true, name: 'update', action: { label: t('update.take'), run: take } } }),
   }));
 });

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/input"
 	cdppage "github.com/chromedp/cdproto/page"
 )
 
@@ -103,4 +104,69 @@ func TestAxeScreens(t *testing.T) {
 			p.axe(at + " " + scheme)
 		}
 	}
+}
+
+// TestAxeSteps: no violation at any step of the lines, light and dark: the enlarged word, the adult's help, the panel of a
+// letter, what the check says, reading, and the end.
+func TestAxeSteps(t *testing.T) {
+	s := serve(t, "/", built(t))
+	p := newPage(t)
+	p.withAxe()
+	p.begin(s.address, "Sara")
+	want := places(t, rule, surah, from, upTo)
+	for i, scheme := range []string{"light", "dark"} {
+		p.scheme(scheme)
+		p.choose(rule, surah, from, upTo)
+
+		// A word is held until it opens.
+		at := fmt.Sprintf(`[data-t=passage] .w[data-v="%d"][data-w="%d"]`, want[0].v, want[0].w)
+		x, y := p.place(at)
+		p.mouse(input.DispatchMouseEventTypeMousePressed, x, y)
+		p.wait("the enlarged word", visible(hook("zoom")))
+		p.mouse(input.DispatchMouseEventTypeMouseReleased, x, y)
+		p.axe("enlarged word " + scheme)
+		if small := eval[[]string](p, `[...document.querySelectorAll(".zoom-letter")].map(e => e.getBoundingClientRect()).filter(b => b.width < 44 || b.height < 44).map(b => b.width + " by " + b.height)`); len(small) > 0 {
+			t.Errorf("letters of the enlarged word are small targets: %s", small)
+		}
+		p.click(fmt.Sprintf("zoom-letter-%d", want[0].l))
+		p.wait("the letter to be marked", fmt.Sprintf(`document.querySelector('%s').getAttribute("aria-pressed") === "true"`, hook(fmt.Sprintf("zoom-letter-%d", want[0].l))))
+		p.axe("marked letter of the enlarged word " + scheme)
+		p.click("zoom-close")
+		p.wait("the word to close", `!document.querySelector("dialog")`)
+		if n := p.marked(family); n != 1 {
+			t.Errorf("%d letters are marked, want 1", n)
+		}
+
+		p.click("drawer")
+		p.wait("the help", visible(hook("hint")))
+		p.axe("help " + scheme)
+		p.click("ask")
+		p.tap(want[1])
+		p.wait("the letter's panel", visible(hook("letter-name")))
+		p.axe("letter " + scheme)
+		p.click("letter-close")
+
+		p.click("next")
+		p.wait("what was missed", visible(hook("missed")))
+		eval[bool](p, `document.querySelectorAll(".told").forEach(d => { d.open = true; }), true`)
+		p.axe("check " + scheme)
+		p.clickOn(hook("found") + " .word-link")
+		p.wait("the letter's panel", visible(hook("letter-name")))
+		if !eval[bool](p, `document.querySelector('`+hook("found")+`').open`) {
+			t.Error("looking at a letter closes the list it was chosen from")
+		}
+		p.click("letter-close")
+		p.click("next")
+		p.wait("reading", `document.querySelector("main.lines")?.dataset.phase === "read"`)
+		p.axe("read " + scheme)
+		p.click("next")
+		p.wait("the end", visible(hook("outcome-some")))
+		p.axe("end " + scheme)
+		p.click("outcome-some")
+		p.wait("today again", `document.querySelector('[data-t^="next-"]')`)
+		p.click("nav-record")
+		p.wait("the total of the rule", fmt.Sprintf(`document.querySelector('%s')?.innerText.includes("found %d of %d")`, hook("total-"+rule), i+1, (i+1)*len(want)))
+		p.axe("totals " + scheme)
+	}
+	p.calm()
 }

@@ -106,7 +106,7 @@ func TestPrintAddress(t *testing.T) {
 	}
 	p.open("about:blank")
 	p.open(s.address + "#/print?from=2:1&to=114:6")
-	p.wait("the reason", `document.querySelector("[data-t=problem]") && /6229/.test(document.querySelector("[data-t=problem]").textContent)`)
+	p.wait("the reason", `document.querySelector("[data-t=problem]") && /6,229/.test(document.querySelector("[data-t=problem]").textContent)`)
 	if !eval[bool](p, `document.querySelector("[data-t=print-now]").disabled`) {
 		t.Error("too many verses can be printed")
 	}

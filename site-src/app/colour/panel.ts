@@ -1,5 +1,6 @@
 // Where a family sets its own pencils, and is told when two are hard to tell apart.
 import * as state from '../state.ts';
+import { whenCalm } from '../calm.ts';
 import * as store from '../store/store.ts';
 import { h, refill } from '../dom.ts';
 import { t } from '../i18n.ts';
@@ -26,7 +27,7 @@ export function panel(changed: () => void = () => undefined): HTMLElement {
     state.set({ settings });
     apply(c.families, pencils);
     void keep(() => store.saveSettings(settings));
-    draw();
+    whenCalm(draw);
     changed();
     // The screen around may have been drawn anew; the keyboard stays where it was.
     if (at) requestAnimationFrame(() => document.getElementById(at)?.focus({ preventScroll: true }));

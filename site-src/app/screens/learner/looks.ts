@@ -24,8 +24,8 @@ export function looks(): HTMLElement {
     h('div', { class: 'row' }, values.map((v) => h('button', {
       class: 'chip', 'data-t': `${key}-${v}`, 'aria-pressed': String(s[key] === v), onclick: () => save({ [key]: v } as Partial<Settings>),
     }, typeof v === 'number' ? String(v) : t(`looks.${key}.${v}`)))));
-  return h('section', { class: 'card looks' }, h('h2', {}, t('looks.title')), preview(),
-    slide('size', .7, 1.8), slide('spacing', .4, 2.5), pick('theme', ['auto', 'light', 'dark']),
+  return h('section', { class: 'card looks' }, h('h2', {}, t('looks.title')),
+    slide('size', .7, 1.8), slide('spacing', .4, 2.5), preview(), pick('theme', ['auto', 'light', 'dark']),
     h('h2', {}, t('looks.counts')), h('p', { class: 'quiet' }, t('looks.counts-what')), pick('madd', [4, 5]), pick('arid', [2, 4, 6]));
 }
 

@@ -25,11 +25,16 @@ export function lines(want: Lines): View {
   const panel = h('section', { class: 'panel', hidden: true, 'aria-live': 'polite', 'data-t': 'letter' });
   const speech = h('p', { class: 'hidden', 'aria-live': 'assertive', 'data-t': 'speech' });
   const hold = h('div', { class: 'hold' }, h('p', { class: 'quiet' }, t('lines.loading')));
+  const thumb = h('div', { class: 'thumb' }, panel, foot, help), root = document.documentElement;
   const node = h('main', { class: 'lines', 'data-phase': '' },
     h('header', { class: 'row' }, h('a', { class: 'button plain', href: '#/today', 'data-t': 'back' }, t('lines.back')),
       h('h1', { tabindex: '-1' }, name), menu(want)),
-    task, hold, after, h('div', { class: 'thumb' }, panel, foot, help), speech, h('p', { class: 'hidden', id: 'keys-help' }, t('drawer.keys')));
-  let sheet: Passage | undefined, gone = false;
+    task, hold, after, thumb, speech, h('p', { class: 'hidden', id: 'keys-help' }, t('drawer.keys')));
+  let sheet: Passage | undefined, gone = false, checked: unknown[] = [];
+
+  // What is scrolled into view, or comes into focus, does not lie under the controls.
+  const height = new ResizeObserver(() => { root.style.scrollPaddingBlockEnd = `${thumb.offsetHeight + 8}px`; });
+  height.observe(thumb);
 
   const update = () => {
     const l = live.get();
@@ -39,9 +44,12 @@ export function lines(want: Lines): View {
     const line = l.ask ? t('lines.asking') : phase === 'check' ? summary(l) : t(`lines.task.${l.rule ? phase : `plain-${phase}`}`, { rule: l.rule?.name ?? '' });
     if (task.textContent !== line) task.textContent = line;
     hold.hidden = phase === 'done';
+    // What was opened in the lists stays open as long as they say the same.
+    const now = phase === 'check' ? [phase, l.draft.marks, l.draft.stops, state.get().settings] : [];
     if (phase === 'done') refill(after, end(l));
-    else if (phase === 'check') refill(after, ...told(l));
-    else after.replaceChildren();
+    else if (phase !== 'check') after.replaceChildren();
+    else if (now.some((x, i) => x !== checked[i])) refill(after, ...told(l));
+    checked = now;
     letter(panel);
     bar(foot);
     drawer(help);
@@ -73,6 +81,6 @@ export function lines(want: Lines): View {
 
   return {
     node, title: name, update,
-    leave: () => { gone = true; removeEventListener('keydown', undo); live.leave(); unpaint(); },
+    leave: () => { gone = true; removeEventListener('keydown', undo); live.leave(); unpaint(); height.disconnect(); root.style.scrollPaddingBlockEnd = ''; },
   };
 }

@@ -1,5 +1,6 @@
 // The print screen: what to print on one side, how it will look on the other, and the browser's own print.
 import * as state from '../../state.ts';
+import { whenCalm } from '../../calm.ts';
 import { h, refill } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import { panel } from '../../colour/panel.ts';
@@ -39,7 +40,7 @@ export function print(): View {
     read = format(c, options);
     history.replaceState(history.state, '', read);
     tell(undefined);
-    draw();
+    whenCalm(draw);
     wait('size' in patch ? 150 : 0);
   }
 

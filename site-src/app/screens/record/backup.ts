@@ -31,7 +31,7 @@ async function restore(input: HTMLInputElement) {
     const add = additions(await store.all(), parse(await f.text()));
     const n = add.sessions.length, more = n + add.learners.length + add.taught.length;
     if (more && !await keep(() => store.merge(add))) return;
-    state.set({ notice: { text: t(more ? 'backup.restored' : 'backup.nothing', { n }), hold: true, name: 'restored' } });
+    state.set({ notice: { text: t(more ? 'backup.restored' : 'backup.nothing', { n }), name: 'restored' } });
   } catch (e) {
     if (!(e instanceof BackupError)) throw e;
     state.set({ notice: { text: t(`backup.${e.code}`, { file: f.name, where: e.where }), hold: true, name: 'refused' } });

@@ -1,4 +1,4 @@
-// The record: every session, newest first, and the backup.
+// The record: progress by rule, every session, newest first, and the backup.
 import * as state from '../../state.ts';
 import * as store from '../../store/store.ts';
 import { h, refill } from '../../dom.ts';
@@ -9,18 +9,20 @@ import { linesName } from '../../text/names.ts';
 import type { Session } from '../../types.ts';
 import { type View, when } from '../view.ts';
 import { backup } from './backup.ts';
+import { byRule } from './totals.ts';
 
 /** Sessions shown before the rest is asked for. */
 const PAGE = 50;
 
 export function record(): View {
   const node = h('main', { class: 'record' });
-  let shown = PAGE;
+  let shown = PAGE, open = true;
   const draw = () => {
     const l = state.learner(), all = l ? state.sessionsOf(l.id) : [], days = new Map<string, Session[]>();
     for (const s of all.slice(0, shown)) days.set(s.day, [...days.get(s.day) ?? [], s]);
     refill(node, h('h1', { tabindex: '-1' }, t('record.title', { child: l?.name || t('child') })),
       all.length === 0 && h('p', { class: 'empty', 'data-t': 'empty' }, t('record.empty')),
+      byRule(all, open, (now) => { open = now; }),
       [...days].map(([day, list]) => h('section', {}, h('h2', {}, dayName(day)), h('ul', { class: 'sessions' }, list.map(row)))),
       all.length > shown && h('button', { class: 'plain', 'data-t': 'more', onclick: () => { shown += PAGE; draw(); } }, t('record.more', { n: all.length - shown })),
       backup());

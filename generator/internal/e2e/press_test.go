@@ -1,0 +1,80 @@
+package e2e
+
+import (
+	"fmt"
+	"testing"
+
+	"github.com/chromedp/cdproto/input"
+	"github.com/chromedp/chromedp"
+)
+
+// mouse sends one event of a mouse that has its left button down or up.
+func (p *page) mouse(kind input.DispatchMouseEventType, x, y float64) {
+	p.t.Helper()
+	e := input.DispatchMouseEventParams{Type: kind, X: x, Y: y, Button: input.MouseButtonLeft, ClickCount: 1}
+	if kind != input.DispatchMouseEventTypeMouseReleased {
+		e.Buttons = 1
+	}
+	call(p, input.DispatchMouseEvent, e)
+}
+
+// place is the middle of an element that is brought into view.
+func (p *page) place(selector string) (x, y float64) {
+	p.t.Helper()
+	at := eval[[]float64](p, fmt.Sprintf(`(() => {
+		const e = document.querySelector(%q);
+		e.scrollIntoView({ block: "center", behavior: "instant" });
+		const b = e.getBoundingClientRect();
+		return [b.left + b.width / 2, b.top + b.height / 2];
+	})()`, selector))
+	return at[0], at[1]
+}
+
+// TestPress holds controls down while what they belong to changes: no press is
+// lost, and a slider stays under the finger.
+func TestPress(t *testing.T) {
+	s := serve(t, "/", built(t))
+	p := newPage(t)
+	p.begin(s.address, "One")
+	p.open(s.address + "#/learner")
+	p.wait("the name", visible(hook("nickname")))
+	p.do(chromedp.SendKeys(chromedp.CSS(hook("nickname")), " and more"))
+	// The field is left by the press; its change is kept and would draw the screen again before the release.
+	x, y := p.place(hook("add-learner"))
+	p.mouse(input.DispatchMouseEventTypeMousePressed, x, y)
+	for n := 0; ; n++ {
+		kept := eval[bool](p, `new Promise((r, fail) => { const q = indexedDB.open("sutur"); q.onerror = fail; q.onsuccess = () => {
+			const g = q.result.transaction("learners").objectStore("learners").getAll();
+			g.onsuccess = () => { q.result.close(); r(g.result.some(l => l.name.includes("and more"))); };
+		}; })`)
+		if kept {
+			break
+		}
+		if n == 1000 {
+			t.Fatal("the name was not kept")
+		}
+	}
+	eval[any](p, `new Promise(r => setTimeout(r, 200))`)
+	p.mouse(input.DispatchMouseEventTypeMouseReleased, x, y)
+	p.wait("a second learner", `document.querySelectorAll('[data-t^="learner-"]').length === 2`)
+	p.wait("its name to be asked for", `document.activeElement.id === "nickname" && document.activeElement.value === ""`)
+
+	x, y = p.place(hook("size"))
+	size := func() float64 {
+		return eval[float64](p, `parseFloat(getComputedStyle(document.querySelector(".preview")).fontSize)`)
+	}
+	p.mouse(input.DispatchMouseEventTypeMousePressed, x, y)
+	eval[any](p, fmt.Sprintf(`(globalThis.slider = document.querySelector(%q), 0)`, hook("size")))
+	last := size()
+	for i := range 3 {
+		p.mouse(input.DispatchMouseEventTypeMouseMoved, x+float64(35*(i+1)), y)
+		p.wait("greater letters", fmt.Sprintf(`parseFloat(getComputedStyle(document.querySelector(".preview")).fontSize) > %v`, last))
+		last = size()
+	}
+	if !eval[bool](p, `slider.isConnected`) {
+		t.Error("the slider was drawn again under the finger")
+	}
+	p.mouse(input.DispatchMouseEventTypeMouseReleased, x+105, y)
+	p.wait("the size to be kept", `Number(document.querySelector('`+hook("size")+`').value) > 1.3`)
+	p.calm()
+}
