@@ -50,11 +50,16 @@ function draw() {
     hold.replaceChildren(view.node);
     app.dataset.screen = r.name;
     document.title = t('page.title', { screen: view.title });
-    scrollTo(0, 0);
-    if (!first) view.node.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
+    // With the frame that shows it, and after: before, each would lay the half-made page out once more.
+    requestAnimationFrame(() => { scrollTo(0, 0); if (!first) setTimeout(begin); });
   }
   tabs(nav, r);
   whenCalm(say);
+}
+
+/** The keyboard begins with the heading of a new screen, unless it is in use there already. */
+function begin() {
+  if (!hold.contains(document.activeElement)) hold.querySelector('h1')?.focus({ preventScroll: true });
 }
 
 const update = () => view?.update(), say = () => notice(said);

@@ -24,8 +24,10 @@ var thickness = map[string]string{"solid": ".05em", "dotted": ".06em", "dashed":
 //   - --paper, --ink and a --c-NAME for each family on :root, for the light
 //     theme and, on screens alone, for the dark one (asked for by the system or
 //     by data-theme=dark); print is always light;
-//   - ::highlight(f-NAME), colour and underline, for ranges of letters;
-//   - ::highlight(f-NAME-2) for families whose form is double: the second line.
+//   - .w::highlight(f-NAME), colour and underline, for ranges of letters in
+//     words, below an element whose data-ink holds f-NAME, and on leaves of
+//     paper: every such rule that reaches an element makes its style dear;
+//   - .w::highlight(f-NAME-2) for families whose form is double: the second line.
 //     Ranges of these families go into both highlights. Engines draw the two
 //     lines of "double" one device pixel apart, which nobody can see;
 //   - mark.f-NAME, underline alone, for whole words where ranges cannot be set.
@@ -38,15 +40,15 @@ func CSS(families []Family) string {
 	fmt.Fprintf(&b, "@media screen{:root[data-theme=dark]{%s}}\n", dark)
 	b.WriteString("mark[class^=f-]{background:none;color:inherit}\n")
 	for _, f := range families {
-		ink := "var(--c-" + f.Name + ")"
+		ink, below := "var(--c-"+f.Name+")", `:is([data-ink~="f-`+f.Name+`"],.leaves)`
 		if f.Form == "double" {
-			fmt.Fprintf(&b, "::highlight(f-%s){color:%s;%s}\n", f.Name, ink, line("solid", doubleLine, ink, doubleFirst))
-			fmt.Fprintf(&b, "::highlight(f-%s-2){%s}\n", f.Name, line("solid", doubleLine, ink, doubleSecond))
+			fmt.Fprintf(&b, "%s .w::highlight(f-%s){color:%s;%s}\n", below, f.Name, ink, line("solid", doubleLine, ink, doubleFirst))
+			fmt.Fprintf(&b, "%s .w::highlight(f-%s-2){%s}\n", below, f.Name, line("solid", doubleLine, ink, doubleSecond))
 			fmt.Fprintf(&b, "mark.f-%s{border-block-end:.16em double %s}\n", f.Name, ink)
 			continue
 		}
 		under := line(f.Form, thickness[f.Form], ink, offset)
-		fmt.Fprintf(&b, "::highlight(f-%s){color:%s;%s}\n", f.Name, ink, under)
+		fmt.Fprintf(&b, "%s .w::highlight(f-%s){color:%s;%s}\n", below, f.Name, ink, under)
 		fmt.Fprintf(&b, "mark.f-%s{%s}\n", f.Name, under)
 	}
 	return b.String()

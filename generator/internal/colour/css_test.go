@@ -12,12 +12,12 @@ func TestCSS(t *testing.T) {
 	css := CSS(fs)
 	for _, f := range fs {
 		for want, times := range map[string]int{
-			"--c-" + f.Name + ":" + f.Light:       1,
-			"--c-" + f.Name + ":" + f.Dark:        2,
-			"::highlight(f-" + f.Name + "){":      1,
-			"\nmark.f-" + f.Name + "{":            1,
-			"::highlight(f-" + f.Name + "-2){":    map[bool]int{true: 1}[f.Form == "double"],
-			"::highlight(f-" + f.Name + "){color": 1,
+			"--c-" + f.Name + ":" + f.Light: 1,
+			"--c-" + f.Name + ":" + f.Dark:  2,
+			`:is([data-ink~="f-` + f.Name + `"],.leaves) .w::highlight(f-` + f.Name + "){": 1,
+			"\nmark.f-" + f.Name + "{":              1,
+			".w::highlight(f-" + f.Name + "-2){":    map[bool]int{true: 1}[f.Form == "double"],
+			".w::highlight(f-" + f.Name + "){color": 1,
 		} {
 			if got := strings.Count(css, want); got != times {
 				t.Errorf("%q: %d times, want %d", want, got, times)

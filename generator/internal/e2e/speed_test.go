@@ -15,6 +15,13 @@ func slowPhone(p *page) {
 	call(p, emulation.SetCPUThrottlingRate, emulation.SetCPUThrottlingRateParams{Rate: 4})
 }
 
+// rest waits until the page has saved the site for reading offline, and then
+// a little: a phone does that once.
+func rest(p *page) {
+	p.t.Helper()
+	eval[any](p, `navigator.serviceWorker.ready.then(() => new Promise(r => setTimeout(() => r(0), 3000)))`)
+}
+
 // painted resolves once the frame after now has been painted.
 const painted = `new Promise(r => requestAnimationFrame(() => { const c = new MessageChannel(); c.port1.onmessage = () => r(); c.port2.postMessage(0); }))`
 
@@ -33,6 +40,7 @@ func BenchmarkLines(b *testing.B) {
 	p := newPage(b)
 	p.open(s.address + "#/lines?rule=noon-ikhfa&from=78:12&to=78:20")
 	p.wait("the lines", visible(hook("verse-78-20")))
+	rest(p)
 	slowPhone(p)
 	var ms []float64
 	for b.Loop() {
@@ -55,6 +63,7 @@ func BenchmarkMark(b *testing.B) {
 	p := newPage(b)
 	p.open(s.address + "#/lines?rule=noon-ikhfa&from=78:12&to=78:20")
 	p.wait("the lines", visible(hook("verse-78-20")))
+	rest(p)
 	slowPhone(p)
 	var ms []float64
 	for b.Loop() {

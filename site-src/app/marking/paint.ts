@@ -33,6 +33,12 @@ function roof(s: Shown, l: number, colour: string, origin: DOMRect): HTMLElement
   });
 }
 
+/** The styles of the colours reach only below an element that names them: each one makes laying the words slower. */
+function allow(el: HTMLElement | null, names: Set<string>) {
+  const had = el?.dataset.ink?.split(' ') ?? [], more = [...names].filter((n) => !had.includes(n));
+  if (el && more.length) el.dataset.ink = [...had, ...more].join(' ');
+}
+
 /** Paints the spans and nothing else on a sheet; extra pieces go into over, a layer that lies exactly on it. */
 export function paint(sheet: Sheet, over: HTMLElement, spans: Span[], owner = 'lines') {
   let at: DOMRect | undefined;
@@ -65,6 +71,7 @@ export function paint(sheet: Sheet, over: HTMLElement, spans: Span[], owner = 'l
   }
   over.replaceChildren(...pieces);
   if (!ranges) return;
+  allow(over.parentElement, new Set(spans.map((p) => p.name)));
   for (const name of byName.keys()) if (!inUse.has(name)) inUse.set(name, new Map());
   for (const [name, owners] of inUse) {
     const now = byName.get(name);

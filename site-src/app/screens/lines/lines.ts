@@ -33,7 +33,7 @@ export function lines(want: Lines): View {
   let sheet: Passage | undefined, gone = false, checked: unknown[] = [];
 
   // What is scrolled into view, or comes into focus, does not lie under the controls.
-  const height = new ResizeObserver(() => { root.style.scrollPaddingBlockEnd = `${thumb.offsetHeight + 8}px`; });
+  const height = new ResizeObserver(([e]) => setTimeout(() => { if (!gone) root.style.scrollPaddingBlockEnd = `${e!.borderBoxSize[0]!.blockSize + 8}px`; }));
   height.observe(thumb);
 
   const update = () => {

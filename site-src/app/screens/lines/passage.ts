@@ -44,7 +44,7 @@ export function passage(l: live.Live, opening: string): Passage {
   });
   const { from, to } = l.draft.lines;
   const el = h('div', {
-    class: 'sheet', role: 'application', tabindex: '0', 'data-t': 'passage', 'aria-describedby': 'keys-help',
+    class: 'sheet', 'data-ink': l.rule && `f-${l.rule.family}`, role: 'application', tabindex: '0', 'data-t': 'passage', 'aria-describedby': 'keys-help',
     'aria-label': linesName(state.get().catalogue.surahs, from, to),
   }, text, layer);
   let adding = true;

@@ -18,7 +18,7 @@ const hook = () => h('span', { class: 'base', 'aria-hidden': 'true' });
 /** The lines alone, without colour; as thick as the generator draws them (package colour). */
 export function lineStyles(families: Family[]): string {
   const thick: Record<string, string> = { solid: '.05em', double: '.05em', dotted: '.06em', dashed: '.03em', wavy: '.05em' };
-  return families.map((f) => `::highlight(line-${f.id}){text-decoration:underline ${f.form === 'double' ? 'solid' : f.form} ${thick[f.form] ?? '.05em'} var(--c-${f.id});`
+  return families.map((f) => `.leaves .w::highlight(line-${f.id}){text-decoration:underline ${f.form === 'double' ? 'solid' : f.form} ${thick[f.form] ?? '.05em'} var(--c-${f.id});`
     + 'text-underline-offset:.42em;text-decoration-skip-ink:none}').join('');
 }
 
