@@ -14,6 +14,7 @@ import (
 	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/log"
 	"github.com/chromedp/cdproto/network"
+	cdppage "github.com/chromedp/cdproto/page"
 	"github.com/chromedp/cdproto/runtime"
 	"github.com/chromedp/chromedp"
 )
@@ -101,8 +102,20 @@ func newPage(t testing.TB) *page {
 		t.Fatal(err)
 	}
 	p.do(chromedp.EmulateViewport(390, 844))
+	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: journal})
 	return p
 }
+
+// journal notes the last presses and changes of address, and where they went.
+const journal = `{
+	const list = globalThis.journal = [];
+	const note = e => {
+		const t = e.target, name = t.dataset?.t ?? t.className ?? t.nodeName ?? "";
+		list.push([Math.round(performance.now()), e.type, name, e.clientX === undefined ? location.hash : Math.round(e.clientX) + "," + Math.round(e.clientY)].join(" "));
+		if (list.length > 24) list.shift();
+	};
+	for (const k of ["pointerdown", "pointerup", "pointercancel", "click", "submit", "hashchange"]) addEventListener(k, note, true);
+}`
 
 func (p *page) listen(ev any) {
 	p.mu.Lock()
@@ -150,9 +163,10 @@ func (p *page) describe() string {
 	defer cancel()
 	at, _ := chromedp.Run(ctx, chromedp.Location())
 	text, _ := chromedp.Run(ctx, chromedp.Evaluate[string](`document.body ? document.body.innerText.slice(0, 1500) : ""`))
+	presses, _ := chromedp.Run(ctx, chromedp.Evaluate[string](`(globalThis.journal ?? []).join("\n")`))
 	p.mu.Lock()
 	defer p.mu.Unlock()
-	return fmt.Sprintf("at %s\n--- shown:\n%s\n--- trouble:\n%s", at, text, strings.Join(p.trouble, "\n"))
+	return fmt.Sprintf("at %s\n--- shown:\n%s\n--- presses:\n%s\n--- trouble:\n%s", at, text, presses, strings.Join(p.trouble, "\n"))
 }
 
 // open goes to an address and waits until the page has loaded.

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"sync"
 	"testing"
+	"time"
 
 	"github.com/chromedp/chromedp"
 
@@ -79,22 +80,35 @@ func hook(name string) string { return fmt.Sprintf(`[data-t="%s"]`, name) }
 func (p *page) click(name string) { p.t.Helper(); p.clickOn(hook(name)) }
 
 // clickOn brings an element into view and clicks its middle, once nothing else
-// lies over it.
+// lies over it and it has stood still for two frames.
 func (p *page) clickOn(selector string) {
 	p.t.Helper()
 	p.wait("a control "+selector, visible(selector))
-	middle := fmt.Sprintf(`(() => {
-		const e = [...document.querySelectorAll(%q)].find(e => e.getClientRects().length > 0 && !e.disabled);
-		e?.scrollIntoView({ block: "nearest", behavior: "instant" });
-		const b = e?.getBoundingClientRect(), at = b && [b.left + b.width / 2, b.top + b.height / 2];
-		return at && e.contains(document.elementFromPoint(...at)) ? at : null;
+	middle := fmt.Sprintf(`(async () => {
+		const frame = () => new Promise(r => requestAnimationFrame(r));
+		const place = () => {
+			const e = [...document.querySelectorAll(%q)].find(e => e.getClientRects().length > 0 && !e.disabled);
+			e?.scrollIntoView({ block: "nearest", behavior: "instant" });
+			const b = e?.getBoundingClientRect(), at = b && [b.left + b.width / 2, b.top + b.height / 2];
+			return at && e.contains(document.elementFromPoint(...at)) ? at : null;
+		};
+		const first = place();
+		await frame();
+		await frame();
+		const then = place();
+		return first && then && first.join() === then.join() ? then : [];
 	})()`, selector)
-	p.wait("nothing over the control "+selector, middle)
-	at := eval[[]float64](p, middle)
-	if len(at) != 2 {
-		p.t.Fatalf("the control %s went away\n%s", selector, p.describe())
+	deadline := time.Now().Add(patience)
+	for {
+		at := eval[[]float64](p, middle)
+		if len(at) == 2 {
+			p.do(chromedp.MouseClickXY(at[0], at[1]))
+			return
+		}
+		if time.Now().After(deadline) {
+			p.t.Fatalf("the control %s does not come to rest, or something lies over it\n%s", selector, p.describe())
+		}
 	}
-	p.do(chromedp.MouseClickXY(at[0], at[1]))
 }
 
 // visible is an expression: an element is there and has a size.
