@@ -39,7 +39,8 @@ function screen(r: Route): View {
 }
 
 function draw() {
-  const s = state.get(), r = s.route, key = r.name === 'lines' ? linesHash(r.lines) : r.name === 'bad' || r.name === 'choose' ? location.hash : r.name;
+  // Told by the route alone: the address changes a moment before the route does, and something else may be drawn between.
+  const s = state.get(), r = s.route, key = r.name === 'lines' ? linesHash(r.lines) : JSON.stringify(r);
   apply(s.settings);
   if (key === shown) whenCalm(update);
   else {

@@ -78,3 +78,21 @@ func TestPress(t *testing.T) {
 	p.wait("the size to be kept", `Number(document.querySelector('`+hook("size")+`').value) > 1.3`)
 	p.calm()
 }
+
+// TestAddress draws the choice of lines again between the change of the address
+// and the event that tells of it: the new address is shown all the same.
+func TestAddress(t *testing.T) {
+	s := serve(t, "/", built(t))
+	p := newPage(t)
+	p.begin(s.address, "One")
+	p.open(s.address + "#/lines?rule=qalqalah&from=111:1&to=111:5")
+	p.wait("the lines", visible(hook("verse-111-5")))
+	p.clickOn(hook("menu") + " summary, summary" + hook("menu"))
+	p.click("share")
+	p.wait("a notice", visible(hook("notice-close")))
+	eval[any](p, `(location.hash = "#/lines?rule=qalqalah", 0)`)
+	p.wait("the choice", visible(hook("best-1")))
+	eval[any](p, fmt.Sprintf(`(location.hash = "#/lines?rule=qalqalah&from=112:1&to=112:4", document.querySelector('%s').click(), 0)`, hook("notice-close")))
+	p.wait("the new lines", visible(hook("verse-112-4")))
+	p.calm()
+}
