@@ -45,7 +45,6 @@ type Page struct {
 	Font         string // the reading font, for a preload link; empty if there is none
 	Catalogue    string // the catalogue, for data-catalogue on the html element
 	Manifest     string
-	Icon         string // SVG
 	TouchIcon    string // PNG of 180 pixels
 	Families     []colour.Family
 	Rules        []rules.Rule
@@ -108,13 +107,10 @@ func (a app) pages(s Source, try [][]Try) ([]bundle.File, []diag.Diagnostic) {
 		files = append(files, f)
 	}
 	root, below, err := a.page(s, try, ""), a.page(s, try, "../"), error(nil)
-	if root.Icon, err = root.Asset("icons/icon.svg"); err != nil {
-		return nil, []diag.Diagnostic{{File: "site-src", Found: err.Error()}}
-	}
 	if root.TouchIcon, err = root.Asset("icons/touch-180.png"); err != nil {
 		return nil, []diag.Diagnostic{{File: "site-src", Found: err.Error()}}
 	}
-	below.Icon, below.TouchIcon = "../"+root.Icon, "../"+root.TouchIcon
+	below.TouchIcon = "../" + root.TouchIcon
 	about, index := root, below
 	about.Title, about.Description = "About Sutur", "What Sutur is, what it is not, cautions, sources and licences."
 	index.Title, index.Description = "Lessons · Sutur", "Every recitation rule on one page of its own, with examples from the Qur'an."

@@ -36,13 +36,18 @@ export function lines(want: Lines): View {
   const height = new ResizeObserver(([e]) => setTimeout(() => { if (!gone) root.style.scrollPaddingBlockEnd = `${e!.borderBoxSize[0]!.blockSize + 8}px`; }));
   height.observe(thumb);
 
-  const update = () => {
-    const l = live.get();
-    if (!l || !sheet || gone) return;
+  const say = (l: live.Live) => {
     const { phase } = l.draft;
     node.dataset.phase = phase;
     const line = l.ask ? t('lines.asking') : phase === 'check' ? summary(l) : t(`lines.task.${l.rule ? phase : `plain-${phase}`}`, { rule: l.rule?.name ?? '' });
     if (task.textContent !== line) task.textContent = line;
+  };
+
+  const update = () => {
+    const l = live.get();
+    if (!l || !sheet || gone) return;
+    const { phase } = l.draft;
+    say(l);
     hold.hidden = phase === 'done';
     // What was opened in the lists stays open as long as they say the same.
     const now = phase === 'check' ? [phase, l.draft.marks, l.draft.stops, state.get().settings] : [];
@@ -67,11 +72,14 @@ export function lines(want: Lines): View {
       const [vs, first, kept] = await Promise.all([verses(c, want.from, want.to), opening(c, want.from, want.to), who ? store.draft(who).catch(() => undefined) : undefined]);
       if (gone) return;
       const again = kept && linesHash(kept.lines) === linesHash(want) && kept.phase !== 'done' ? kept : live.fresh(who, want);
-      sheet = passage(live.begin(c, vs, again), first);
+      const l = live.begin(c, vs, again);
+      sheet = passage(l, first);
       live.onChange(update);
       hold.replaceChildren(sheet.el);
       addEventListener('keydown', undo);
-      update();
+      // The letters first; what is around them a moment later.
+      say(l);
+      requestAnimationFrame(() => setTimeout(update));
     } catch (e) {
       if (!(e instanceof TextError)) throw e;
       hold.replaceChildren(h('div', { class: 'card', role: 'alert', 'data-t': 'text-error' },
