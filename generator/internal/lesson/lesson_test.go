@@ -127,6 +127,7 @@ func TestMistakes(t *testing.T) {
 		{"other id", "id: hum", "id: hmm", `hum.md:2:5: the id is "hmm"; write id: hum`},
 		{"bad order", "counts: 2\nrules: ghunnah", "kind: page\norder: first", `the order is "first"; 0 to 9999`},
 		{"page without order", "counts: 2\nrules: ghunnah", "kind: page\nname: Hum", `the page has no order`},
+		{"same order", "counts: 2\nrules: ghunnah", "kind: page\nname: Hum\norder: 5", `the order 5 is also that of`},
 		{"lesson with order", "counts: 2", "order: 1", `hum.md:3:8: the order of the lessons is computed from their rules; take the line away`},
 		{"kind", "counts: 2", "order: 1\nkind: song", `the kind is "song"; lesson and page are accepted`},
 		{"page with rules", "counts: 2", "order: 1\nkind: page", `hum.md:5:8: a page teaches no rule`},
@@ -188,7 +189,8 @@ func TestMistakes(t *testing.T) {
 			}
 			tx, f, rs := small(t)
 			_, ds := Load(fstest.MapFS{
-				"hum.md": {Data: []byte(strings.Replace(hum, c.old, c.new, 1))}, "hide.md": {Data: []byte(hide)}, "terms.json": {Data: []byte(terms)},
+				"hum.md": {Data: []byte(strings.Replace(hum, c.old, c.new, 1))}, "hide.md": {Data: []byte(hide)},
+				"note.md": {Data: []byte("---\nid: note\nkind: page\norder: 5\nname: Note\n---\nText.\n")}, "terms.json": {Data: []byte(terms)},
 			}, tx, f, rs)
 			if !diag.HasError(ds) {
 				t.Fatal("no error")

@@ -17,7 +17,7 @@ import (
 //	letters           a byte a phrase
 //	ends              a byte a phrase: 0 split, 1 pause sign, 2 verse end, 3 surah end
 //	changes           a byte a rule: 1 if stopping at a pause changes its places anywhere, 2 if starting after one does
-//	counts            for each rule a byte a phrase; those of one phrase are not more than MostPlaces together
+//	counts            for each rule a byte a phrase
 //	at stop           for each rule that has 1 a signed byte a pause
 //	at start          for each rule that has 2 a signed byte a pause
 //
@@ -41,21 +41,21 @@ func (x *Index) Encode() []byte {
 		b = append(b, byte(e))
 	}
 	tables := [][][]int8{x.AtStop, x.AtFrom}
-	changes := make([]byte, rules)
+	kept := make([]byte, rules)
 	for bit, table := range tables {
 		for r, row := range table {
-			if slices.ContainsFunc(row, func(d int8) bool { return d != 0 }) {
-				changes[r] |= 1 << bit
+			if changes(row) {
+				kept[r] |= 1 << bit
 			}
 		}
 	}
-	b = append(b, changes...)
+	b = append(b, kept...)
 	for _, row := range x.Counts {
 		b = append(b, row...)
 	}
 	for bit, table := range tables {
 		for r, row := range table {
-			if changes[r]>>bit&1 == 0 {
+			if kept[r]>>bit&1 == 0 {
 				continue
 			}
 			for _, d := range row {
@@ -64,6 +64,11 @@ func (x *Index) Encode() []byte {
 		}
 	}
 	return b
+}
+
+// changes reports whether a row of AtStop or AtFrom changes anything.
+func changes(row []int8) bool {
+	return slices.ContainsFunc(row, func(d int8) bool { return d != 0 })
 }
 
 // Decode reads what Encode wrote. Damaged or cut-off bytes are an error.
@@ -76,9 +81,9 @@ func Decode(b []byte) (*Index, error) {
 	if len(b) < least || n == 0 || rules == 0 {
 		return nil, fmt.Errorf("the passage index has %d bytes; its head asks for %d or more", len(b), least)
 	}
-	changes := b[headLen+3*n:][:rules]
+	kept := b[headLen+3*n:][:rules]
 	want := least
-	for _, c := range changes {
+	for _, c := range kept {
 		if c > 3 {
 			return nil, fmt.Errorf("a rule of the passage index changes by %d; 0 to 3 are accepted", c)
 		}
@@ -103,20 +108,17 @@ func Decode(b []byte) (*Index, error) {
 	for range rules {
 		x.Counts = append(x.Counts, take(n))
 	}
-	if !x.fits() {
-		return nil, fmt.Errorf("a phrase of the passage index has more than %d places", MostPlaces)
-	}
 	signed := func(bit byte) ([][]int8, error) {
 		rows := make([][]int8, rules)
 		for r := range rows {
 			rows[r] = make([]int8, k)
-			if changes[r]&bit == 0 {
+			if kept[r]&bit == 0 {
 				continue
 			}
 			for i, d := range take(k) {
 				rows[r][i] = int8(d)
 			}
-			if !slices.ContainsFunc(rows[r], func(d int8) bool { return d != 0 }) {
+			if !changes(rows[r]) {
 				return nil, errors.New("the passage index keeps changes of a rule that has none")
 			}
 		}

@@ -98,23 +98,6 @@ func (x *Index) derive() (pauses int) {
 	return pauses
 }
 
-// MostPlaces is how many places of all rules together a phrase has at most: the browser adds them up in bytes.
-const MostPlaces = 255
-
-// fits reports whether no phrase has more than MostPlaces.
-func (x *Index) fits() bool {
-	for i := range x.Words {
-		sum := 0
-		for _, row := range x.Counts {
-			sum += int(row[i])
-		}
-		if sum > MostPlaces {
-			return false
-		}
-	}
-	return true
-}
-
 // count counts the places of all verses. The cores share the verses in blocks; two phrases are never counted by two.
 func (x *Index) count(t *mushaf.Text, newEngine func() Engine) {
 	const block = 256

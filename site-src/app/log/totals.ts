@@ -7,15 +7,15 @@ export interface Total { rule: string; sessions: number; days: number; found: nu
 /** Sessions that count as the last ones. */
 export const LAST = 2;
 
-/** A total for every rule that was marked, the one met last first. */
+/** A total for every rule that was marked, the one met last first; sessions are newest first, as the store gives them. */
 export function totals(sessions: Session[]): Total[] {
   const by = new Map<string, Session[]>(), sum = (list: Session[], f: (s: Session) => number) => list.reduce((n, s) => n + f(s), 0);
   for (const s of sessions) if (s.rule) by.set(s.rule, [...by.get(s.rule) ?? [], s]);
-  return [...by].map(([rule, list]) => {
-    const all = [...list].sort((a, b) => (a.at < b.at ? -1 : 1)), last = all.slice(-LAST), places = (s: Session) => s.found + s.missed;
+  return [...by].map(([rule, all]) => {
+    const last = all.slice(0, LAST), places = (s: Session) => s.found + s.missed;
     return {
       rule, sessions: all.length, days: new Set(all.map((s) => s.day)).size, found: sum(all, (s) => s.found), of: sum(all, places),
-      lastFound: sum(last, (s) => s.found), lastOf: sum(last, places), day: all.at(-1)!.day, at: all.at(-1)!.at,
+      lastFound: sum(last, (s) => s.found), lastOf: sum(last, places), day: all[0]!.day,
     };
-  }).sort((a, b) => (a.at > b.at ? -1 : 1)).map(({ at: _, ...t }) => t);
+  });
 }

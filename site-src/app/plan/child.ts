@@ -1,7 +1,6 @@
 // Joins what is kept of a learner with the passage index: what the planner's pure functions ask for.
 import type { Catalogue, Learner, Lines, Ref, Session, Taught } from '../types.ts';
 import { all } from './candidates.ts';
-import { total } from './counter.ts';
 import { type Begun, type Plan, plan, query, type Reader } from './day.ts';
 import { ahead, refOf, verseOf } from './load.ts';
 import { order } from './next.ts';
@@ -24,9 +23,7 @@ export interface Course { x: Phrases; c: Catalogue; units: Unit[]; rare: boolean
 
 export function course(x: Phrases, c: Catalogue): Course {
   const us = units(c), verses = x.of.length - 1, [s, a] = c.juz[29]!;
-  // What every ranking asks for.
-  all(x, 0, x.n - 1, MIN, MAX);
-  total(x);
+  all(x, 0, x.n - 1, MIN, MAX); // what the first ranking asks for
   const places = unitPlaces(us, x.places(verseOf(x, { s, a }), verses - 1));
   return { x, c, units: us, rare: rare(x.places(0, verses - 1)), steps: sequence(us, places, us.map(() => false)) };
 }

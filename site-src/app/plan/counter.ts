@@ -10,8 +10,9 @@ export class Channel {
   private readonly more: number;
 
   constructor(private readonly x: Phrases, rules: number[]) {
-    const sums = this.sums = new Int32Array(x.n + 1), inPhrase = together(x, rules);
-    for (let i = 0, n = 0; i < inPhrase.length; i++) sums[i + 1] = n += inPhrase[i]!;
+    const sums = this.sums = new Int32Array(x.n + 1);
+    for (const r of rules) for (let i = 0, row = x.counts[r]!; i < x.n; i++) sums[i + 1]! += row[i]!;
+    for (let i = 0; i < x.n; i++) sums[i + 1]! += sums[i]!;
     this.stops = rules.flatMap((r) => x.atStop[r] ?? []);
     this.starts = rules.flatMap((r) => x.atFrom[r] ?? []);
     this.more = [...this.stops, ...this.starts].reduce((n, row) => n + Math.max(0, ...row), 0);
@@ -35,29 +36,6 @@ function sum(rows: ArrayLike<number>[], i: number): number {
   return n;
 }
 
-/** Places of some rules together in each phrase, four phrases in one addition: no phrase has more than 255 (encode.go). */
-function together(x: Phrases, rules: number[]): Uint8Array {
-  if (rules.length === 1) return x.counts[rules[0]!]!;
-  const lanes = new Uint32Array(Math.ceil(x.n / 4)), row = new Uint8Array(4 * lanes.length), fours = new Uint32Array(row.buffer);
-  for (const r of rules) {
-    row.set(x.counts[r]!);
-    for (let i = 0; i < lanes.length; i++) lanes[i]! += fours[i]!;
-  }
-  return new Uint8Array(lanes.buffer, 0, x.n);
-}
-
-const totals = new WeakMap<Phrases, Uint8Array>();
-
-/** Places of all rules in each phrase, found once for an index. */
-export function total(x: Phrases): Uint8Array {
-  let t = totals.get(x);
-  if (!t) totals.set(x, t = together(x, every(x)));
-  return t;
-}
-
-/** Every rule of an index. */
-export const every = (x: Phrases) => x.counts.map((_, r) => r);
-
 const UNKNOWN = 0x7fff;
 
 /** Places of some rules together in each phrase, or what a pause changes in them, summed up when it is first met. */
@@ -76,32 +54,47 @@ class Lazy {
   }
 }
 
+/** Places of some rules in passages, each phrase and each pause counted when it is first met. */
+class Counted {
+  private readonly inPhrase: Lazy;
+  private readonly atStop: Lazy;
+  private readonly atFrom: Lazy;
+
+  constructor(private readonly x: Phrases, rules: number[]) {
+    this.inPhrase = new Lazy(x.counts, rules, x.n);
+    this.atStop = new Lazy(x.atStop, rules, x.pauses);
+    this.atFrom = new Lazy(x.atFrom, rules, x.pauses);
+  }
+
+  places(a: number, b: number): number {
+    const k = this.x.pause[b]!, j = a ? this.x.pause[a - 1]! : -1;
+    let n = (k < 0 ? 0 : this.atStop.at(k)) + (j < 0 ? 0 : this.atFrom.at(j));
+    for (let p = a; p <= b; p++) n += this.inPhrase.at(p);
+    return n;
+  }
+}
+
+/** Of all rules, kept for an index: they are the same for every child. */
+const ofAll = new WeakMap<Phrases, Counted>();
+
 /** All that a passage has of every rule. */
 export class Tally {
-  private readonly total: Uint8Array;
-  private readonly some: Lazy[]; // in phrases, at stops, at starts: of the rules not yet taught, or of the others if they are fewer
-  private readonly all: Lazy[];
+  private readonly all: Counted;
+  private readonly part: Counted; // of the rules not yet taught, or of the others if they are fewer
   private readonly later: boolean;
 
   /** readable are the rules that the child knows or is to mark. */
   constructor(private readonly x: Phrases, readable: number[], private readonly due: number[]) {
-    const rules = every(x), later = rules.filter((r) => !readable.includes(r));
-    this.total = total(x);
+    const rules = x.counts.map((_, r) => r), later = rules.filter((r) => !readable.includes(r));
+    this.all = ofAll.get(x) ?? new Counted(x, rules);
+    ofAll.set(x, this.all);
     this.later = 2 * later.length <= rules.length;
-    const mine = this.later ? later : rules.filter((r) => readable.includes(r));
-    this.some = [new Lazy(x.counts, mine, x.n), new Lazy(x.atStop, mine, x.pauses), new Lazy(x.atFrom, mine, x.pauses)];
-    this.all = [new Lazy(x.atStop, rules, x.pauses), new Lazy(x.atFrom, rules, x.pauses)];
+    this.part = new Counted(x, this.later ? later : rules.filter((r) => readable.includes(r)));
   }
 
   /** Of the phrases from a to b, both included: places of all rules, of the readable ones, and how many due rules have one. */
   of(a: number, b: number): { total: number; readable: number; due: number } {
-    const { x, some, all } = this, k = x.pause[b]!, j = a ? x.pause[a - 1]! : -1;
-    let total = (k < 0 ? 0 : all[0]!.at(k)) + (j < 0 ? 0 : all[1]!.at(j)), part = (k < 0 ? 0 : some[1]!.at(k)) + (j < 0 ? 0 : some[2]!.at(j)), due = 0;
-    for (let p = a; p <= b; p++) {
-      total += this.total[p]!;
-      part += some[0]!.at(p);
-    }
-    for (const r of this.due) if (x.has(r, a, b)) due++;
-    return { total, readable: this.later ? total - part : part, due };
+    const total = this.all.places(a, b), part = this.part.places(a, b);
+    return { total, readable: this.later ? total - part : part, due: this.due.filter((r) => this.x.has(r, a, b)).length };
   }
 }

@@ -38,7 +38,7 @@ export function results(c: Child, r: Ranking, rule: number): HTMLElement[] {
       return h('li', { class: 'card', 'data-t': `best-${i + 1}` },
         h('h3', {}, linesName(cat.surahs, lines.from, lines.to), h('span', { class: 'quiet' }, ` · ${t('best.words', { n: p.words })}`)),
         h('p', {}, words[0]),
-        h('details', { class: 'plan-why', open: i === 0 }, h('summary', {}, t('plan.because')), h('ul', {}, words.slice(1).map((x) => h('li', {}, x)))),
+        h('details', { class: 'plan-why opens', open: i === 0 }, h('summary', {}, t('plan.because')), h('ul', {}, words.slice(1).map((x) => h('li', {}, x)))),
         h('a', { class: 'button big', href: linesHash(lines), 'data-t': `open-${i + 1}` }, t('choose.open')));
     })),
   ];

@@ -1,4 +1,5 @@
 // What lies under the thumb: the rule's pencil, undo, the counts, and the one button that moves on.
+import { pencil } from '../../colour/ink.ts';
 import { h, renew } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import * as live from './live.ts';
@@ -21,7 +22,7 @@ export function bar(el: HTMLElement) {
   const l = live.get();
   if (!l) return;
   const { phase } = l.draft, p = l.caret, m = p && live.marked(l, p), find = phase === 'find' && l.rule;
-  const colour = l.rule ? `--pencil:var(--c-${l.rule.family});--form:var(--form-${l.rule.family},solid)` : '';
+  const colour = l.rule ? pencil(l.rule.family) : '';
   renew(el,
     find && l.rule!.counts.length > 0 && h('div', { class: 'counts', role: 'group', 'aria-label': t('count.label') },
       h('span', { class: 'quiet' }, t(m ? 'count.here' : 'count.first')),

@@ -36,7 +36,7 @@ export function lines(want: Lines): View {
   const height = new ResizeObserver(([e]) => setTimeout(() => { if (!gone) root.style.scrollPaddingBlockEnd = `${e!.borderBoxSize[0]!.blockSize + 8}px`; }));
   height.observe(thumb);
 
-  const say = (l: live.Live) => {
+  const head = (l: live.Live) => {
     const { phase } = l.draft;
     node.dataset.phase = phase;
     const line = l.ask ? t('lines.asking') : phase === 'check' ? summary(l) : t(`lines.task.${l.rule ? phase : `plain-${phase}`}`, { rule: l.rule?.name ?? '' });
@@ -47,10 +47,10 @@ export function lines(want: Lines): View {
     const l = live.get();
     if (!l || !sheet || gone) return;
     const { phase } = l.draft;
-    say(l);
+    head(l);
     hold.hidden = phase === 'done';
     // What was opened in the lists stays open as long as they say the same.
-    const now = phase === 'check' ? [phase, l.draft.marks, l.draft.stops, state.get().settings] : [];
+    const now = phase === 'check' ? [l.draft.marks, l.draft.stops, state.get().settings] : [];
     if (phase === 'done') refill(after, end(l));
     else if (phase !== 'check') after.replaceChildren();
     else if (now.some((x, i) => x !== checked[i])) refill(after, ...told(l));
@@ -78,7 +78,7 @@ export function lines(want: Lines): View {
       hold.replaceChildren(sheet.el);
       addEventListener('keydown', undo);
       // The letters first; what is around them a moment later.
-      say(l);
+      head(l);
       requestAnimationFrame(() => setTimeout(update));
     } catch (e) {
       if (!(e instanceof TextError)) throw e;

@@ -1,5 +1,6 @@
 // One lesson of the ladder: how far it is, since when; inside, what it needs, the lesson, lines, history, and its place.
 import * as state from '../../state.ts';
+import { pencil } from '../../colour/ink.ts';
 import { ar, h } from '../../dom.ts';
 import { dateName, dayName, join, t } from '../../i18n.ts';
 import { type Child, dateOf, type Standing } from '../../plan/child.ts';
@@ -21,7 +22,7 @@ export function rung(c: Child, s: Standing, at: number, open: Set<string>, next:
   const button = (to: number, name: string) => h('button', {
     class: 'plain', 'data-t': `${u.id}-${name}`, disabled: to < 0, onclick: () => void move(s.unit, to),
   }, t(`rules.${name}`));
-  return h('li', { class: s.state, style: `--pencil:var(--c-${u.family});--form:var(--form-${u.family},solid)` },
+  return h('li', { class: s.state, style: pencil(u.family) },
     h('details', { 'data-t': key, open: open.has(key), name: 'rung' },
       h('summary', {}, h('span', { class: 'rung-name' }, h('span', { class: 'inked' }, u.name), ' ', u.ar && ar(u.ar, 'ar small')),
         h('span', { class: 'state' }, said(s), next && ` · ${t('step.next')}`)),
@@ -50,7 +51,7 @@ function said(s: Standing): string {
 
 function history(c: Child, rules: number[]): HTMLElement | false {
   const { c: cat } = c.course, ids = rules.map((r) => cat.rules[r]!.id), all = c.sessions.filter((s) => ids.includes(s.rule));
-  return all.length > 0 && h('details', { class: 'plan-history' }, h('summary', {}, t('rules.history', { n: all.length })),
+  return all.length > 0 && h('details', { class: 'plan-history opens' }, h('summary', {}, t('rules.history', { n: all.length })),
     h('ul', {}, all.slice(-LAST).reverse().map((s) => h('li', {}, `${dateName(s.day)}: `,
       h('a', { href: linesHash({ rule: s.rule, from: s.from, to: s.to }) }, linesName(cat.surahs, s.from, s.to)),
       s.found + s.missed > 0 && ` · ${t('record.found', { n: s.found, of: s.found + s.missed })}`, ` · ${t(`outcome.${s.outcome}`)}`))));

@@ -1,5 +1,6 @@
 // The card of today: what to do, why in one line, one large button, and on asking why these lines.
 import * as state from '../../state.ts';
+import { pencil } from '../../colour/ink.ts';
 import { h } from '../../dom.ts';
 import { join, t } from '../../i18n.ts';
 import { keep } from '../../log/log.ts';
@@ -31,13 +32,13 @@ function draw(c: Child): HTMLElement {
   const to = lines ? linesHash(lines) : '#/lines', lesson = p.do === Teach && rule?.lesson;
   if (lines) prefetch(cat, lines);
   return h('section', { class: 'card', 'data-t': `next-${kind}` },
-    h('h2', rule ? { style: `--pencil:var(--c-${rule.family});--form:var(--form-${rule.family},solid)`, class: 'inked' } : {}, t(`today.card.${kind}`, { rule: name, child })),
+    h('h2', rule ? { style: pencil(rule.family), class: 'inked' } : {}, t(`today.card.${kind}`, { rule: name, child })),
     h('p', { 'data-t': 'why' }, why(c, child)),
     h('a', { class: 'button main', href: lesson ? lessonPath(lesson) : to, 'data-t': 'start' }, t(`today.button.${lesson || p.do !== Teach ? kind : 'practise'}`)),
     lesson && h('p', {}, h('a', { href: to, 'data-t': 'start-lines' }, t('today.after-lesson'))),
     h('p', { class: 'quiet', 'data-t': 'where' },
       best && lines ? linesName(cat.surahs, lines.from, lines.to) + (rule ? ` · ${t('today.places', { n: best.focus })}` : '') : t('plan.nowhere')),
-    best && h('details', { class: 'plan-why', 'data-t': 'because' }, h('summary', {}, t('plan.because')),
+    best && h('details', { class: 'plan-why opens', 'data-t': 'because' }, h('summary', {}, t('plan.because')),
       h('ul', {}, [reach(found), ...explain(c, best, p.rule, child)].filter(Boolean).map((x) => h('li', {}, x))),
       h('p', {}, h('a', { href: `#/lines${rule ? `?rule=${rule.id}` : ''}`, 'data-t': 'other-lines' }, t('plan.other-lines')))),
     p.do === Settle && h('p', {}, h('button', { class: 'link', 'data-t': 'settled', onclick: () => void settle() }, t('today.settled'))),
