@@ -1,1 +1,0 @@
-import{a}from"./chunk.JVWPBAM3.js";import"./chunk.QOPA477N.js";import"./chunk.LE5DKOMH.js";import"./chunk.6RREKEHW.js";import"./chunk.PKKBYRWY.js";import"./chunk.BU2CQTTV.js";import"./chunk.NGFYTAMG.js";export{a as panel};
