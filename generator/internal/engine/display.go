@@ -1,0 +1,45 @@
+package engine
+
+import (
+	"fmt"
+	"os"
+	"os/exec"
+	"strings"
+	"time"
+)
+
+// display starts an X server without a screen and gives its name, such as ":1".
+// It is large enough for one window of Width by Height.
+func display(xvfb string) (*process, string, error) {
+	r, w, err := os.Pipe()
+	if err != nil {
+		return nil, "", err
+	}
+	defer r.Close()
+	defer w.Close()
+	cmd := exec.Command(xvfb, "-displayfd", "3", "-screen", "0", fmt.Sprintf("%dx%dx24", 2*Width*Scale, 2*Height*Scale), "-nolisten", "tcp")
+	cmd.ExtraFiles = []*os.File{w}
+	p, err := launch(cmd, nil)
+	if err != nil {
+		return nil, "", err
+	}
+	got := make(chan string, 1)
+	go func() {
+		b := make([]byte, 16)
+		n, _ := r.Read(b)
+		got <- strings.TrimSpace(string(b[:n]))
+	}()
+	select {
+	case n := <-got:
+		if n != "" {
+			return p, ":" + n, nil
+		}
+	case <-p.done:
+	case <-time.After(startTime):
+	}
+	p.end()
+	return nil, "", fmt.Errorf("Xvfb: %s", p.last())
+}
+
+// startTime is how long a program may take to start on a busy machine.
+const startTime = 60 * time.Second
