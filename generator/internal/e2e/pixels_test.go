@@ -57,7 +57,13 @@ func picture(t testing.TB, name string, im image.Image) {
 // row are alike.
 func (p *page) settled() image.Image {
 	p.t.Helper()
-	eval[any](p, `document.fonts.ready.then(() => 0)`)
+	eval[any](p, `document.fonts.ready.then(() => {
+		if (globalThis.still) return;
+		// A scroll bar that fades away would be waited for.
+		const still = globalThis.still = new CSSStyleSheet();
+		still.replaceSync("* { scrollbar-width: none; caret-color: transparent !important; transition: none !important; }");
+		document.adoptedStyleSheets = [...document.adoptedStyleSheets, still];
+	})`)
 	last := p.shot()
 	for range 100 {
 		eval[any](p, `new Promise(r => requestAnimationFrame(() => requestAnimationFrame(() => r(0))))`)
@@ -85,4 +91,3 @@ func same(a, b image.Image) bool {
 	}
 	return true
 }
-
