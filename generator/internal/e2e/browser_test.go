@@ -48,7 +48,9 @@ type page struct {
 	t     testing.TB
 	ctx   context.Context
 	close context.CancelFunc
-	tab   engine.Session // of a test that runs in every engine; nil for one of Chromium alone
+	// For a test that runs in every engine; nil for one in Chromium alone.
+	tab    engine.Session
+	engine string
 
 	mu       sync.Mutex
 	trouble  []string // console errors and uncaught exceptions

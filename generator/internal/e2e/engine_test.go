@@ -5,6 +5,7 @@ import (
 	"context"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"path"
 	"slices"
 	"sync"
@@ -78,7 +79,21 @@ func newTab(t testing.TB, b engine.Browser) *page {
 		t.Fatal(err)
 	}
 	t.Cleanup(s.Close)
-	return &page{t: t, ctx: context.Background(), close: s.Close, tab: s}
+	return &page{t: t, ctx: context.Background(), close: s.Close, tab: s, engine: b.Name()}
+}
+
+// in is the same tab in a subtest.
+func (p *page) in(t testing.TB) *page {
+	return &page{t: t, ctx: p.ctx, close: p.close, tab: p.tab, engine: p.engine}
+}
+
+// lines opens lines by their address, with the finding of a rule begun anew.
+func (p *page) lines(s *server, rule string, surah, from, to int) {
+	p.t.Helper()
+	p.open(s.address + "about.html") // the same page with another hash would not load anew
+	p.open(fmt.Sprintf("%s#/lines?rule=%s&from=%d:%d&to=%[3]d:%[5]d", s.address, rule, surah, from, to))
+	p.wait("the lines", visible(hook(fmt.Sprintf("verse-%d-%d", surah, to)))+` && document.querySelector("main.lines")?.dataset.phase === "find"`)
+	eval[any](p, `document.fonts.ready.then(() => 0)`)
 }
 
 // must calls a method of the tab.

@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"bufio"
 	"fmt"
 	"os"
 	"os/exec"
@@ -15,19 +16,20 @@ func display(xvfb string) (*process, string, error) {
 	if err != nil {
 		return nil, "", err
 	}
-	defer r.Close()
 	defer w.Close()
 	cmd := exec.Command(xvfb, "-displayfd", "3", "-screen", "0", fmt.Sprintf("%dx%dx24", 2*Width*Scale, 2*Height*Scale), "-nolisten", "tcp")
 	cmd.ExtraFiles = []*os.File{w}
 	p, err := launch(cmd, nil)
 	if err != nil {
+		r.Close()
 		return nil, "", err
 	}
 	got := make(chan string, 1)
 	go func() {
-		b := make([]byte, 16)
-		n, _ := r.Read(b)
-		got <- strings.TrimSpace(string(b[:n]))
+		// The number and the end of its line come apart; the server stops if nobody reads both.
+		defer r.Close()
+		line, _ := bufio.NewReader(r).ReadString('\n')
+		got <- strings.TrimSpace(line)
 	}()
 	select {
 	case n := <-got:

@@ -114,7 +114,7 @@ func (b *webkit) New(ctx context.Context) (Session, error) {
 	s := &webkitTab{b: b}
 	if err := s.begin(ctx); err != nil {
 		s.Close()
-		return nil, fmt.Errorf("a session of WebKit: %w", err)
+		return nil, fmt.Errorf("a session of WebKit: %w\n%s", err, b.driver.last())
 	}
 	return s, nil
 }
