@@ -1,11 +1,13 @@
 package e2e
 
 import (
+	"bytes"
 	"context"
 	"encoding/json"
 	"fmt"
 	"image"
 	"image/color"
+	"image/draw"
 	"image/png"
 	"math"
 	"os"
@@ -17,31 +19,30 @@ import (
 )
 
 // shot is the viewport as it is seen.
-func (p *page) shot() image.Image {
+func (p *page) shot() *image.RGBA {
 	p.t.Helper()
-	var im image.Image
-	p.must(func(ctx context.Context, _ string) (err error) {
-		im, err = p.tab.Screenshot(ctx)
+	var out *image.RGBA
+	p.must(func(ctx context.Context, _ string) error {
+		im, err := p.tab.Screenshot(ctx)
+		if err == nil {
+			out = image.NewRGBA(im.Bounds())
+			draw.Draw(out, out.Rect, im, im.Bounds().Min, draw.Src)
+		}
 		return err
 	}, "")
-	return im
+	return out
 }
 
 // picture saves what is seen, in colour and in grey, for a person to look at:
 // into the folder that the variable SUTUR_PICTURES names, if it names one.
-func picture(t testing.TB, name string, im image.Image) {
+func picture(t testing.TB, name string, im *image.RGBA) {
 	t.Helper()
 	dir := os.Getenv("SUTUR_PICTURES")
 	if dir == "" {
 		return
 	}
-	b := im.Bounds()
-	grey := image.NewGray(b)
-	for y := b.Min.Y; y < b.Max.Y; y++ {
-		for x := b.Min.X; x < b.Max.X; x++ {
-			grey.Set(x, y, color.GrayModel.Convert(im.At(x, y)))
-		}
-	}
+	grey := image.NewGray(im.Rect)
+	draw.Draw(grey, grey.Rect, im, im.Rect.Min, draw.Src)
 	for name, im := range map[string]image.Image{name: im, name + "-grey": grey} {
 		if err := os.MkdirAll(dir, 0o755); err != nil {
 			t.Fatal(err)
@@ -61,7 +62,7 @@ func picture(t testing.TB, name string, im image.Image) {
 
 // settled waits until nothing is laid out or painted any more: two pictures in a
 // row are alike.
-func (p *page) settled() image.Image {
+func (p *page) settled() *image.RGBA {
 	p.t.Helper()
 	eval[any](p, `document.fonts.ready.then(() => {
 		if (globalThis.still) return;
@@ -83,20 +84,8 @@ func (p *page) settled() image.Image {
 	return nil
 }
 
-func same(a, b image.Image) bool {
-	if a.Bounds() != b.Bounds() {
-		return false
-	}
-	r := a.Bounds()
-	for y := r.Min.Y; y < r.Max.Y; y++ {
-		for x := r.Min.X; x < r.Max.X; x++ {
-			if a.At(x, y) != b.At(x, y) {
-				return false
-			}
-		}
-	}
-	return true
-}
+// same compares the bytes of two pictures of one kind.
+func same(a, b *image.RGBA) bool { return a.Rect == b.Rect && bytes.Equal(a.Pix, b.Pix) }
 
 // box is a rectangle in CSS pixels of the viewport.
 type box struct{ L, T, R, B float64 }
@@ -182,12 +171,12 @@ const near = 20
 
 // count is how many pixels of a rectangle have a colour. The middle of a stroke
 // has it wholly; its soft edges do not count.
-func count(im image.Image, r image.Rectangle, c color.RGBA) int {
+func count(im *image.RGBA, r image.Rectangle, c color.RGBA) int {
 	n := 0
 	r = r.Intersect(im.Bounds())
 	for y := r.Min.Y; y < r.Max.Y; y++ {
 		for x := r.Min.X; x < r.Max.X; x++ {
-			a := color.RGBAModel.Convert(im.At(x, y)).(color.RGBA)
+			a := im.RGBAAt(x, y)
 			if off(a.R, c.R) <= near && off(a.G, c.G) <= near && off(a.B, c.B) <= near {
 				n++
 			}
