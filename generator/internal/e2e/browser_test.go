@@ -236,6 +236,7 @@ func (p *page) stayedAt(address string) {
 	if err != nil {
 		p.t.Fatal(err)
 	}
+	p.asked()
 	p.mu.Lock()
 	defer p.mu.Unlock()
 	if len(p.requests) == 0 {

@@ -131,6 +131,31 @@ func (p *page) keys(text string) {
 	p.do(chromedp.KeyEvent(text))
 }
 
+// offline takes the network away where the driver can; the host is stopped by
+// whoever asks for it.
+func (p *page) offline() {
+	p.t.Helper()
+	p.must(func(ctx context.Context, _ string) error {
+		err := p.tab.Offline(ctx, true)
+		if errors.Is(err, engine.ErrCannot) {
+			return nil
+		}
+		return err
+	}, "")
+}
+
+// asked gathers what a tab's page has asked for since it was loaded.
+func (p *page) asked() {
+	p.t.Helper()
+	if p.tab == nil {
+		return
+	}
+	list := eval[[]string](p, `[location.href, ...performance.getEntriesByType("resource").map(e => e.name)]`)
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	p.requests = append(p.requests, list...)
+}
+
 // hear gathers what a tab's console has said: from its driver, or else from the
 // page, if overheard serves it.
 func (p *page) hear() {

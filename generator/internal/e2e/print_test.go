@@ -8,7 +8,6 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/chromedp/cdproto/emulation"
 	cdppage "github.com/chromedp/cdproto/page"
 	"github.com/chromedp/cdproto/performance"
 	"github.com/chromedp/chromedp"
@@ -84,8 +83,8 @@ func (p *page) leaves() []laidLeaf {
 // unfit lists what does not fit its place on paper.
 func (p *page) unfit() []string {
 	p.t.Helper()
-	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
-	defer call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{})
+	p.media("print")
+	defer p.media("")
 	return eval[[]string](p, `[...document.querySelectorAll(".print-stage .leaf")].flatMap((l, i) => {
 		const out = [], say = (what, el) => out.push("page " + (i + 1) + ": " + what + " " + el.textContent.slice(0, 60)), foot = l.querySelector(".leaf-foot").getBoundingClientRect();
 		const box = l.getBoundingClientRect(), inner = 12.9 * 96 / 25.4;

@@ -144,6 +144,10 @@ func TestSessionByKeyboard(t *testing.T) {
 func cut(p *page, s *server) {
 	p.t.Helper()
 	s.stop()
+	if p.tab != nil {
+		p.offline()
+		return
+	}
 	call(p, network.EmulateNetworkConditionsByRule, network.EmulateNetworkConditionsByRuleParams{
 		MatchedNetworkConditions: []*network.Conditions{{Offline: true, DownloadThroughput: -1, UploadThroughput: -1}},
 	})
