@@ -60,17 +60,23 @@ func picture(t testing.TB, name string, im *image.RGBA) {
 	}
 }
 
+// still takes away what moves by itself or in its own time, such as a scroll bar
+// that fades, once the fonts are there.
+func (p *page) still() {
+	p.t.Helper()
+	eval[any](p, `document.fonts.ready.then(() => {
+		const still = globalThis.still ??= new CSSStyleSheet();
+		if (document.adoptedStyleSheets.includes(still)) return;
+		still.replaceSync("* { scrollbar-width: none; caret-color: transparent !important; transition: none !important; }");
+		document.adoptedStyleSheets = [...document.adoptedStyleSheets, still];
+	})`)
+}
+
 // settled waits until nothing is laid out or painted any more: two pictures in a
 // row are alike.
 func (p *page) settled() *image.RGBA {
 	p.t.Helper()
-	eval[any](p, `document.fonts.ready.then(() => {
-		if (globalThis.still) return;
-		// A scroll bar that fades away would be waited for.
-		const still = globalThis.still = new CSSStyleSheet();
-		still.replaceSync("* { scrollbar-width: none; caret-color: transparent !important; transition: none !important; }");
-		document.adoptedStyleSheets = [...document.adoptedStyleSheets, still];
-	})`)
+	p.still()
 	last := p.shot()
 	for range 100 {
 		eval[any](p, `new Promise(r => requestAnimationFrame(() => requestAnimationFrame(() => r(0))))`)
@@ -105,6 +111,7 @@ func (b box) pixels() image.Rectangle {
 // and alif to the lam; then the alif is the half on the left, as elsewhere.
 func (p *page) boxes(word string, ends []int) []box {
 	p.t.Helper()
+	p.still()
 	list, _ := json.Marshal(ends)
 	out := eval[[]box](p, fmt.Sprintf(`(() => {
 		const w = document.querySelector(%q), ends = %s;

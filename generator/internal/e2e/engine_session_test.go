@@ -92,7 +92,7 @@ func TestGestures(t *testing.T) {
 				p.lines(s, rule, surah, from, upTo)
 				eval[any](p, `(globalThis.menus = 0, addEventListener("contextmenu", e => { if (!e.defaultPrevented) menus++; }), 0)`)
 				at := eval[box](p, `(() => {
-					const w = [...document.querySelectorAll("[data-t=passage] .w")].find(w => w.textContent.length > 7);
+					const w = [...document.querySelectorAll("[data-t=passage] .w")].find(w => w.textContent.length > 7 && w.getBoundingClientRect().right < 350); // clear of the scroll bar
 					w.scrollIntoView({ block: "center", behavior: "instant" });
 					const b = w.getBoundingClientRect();
 					return { L: b.left, T: b.top, R: b.right, B: b.bottom };

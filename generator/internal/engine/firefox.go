@@ -26,8 +26,8 @@ type firefox struct {
 
 var bidiAt = regexp.MustCompile(`WebDriver BiDi listening on (ws://\S+)`)
 
-// quiet keeps Firefox from asking other hosts for anything; the rest is set by
-// its own remote control.
+// quiet keeps Firefox from asking other hosts for anything, and gives it the
+// scroll bars and the touch of a phone; the rest is set by its remote control.
 const quiet = `user_pref("app.update.disabledForTesting", true);
 user_pref("browser.shell.checkDefaultBrowser", false);
 user_pref("datareporting.policy.dataSubmissionEnabled", false);
@@ -36,6 +36,7 @@ user_pref("network.connectivity-service.enabled", false);
 user_pref("network.dns.disableIPv6", true);
 user_pref("dom.w3c_touch_events.enabled", 1);
 user_pref("network.proxy.type", 0);
+user_pref("ui.useOverlayScrollbars", 1);
 user_pref("toolkit.telemetry.server", "data:,");
 `
 
