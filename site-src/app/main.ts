@@ -14,7 +14,7 @@ import type { View } from './screens/view.ts';
 import { linesHash, parseHash } from './share/link.ts';
 import { loadCatalogue, TextError } from './text/data.ts';
 import { early } from './theme.ts';
-import type { Catalogue, Route } from './types.ts';
+import type { Route } from './types.ts';
 import { apply, notice, tabs } from './view.ts';
 
 early();
@@ -65,15 +65,9 @@ function begin() {
 
 const update = () => view?.update(), say = () => notice(said);
 
-/** The families' underline forms, for what is drawn by style and not by highlight. */
-function forms(c: Catalogue) {
-  for (const f of c.families) document.documentElement.style.setProperty(`--form-${f.id}`, f.form);
-}
-
 async function start() {
   const url = document.documentElement.dataset.catalogue!, kept = store.all().catch(() => undefined);
   const c = await loadCatalogue(url), k = await kept;
-  forms(c);
   state.onChange(draw);
   state.set({
     catalogue: c, route: parseHash(c, location.hash), learners: k?.learners ?? [], sessions: k?.sessions ?? [], taught: k?.taught ?? [],

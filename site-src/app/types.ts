@@ -31,7 +31,7 @@ export interface Rule {
   short: string; why: string; lesson?: string;
 }
 export interface Surah { n: number; ar: string; la: string; count: number; file: string; page: number; juz: number; sha: string }
-export interface Family { id: string; light: string; dark: string; form: string }
+export interface Family { id: string; light: string; dark: string; form: 'solid' | 'double' | 'dotted' | 'dashed' | 'wavy' }
 export interface Catalogue {
   v: number; textDigest: string; surahs: Surah[]; rules: Rule[]; families: Family[]; details: string[];
   juz: [number, number][]; pages: [number, number][];

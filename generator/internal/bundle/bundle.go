@@ -90,6 +90,14 @@ func Worker(dir string, p Precache) (File, []diag.Diagnostic) {
 	return out.Files[0], ds
 }
 
+// The oldest browsers that the scripts and styles are lowered for: the first with
+// ranges of letters in colour (CSS Custom Highlight API) in each engine.
+var engines = []api.Engine{
+	{Name: api.EngineChrome, Version: "105"},
+	{Name: api.EngineFirefox, Version: "140"},
+	{Name: api.EngineSafari, Version: "17.2"},
+}
+
 func options(dir string) api.BuildOptions {
 	return api.BuildOptions{
 		AbsWorkingDir:     dir,
@@ -98,6 +106,7 @@ func options(dir string) api.BuildOptions {
 		Bundle:            true,
 		Format:            api.FormatIIFE,
 		Target:            api.ES2022,
+		Engines:           engines,
 		Charset:           api.CharsetUTF8,
 		LegalComments:     api.LegalCommentsNone,
 		MinifyWhitespace:  true,

@@ -35,6 +35,16 @@ export function shaped(word: Word, l: number): string {
   return (joins ? '\u200d' : '') + word.text.slice(x.from, x.to) + (on ? '\u200d' : '');
 }
 
+const MARK = /\p{M}/u;
+
+/** Letters l to l+n-1 with all that stands on them, pause signs too, in UTF-16 units: browsers paint no less than that. */
+export function cluster(word: Word, l: number, n: number): { from: number; to: number } {
+  let from = word.letters[l]!.from, to = word.letters[l + n - 1]!.to;
+  while (from > 0 && MARK.test(word.text[from]!)) from--;
+  while (to < word.text.length && MARK.test(word.text[to]!)) to++;
+  return { from, to };
+}
+
 function word(text: string): Word {
   const letters: Letter[] = [];
   let stretch = -1, pause = 0;

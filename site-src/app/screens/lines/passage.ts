@@ -46,7 +46,7 @@ export function passage(l: live.Live, opening: string): Passage {
   const el = h('div', {
     class: 'sheet', 'data-ink': l.rule && `f-${l.rule.family}`, role: 'application', tabindex: '0', 'data-t': 'passage', 'aria-describedby': 'keys-help',
     'aria-label': linesName(state.get().catalogue.surahs, from, to),
-  }, text, layer);
+  }, text, h('div', { class: 'glass', 'aria-hidden': 'true' }), layer);
   let adding = true;
   watch(el, sheet, {
     tap: (p) => act(p),
@@ -62,7 +62,7 @@ export function passage(l: live.Live, opening: string): Passage {
   const update = () => {
     const x = live.get();
     if (x && stops !== x.draft.stops) { stops = x.draft.stops; press(x, buttons); }
-    draw(sheet, layer);
+    draw(sheet, el, layer);
   };
   // Letters move when the lines are laid anew: by a turned phone, a setting, or the font that has come.
   keys(el, sheet, update);
@@ -71,7 +71,7 @@ export function passage(l: live.Live, opening: string): Passage {
     if (laid && laid !== size) update();
     laid = size;
   }).observe(el);
-  if (document.fonts.status !== 'loaded') void document.fonts.ready.then(update);
+  if (document.fonts.status !== 'loaded') void document.fonts.ready.then(() => { sheet.forget(); update(); });
   return { el, sheet, update };
 }
 
@@ -94,10 +94,11 @@ function press(l: live.Live, buttons: Ends[]) {
   }
 }
 
-function draw(sheet: Sheet, layer: HTMLElement) {
+function draw(sheet: Sheet, root: HTMLElement, layer: HTMLElement) {
   const l = live.get();
   if (!l || !layer.isConnected) return;
-  paint(sheet, layer, spans(l));
+  paint(sheet, root, spans(l));
+  layer.replaceChildren();
   let at: DOMRect | undefined; // asked for only when something lies over the lines: it makes the browser lay them out now
   const place = (v: number, w: number, i: number, cls: string, words = '') => {
     const s = sheet.word(v, w);

@@ -2,10 +2,11 @@
 // An answer sheet has the counts above the letters and the rules' short names below.
 import { h } from '../../dom.ts';
 import type { Cell } from '../../print/marks.ts';
+import type { Slot } from '../../marking/pieces.ts';
 import { stands } from '../../text/letters.ts';
 import type { Catalogue, Verse } from '../../types.ts';
 import type { Ink } from './ink.ts';
-import { type Measured, type Slot, wordEl } from './measure.ts';
+import { type Measured, wordEl } from './measure.ts';
 
 const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
 
