@@ -32,8 +32,12 @@ const inUse = new Map<string, Map<string, Range[]>>();
 /** How each letter of a word is marked. */
 export type Looks = (l: number) => Look | undefined;
 
-/** Where the letters of a word stand: edge is how far right of the hook its right edge is; see Sheet for the others. All in em. */
-export interface Measure { edge: number; slot: (l: number) => Slot; crown: (l: number) => number; top: (l: number) => number }
+/**
+ * Where the letters of a word stand, in em: edge is how far right of the hook its right edge is; crown and top are as in
+ * Sheet. Without top nothing is drawn above a small letter: its shape stands below the one that bears it, unless that has
+ * its own.
+ */
+export interface Measure { edge: number; slot: (l: number) => Slot; crown: (l: number) => number; top?: (l: number) => number }
 
 /** The ranges of a word's marks, in UTF-16 units, by the name of their highlight. */
 export function marked(word: Word, look: Looks, put: (name: string, range: { from: number; to: number }) => void) {
@@ -46,19 +50,23 @@ export function marked(word: Word, look: Looks, put: (name: string, range: { fro
   });
 }
 
-/** What is drawn on a word's baseline: shapes, and where ranges colour the letters, copies of what they cannot colour alone. */
-export function bits(word: Word, look: Looks, m: Measure, coloured: boolean): HTMLElement {
+/**
+ * What is drawn on a word's baseline: shapes and copies, with ranges of what they cannot colour alone, without ranges of no
+ * letter, or of every letter that has a colour.
+ */
+export function bits(word: Word, look: Looks, m: Measure, copies: 'special' | 'none' | 'all'): HTMLElement {
   const base = hook(), strokes: Stroke[] = [];
   const again = (l: number, colour = 'var(--ink)') => base.append(copy(word.text, {
     slot: m.slot(l), colour, ...stands(word, l) ? { below: m.crown(l) + .02 } : {},
   }, m.edge));
   word.letters.forEach((_, l) => {
     const mine = look(l), before = look(l - 1), after = look(l + 1), over = stands(word, l);
-    if (mine) strokes.push({ slot: m.slot(l), ...mine, ...over ? { over: m.top(l) } : {} });
-    if (!coloured) return;
+    if (mine && !(over && before && !m.top)) strokes.push({ slot: m.slot(l), ...mine, ...over && m.top ? { over: m.top(l) } : {} });
+    if (copies === 'none') return;
     // A small letter over another goes with it; where the two differ it is drawn again.
     if (over && mine?.colour !== before?.colour) again(l, mine?.colour);
-    if (lamAlif(word, l) && mine?.colour !== after?.colour) { again(l, mine?.colour); again(l + 1, after?.colour); }
+    if (copies === 'all' && mine && !over) again(l, mine.colour);
+    else if (lamAlif(word, l) && mine?.colour !== after?.colour) { again(l, mine?.colour); again(l + 1, after?.colour); }
   });
   if (strokes.length) base.append(drawing(strokes, m.edge));
   return base;
@@ -77,7 +85,7 @@ function refresh(s: Shown, spans: Span[], coloured: boolean) {
   s.key = key;
   const edge = s.el.getBoundingClientRect().width / Sheet.em(s);
   const measure: Measure = { edge, slot: (l) => Sheet.slot(s, l), crown: (l) => Sheet.crown(s, l), top: (l) => Sheet.top(s, l) };
-  const now = spans.length ? bits(s.word, looks(spans), measure, coloured && ranges) : undefined;
+  const now = spans.length ? bits(s.word, looks(spans), measure, coloured && ranges ? 'special' : 'none') : undefined;
   s.bits?.remove();
   if (now) s.el.append(now);
   if (now) s.bits = now; else delete s.bits;

@@ -8,6 +8,9 @@ import { type Measured, wordEl } from './measure.ts';
 /** Letters of a word in the colour of a family. */
 export interface Stroke { l: number; n: number; family: string }
 
+/** Gecko prints a copy of the page in which there are no highlights: there each coloured letter is drawn again. */
+const COPIES = CSS.supports('-moz-appearance', 'none') ? 'all' : 'special';
+
 export class Ink {
   private readonly names = new Map<string, Highlight>();
 
@@ -29,7 +32,7 @@ export class Ink {
       el.style.setProperty('--whole', `var(--c-${strokes[0]!.family})`);
     }
     if (ranges) marked(word, looks, (name, range) => this.add(name, range, node));
-    const base = bits(word, looks, { edge: 0, slot: (l) => m.slot(v, w, l), crown: (l) => m.crown(v, w, l), top: (l) => m.top(v, w, l) }, ranges);
+    const base = bits(word, looks, { edge: 0, slot: (l) => m.slot(v, w, l), crown: (l) => m.crown(v, w, l) }, ranges ? COPIES : 'none');
     if (base.firstChild) el.prepend(base);
     return { el, base };
   }

@@ -6,7 +6,7 @@ import { Sheet, type Shown } from '../../marking/sheet.ts';
 import type { Verse, Word } from '../../types.ts';
 
 /** Widths of words, places of letters, and for a small letter how high over the baseline the letter below it reaches. */
-export interface Measured { words: number[][]; space: number; slot: (v: number, w: number, l: number) => Slot; crown: (v: number, w: number, l: number) => number; top: (v: number, w: number, l: number) => number; drop: () => void }
+export interface Measured { words: number[][]; space: number; slot: (v: number, w: number, l: number) => Slot; crown: (v: number, w: number, l: number) => number; drop: () => void }
 
 const BIG = 100;
 
@@ -35,7 +35,6 @@ export async function measure(verses: Verse[]): Promise<Measured> {
     words, space: widths(first, text.length, text.length + 1),
     slot: (v, w, l) => Sheet.slot(at(v, w), l),
     crown: (v, w, l) => Sheet.crown(at(v, w), l),
-    top: (v, w, l) => Sheet.top(at(v, w), l),
     drop: () => box.remove(),
   };
 }
