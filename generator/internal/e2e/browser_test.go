@@ -2,10 +2,10 @@ package e2e
 
 import (
 	"context"
+	"encoding/json"
 	"fmt"
 	"net/url"
 	"os"
-	"os/exec"
 	"strings"
 	"sync"
 	"testing"
@@ -17,6 +17,8 @@ import (
 	cdppage "github.com/chromedp/cdproto/page"
 	"github.com/chromedp/cdproto/runtime"
 	"github.com/chromedp/chromedp"
+
+	"sutur/generator/internal/engine"
 )
 
 // patience is how long a test waits for anything. It is far more than a fast
@@ -27,6 +29,7 @@ var browser context.Context // the one browser; nil until the first page
 
 func TestMain(m *testing.M) {
 	code := m.Run()
+	closeEngines()
 	if closeBrowser != nil {
 		closeBrowser()
 	}
@@ -35,42 +38,9 @@ func TestMain(m *testing.M) {
 
 var closeBrowser func()
 
-// chromium returns the browser's command, or an error that says what is wanted.
-func chromium() (string, error) {
-	if p := os.Getenv("CHROMIUM"); p != "" {
-		return p, nil
-	}
-	for _, name := range []string{"chromium", "chromium-browser", "google-chrome", "google-chrome-stable"} {
-		if p, err := exec.LookPath(name); err == nil {
-			return p, nil
-		}
-	}
-	return "", fmt.Errorf("no Chromium was found: these tests drive the site in a real browser; install it from the system's packages (make tools) or name it in the variable CHROMIUM")
-}
-
-var startBrowser = sync.OnceValue(func() error {
-	path, err := chromium()
-	if err != nil {
-		return err
-	}
-	opts := append(chromedp.DefaultExecAllocatorOptions[:],
-		chromedp.ExecPath(path),
-		chromedp.NoSandbox,
-		chromedp.Flag("disable-quic", true),
-		chromedp.Flag("disable-component-update", true),
-		chromedp.Flag("disable-gpu", true),
-		chromedp.Flag("host-resolver-rules", "MAP * ~NOTFOUND, EXCLUDE 127.0.0.1"),
-	)
-	alloc, cancelAlloc := chromedp.NewExecAllocator(context.Background(), opts...)
-	ctx, cancel := chromedp.NewContext(alloc)
-	if err := chromedp.Do(ctx); err != nil {
-		cancel()
-		cancelAlloc()
-		return fmt.Errorf("start %s: %w", path, err)
-	}
-	browser = ctx
-	closeBrowser = func() { cancel(); cancelAlloc() }
-	return nil
+var startBrowser = sync.OnceValue(func() (err error) {
+	browser, closeBrowser, err = engine.StartChromium()
+	return err
 })
 
 // page is one tab in a profile of its own.
@@ -78,6 +48,9 @@ type page struct {
 	t     testing.TB
 	ctx   context.Context
 	close context.CancelFunc
+	// For a test that runs in every engine; nil for one in Chromium alone.
+	tab    engine.Session
+	engine string
 
 	mu       sync.Mutex
 	trouble  []string // console errors and uncaught exceptions
@@ -161,9 +134,10 @@ func (p *page) do(actions ...chromedp.Action[chromedp.Void]) {
 func (p *page) describe() string {
 	ctx, cancel := context.WithTimeout(p.ctx, 5*time.Second)
 	defer cancel()
-	at, _ := chromedp.Run(ctx, chromedp.Location())
-	text, _ := chromedp.Run(ctx, chromedp.Evaluate[string](`document.body ? document.body.innerText.slice(0, 1500) : ""`))
-	presses, _ := chromedp.Run(ctx, chromedp.Evaluate[string](`(globalThis.journal ?? []).join("\n")`))
+	at, _ := value[string](ctx, p, `location.href`)
+	text, _ := value[string](ctx, p, `document.body ? document.body.innerText.slice(0, 1500) : ""`)
+	presses, _ := value[string](ctx, p, `(globalThis.journal ?? []).join("\n")`)
+	p.hear()
 	p.mu.Lock()
 	defer p.mu.Unlock()
 	return fmt.Sprintf("at %s\n--- shown:\n%s\n--- presses:\n%s\n--- trouble:\n%s", at, text, presses, strings.Join(p.trouble, "\n"))
@@ -172,7 +146,21 @@ func (p *page) describe() string {
 // open goes to an address and waits until the page has loaded.
 func (p *page) open(address string) {
 	p.t.Helper()
+	if p.tab != nil {
+		p.must(p.tab.Open, address)
+		return
+	}
 	p.do(chromedp.Navigate(address))
+}
+
+// reload loads the page again.
+func (p *page) reload() {
+	p.t.Helper()
+	if p.tab != nil {
+		p.must(func(ctx context.Context, _ string) error { return p.tab.Reload(ctx) }, "")
+		return
+	}
+	p.do(chromedp.Reload())
 }
 
 // call sends one command of the protocol.
@@ -192,11 +180,24 @@ func eval[T any](p *page, script string) T {
 	p.t.Helper()
 	ctx, cancel := context.WithTimeout(p.ctx, patience)
 	defer cancel()
-	v, err := chromedp.Run(ctx, chromedp.Evaluate[T](script, chromedp.EvalAwaitPromise))
+	v, err := value[T](ctx, p, script)
 	if err != nil {
 		p.t.Fatalf("%v\n%s", err, p.describe())
 	}
 	return v
+}
+
+// value is eval for one who takes the error. For a test in every engine, script
+// is one expression.
+func value[T any](ctx context.Context, p *page, script string) (v T, err error) {
+	if p.tab == nil {
+		return chromedp.Run(ctx, chromedp.Evaluate[T](script, chromedp.EvalAwaitPromise))
+	}
+	data, err := p.tab.Eval(ctx, script)
+	if err == nil {
+		err = json.Unmarshal(data, &v)
+	}
+	return v, err
 }
 
 // wait waits until the expression is true.
@@ -205,7 +206,7 @@ func (p *page) wait(what, expression string) {
 	deadline := time.Now().Add(patience)
 	for {
 		ctx, cancel := context.WithTimeout(p.ctx, patience)
-		ok, err := chromedp.Run(ctx, chromedp.Evaluate[bool]("Boolean("+expression+")"))
+		ok, err := value[bool](ctx, p, "Boolean("+expression+")")
 		cancel()
 		if ok {
 			return
@@ -220,6 +221,7 @@ func (p *page) wait(what, expression string) {
 // calm fails the test if the page complained about anything.
 func (p *page) calm() {
 	p.t.Helper()
+	p.hear()
 	p.mu.Lock()
 	defer p.mu.Unlock()
 	for _, s := range p.trouble {

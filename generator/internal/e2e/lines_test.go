@@ -102,7 +102,7 @@ func (p *page) clickOn(selector string) {
 	for {
 		at := eval[[]float64](p, middle)
 		if len(at) == 2 {
-			p.do(chromedp.MouseClickXY(at[0], at[1]))
+			p.press(at[0], at[1])
 			return
 		}
 		if time.Now().After(deadline) {
@@ -140,7 +140,7 @@ func (p *page) tap(a letterAt) {
 		const b = r.getBoundingClientRect();
 		return [b.left + b.width / 2, b.top + b.height / 2];
 	})()`, a.v, a.w, a.from, a.to))
-	p.do(chromedp.MouseClickXY(at[0], at[1]))
+	p.press(at[0], at[1])
 }
 
 // marked returns the letters that are coloured as marks on the lines, by the
@@ -155,7 +155,9 @@ func (p *page) begin(address, name string) {
 	p.t.Helper()
 	p.open(address)
 	p.wait("the first screen", drawn)
-	p.do(chromedp.SendKeys(chromedp.CSS(hook("name")), name))
+	p.wait("the field for a name", visible(hook("name")))
+	eval[any](p, fmt.Sprintf(`(document.querySelector(%q).focus(), 0)`, hook("name")))
+	p.keys(name)
 	p.click("begin")
 	p.wait("the card of today", `document.querySelector('[data-t^="next-"]')`)
 }
@@ -174,7 +176,7 @@ func (p *page) choose(rule string, surah, from, to int) {
 	p.set("to", fmt.Sprint(to))
 	p.click("open")
 	p.wait("the lines", visible(hook(fmt.Sprintf("verse-%d-%d", surah, to))))
-	p.do(waitFonts())
+	eval[any](p, `document.fonts.ready.then(() => 0)`)
 }
 
 // set gives a field a value, as a choice by hand does.

@@ -1,0 +1,158 @@
+package engine
+
+import (
+	"context"
+	"encoding/json"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"sync"
+	"time"
+)
+
+// firefox is one Firefox without a screen.
+type firefox struct {
+	*bidi
+	run     *process
+	profile string
+	version string
+
+	mu   sync.Mutex
+	tabs map[string]*firefoxTab // by their context
+}
+
+var bidiAt = regexp.MustCompile(`WebDriver BiDi listening on (ws://\S+)`)
+
+// quiet keeps Firefox from asking other hosts for anything; the rest is set by
+// its own remote control.
+const quiet = `user_pref("app.update.disabledForTesting", true);
+user_pref("browser.shell.checkDefaultBrowser", false);
+user_pref("datareporting.policy.dataSubmissionEnabled", false);
+user_pref("network.captive-portal-service.enabled", false);
+user_pref("network.connectivity-service.enabled", false);
+user_pref("network.dns.disableIPv6", true);
+user_pref("dom.w3c_touch_events.enabled", 1);
+user_pref("network.proxy.type", 0);
+user_pref("toolkit.telemetry.server", "data:,");
+`
+
+// Firefox starts Firefox. With forced, every page is shown in forced colours:
+// Firefox takes them from a setting, not from the driver.
+func Firefox(forced bool) (Browser, error) {
+	path, err := FirefoxPath()
+	if err != nil {
+		return nil, err
+	}
+	return tries("Firefox", func() (Browser, error) { return startFirefox(path, forced) })
+}
+
+func startFirefox(path string, forced bool) (Browser, error) {
+	profile, err := os.MkdirTemp("", "firefox")
+	if err != nil {
+		return nil, err
+	}
+	f := &firefox{profile: profile, tabs: map[string]*firefoxTab{}}
+	ok := false
+	defer func() {
+		if !ok {
+			f.Close()
+		}
+	}()
+	prefs := quiet
+	if forced {
+		prefs += `user_pref("browser.display.document_color_use", 2);` + "\n"
+	}
+	if err := os.WriteFile(filepath.Join(profile, "user.js"), []byte(prefs), 0o644); err != nil {
+		return nil, err
+	}
+	at := make(chan string, 1)
+	cmd := exec.Command(path, "--headless", "--no-remote", "--profile", profile, "--remote-debugging-port", "0")
+	cmd.Env = append(os.Environ(), "HOME="+profile, "MOZ_HEADLESS=1")
+	f.run, err = launch(cmd, func(line string) {
+		if m := bidiAt.FindStringSubmatch(line); m != nil {
+			select {
+			case at <- m[1]:
+			default:
+			}
+		}
+	})
+	if err != nil {
+		return nil, err
+	}
+	ctx, cancel := context.WithTimeout(context.Background(), startTime)
+	defer cancel()
+	select {
+	case address := <-at:
+		if f.bidi, err = dialBidi(ctx, address+"/session", f.heard); err != nil {
+			return nil, err
+		}
+	case <-f.run.done:
+		return nil, fmt.Errorf("Firefox: %s", f.run.last())
+	case <-ctx.Done():
+		return nil, fmt.Errorf("Firefox does not answer: %s", f.run.last())
+	}
+	var got struct {
+		Capabilities struct{ BrowserVersion string }
+	}
+	if err := f.call(ctx, "session.new", map[string]any{"capabilities": struct{}{}}, &got); err != nil {
+		return nil, err
+	}
+	f.version = got.Capabilities.BrowserVersion
+	if err := f.call(ctx, "session.subscribe", map[string]any{"events": []string{"log.entryAdded"}}, nil); err != nil {
+		return nil, err
+	}
+	ok = true
+	return f, nil
+}
+
+func (f *firefox) Name() string    { return "firefox" }
+func (f *firefox) Version() string { return "Firefox " + f.version }
+
+func (f *firefox) Close() {
+	if f.bidi != nil {
+		ctx, cancel := context.WithTimeout(context.Background(), 5*time.Second)
+		f.call(ctx, "browser.close", nil, nil)
+		cancel()
+	}
+	if f.run != nil {
+		f.run.end()
+	}
+	os.RemoveAll(f.profile)
+}
+
+// heard hands what the console says to its tab.
+func (f *firefox) heard(method string, params json.RawMessage) {
+	var e struct {
+		Level, Text string
+		Source      struct{ Context string }
+	}
+	if method != "log.entryAdded" || json.Unmarshal(params, &e) != nil {
+		return
+	}
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	if t := f.tabs[e.Source.Context]; t != nil && (e.Level == "error" || strings.HasPrefix(e.Level, "warn")) {
+		t.trouble = append(t.trouble, e.Level+": "+e.Text)
+	}
+}
+
+func (f *firefox) New(ctx context.Context) (Session, error) {
+	var user struct{ UserContext string }
+	if err := f.call(ctx, "browser.createUserContext", nil, &user); err != nil {
+		return nil, err
+	}
+	var tab struct{ Context string }
+	if err := f.call(ctx, "browsingContext.create", map[string]any{"type": "tab", "userContext": user.UserContext}, &tab); err != nil {
+		return nil, err
+	}
+	t := &firefoxTab{f: f, user: user.UserContext, context: tab.Context}
+	f.mu.Lock()
+	f.tabs[t.context] = t
+	f.mu.Unlock()
+	return t, f.call(ctx, "browsingContext.setViewport", map[string]any{
+		"context": t.context, "viewport": map[string]any{"width": Width, "height": Height}, "devicePixelRatio": Scale,
+	}, nil)
+}

@@ -1,0 +1,120 @@
+package engine
+
+import (
+	"context"
+	"encoding/base64"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"image"
+	"slices"
+	"time"
+)
+
+// firefoxTab is a tab in a user context, a store of its own.
+type firefoxTab struct {
+	f             *firefox
+	user, context string
+	trouble       []string // guarded by f.mu
+}
+
+// do sends a command about this tab.
+func (t *firefoxTab) do(ctx context.Context, method string, params map[string]any, into any) error {
+	if params == nil {
+		params = map[string]any{}
+	}
+	params["context"] = t.context
+	return t.f.call(ctx, method, params, into)
+}
+
+func (t *firefoxTab) Open(ctx context.Context, address string) error {
+	return t.do(ctx, "browsingContext.navigate", map[string]any{"url": address, "wait": "complete"}, nil)
+}
+
+func (t *firefoxTab) Reload(ctx context.Context) error {
+	return t.do(ctx, "browsingContext.reload", map[string]any{"wait": "complete"}, nil)
+}
+
+func (t *firefoxTab) Eval(ctx context.Context, expression string) (json.RawMessage, error) {
+	var got struct {
+		Type             string
+		Result           struct{ Value json.RawMessage }
+		ExceptionDetails struct{ Text string }
+	}
+	err := t.f.call(ctx, "script.evaluate", map[string]any{
+		"expression": wrapped(expression), "awaitPromise": true, "target": map[string]any{"context": t.context},
+		"userActivation": false, "resultOwnership": "none",
+	}, &got)
+	if err != nil {
+		return nil, err
+	}
+	if got.Type != "success" {
+		return nil, errors.New(got.ExceptionDetails.Text)
+	}
+	var s string
+	if err := json.Unmarshal(got.Result.Value, &s); err != nil {
+		return nil, err
+	}
+	return json.RawMessage(s), nil
+}
+
+func (t *firefoxTab) Point(ctx context.Context, kind Kind, steps []Step) error {
+	return t.do(ctx, "input.performActions", map[string]any{"actions": pointer(kind, steps)}, nil)
+}
+
+func (t *firefoxTab) Type(ctx context.Context, text string) error {
+	return t.do(ctx, "input.performActions", map[string]any{"actions": keystrokes(text)}, nil)
+}
+
+func (t *firefoxTab) Screenshot(ctx context.Context) (image.Image, error) {
+	var got struct{ Data string }
+	if err := t.do(ctx, "browsingContext.captureScreenshot", map[string]any{"origin": "viewport"}, &got); err != nil {
+		return nil, err
+	}
+	return picture(got.Data)
+}
+
+func (t *firefoxTab) Offline(ctx context.Context, off bool) error {
+	var how any
+	if off {
+		how = map[string]any{"type": "offline"}
+	}
+	err := t.f.call(ctx, "emulation.setNetworkConditions", map[string]any{"contexts": []string{t.context}, "networkConditions": how}, nil)
+	var e *wireError
+	if errors.As(err, &e) && e.Code == "unknown command" {
+		return cannot("firefox", "offline")
+	}
+	return err
+}
+
+func (t *firefoxTab) Media(_ context.Context, m Media) error {
+	if m == (Media{}) {
+		return nil
+	}
+	return cannot("firefox", fmt.Sprintf("media %+v", m))
+}
+
+// Print shrinks nothing and takes the page's own size. BiDi asks for a paper all
+// the same, which the page's size replaces.
+func (t *firefoxTab) Print(ctx context.Context) ([]byte, error) {
+	var got struct{ Data string }
+	if err := t.do(ctx, "browsingContext.print", map[string]any{"background": true, "shrinkToFit": false}, &got); err != nil {
+		return nil, err
+	}
+	return base64.StdEncoding.DecodeString(got.Data)
+}
+
+func (t *firefoxTab) Trouble() ([]string, error) {
+	t.f.mu.Lock()
+	defer t.f.mu.Unlock()
+	return slices.Clone(t.trouble), nil
+}
+
+func (t *firefoxTab) Close() {
+	ctx, cancel := context.WithTimeout(context.Background(), 10*time.Second)
+	defer cancel()
+	t.f.mu.Lock()
+	delete(t.f.tabs, t.context)
+	t.f.mu.Unlock()
+	t.f.call(ctx, "browser.removeUserContext", map[string]any{"userContext": t.user}, nil)
+}
