@@ -21,7 +21,8 @@ export interface Event {
 /** One letter of a word: UTF-16 offsets into the word's text. */
 export interface Letter { rune: number; from: number; to: number; marks: number[] }
 
-export interface Word { text: string; letters: Letter[]; pause: number }
+/** lined: one of the words of a prostration, over which the print draws a line. */
+export interface Word { text: string; letters: Letter[]; pause: number; lined?: boolean }
 
 /** open says that the lines end within the verse: its last words are left out. */
 export interface Verse { s: number; a: number; text: string; page: number; juz: number; words: Word[]; events: Event[]; open?: boolean }

@@ -62,7 +62,7 @@ func TestLettersCoverTheText(t *testing.T) {
 
 func TestLoadRefuses(t *testing.T) {
 	base := fstest.MapFS{}
-	for _, n := range []string{TextFile, SurahFile, DigestFile, NumbersFile} {
+	for _, n := range []string{TextFile, SurahFile, DigestFile, NumbersFile, ProstrationFile} {
 		b, err := os.ReadFile("../../../rules-content/text/" + n)
 		if err != nil {
 			t.Fatal(err)
@@ -74,6 +74,7 @@ func TestLoadRefuses(t *testing.T) {
 		{"a verse lost", TextFile, "\n2:3\t", "\n2:4\t", `found "2:4"; verse 2:3 is wanted`},
 		{"a digest changed", DigestFile, "\n1:1\t", "\n1:1\t0", "1:1 is not the text"},
 		{"the whole digest changed", DigestFile, "whole\t", "whole\t0", "digests.txt:1"},
+		{"a word of a prostration changed", ProstrationFile, "13:15\t1 2", "13:15\t1", "digests.txt:2"},
 		{"a digest lost", DigestFile, "\n1:1\t", "\n1:2\t", `found "1:2"`},
 		{"a page out of order", NumbersFile, `"pages":[1,8,13`, `"pages":[1,13,8`, "pages are not in order"},
 		{"a surah lost", SurahFile, "\n2\t", "\n3\t", "surah 2 is wanted"},

@@ -161,6 +161,7 @@ func (e *encoder) surah(s Source, i int) (bundle.File, surahEntry) {
 		b = strconv.AppendInt(b, int64(v.Page), 10)
 		b = append(b, `,"j":`...)
 		b = strconv.AppendInt(b, int64(v.Juz), 10)
+		b = appendLined(b, v)
 		b = append(b, `,"e":[`...)
 		e.events = e.engine.Verse(e.events[:0], su.First+n)
 		for k, ev := range e.events {
@@ -178,6 +179,22 @@ func (e *encoder) surah(s Source, i int) (bundle.File, surahEntry) {
 	return bundle.File{Name: "data/" + name, Data: compress(&e.zip, b)}, surahEntry{
 		su.Number, su.Arabic, su.Latin, su.Count, name, first.Page, first.Juz, hex.EncodeToString(sum.Sum(nil)),
 	}
+}
+
+// appendLined writes the words (from 0) that bear the line of a prostration, if
+// there are any.
+func appendLined(b []byte, v *mushaf.Verse) []byte {
+	sep := `,"l":[`
+	for i, w := range v.Words {
+		if w.Lined {
+			b = strconv.AppendInt(append(b, sep...), int64(i), 10)
+			sep = ","
+		}
+	}
+	if sep == "," {
+		b = append(b, ']')
+	}
+	return b
 }
 
 // appendEvent writes an event as eight numbers: word, first letter, number of

@@ -3,6 +3,7 @@
 import { h } from '../dom.ts';
 import { t } from '../i18n.ts';
 import { stands } from '../text/letters.ts';
+import { lined } from '../text/lined.ts';
 import { letterName, spoken } from '../text/names.ts';
 import type { Verse } from '../types.ts';
 import { type Look, paint, unpaint } from './paint.ts';
@@ -39,7 +40,7 @@ export function zoom(p: ZoomProps): Zoom {
   sheet.add(p.v, p.w, big, p.verses);
   const row = h('div', { class: 'zoom-letters', dir: 'rtl', 'data-t': 'zoom-letters' });
   const box = h('dialog', { class: 'zoom', 'aria-label': p.label, 'data-t': 'zoom' },
-    h('div', { class: 'zoom-word', dir: 'rtl' }, big), h('p', { class: 'quiet' }, t('zoom.hint')), row,
+    h('div', { class: 'zoom-word', dir: 'rtl' }, word.lined ? lined(big) : big), h('p', { class: 'quiet' }, t('zoom.hint')), row,
     h('button', { class: 'main', 'data-t': 'zoom-close', onclick: () => box.close() }, t('zoom.close')));
   box.style.setProperty('--pencil', p.look.colour);
   box.addEventListener('close', () => { unpaint('zoom'); box.remove(); p.closed(); });

@@ -41,7 +41,7 @@ export async function loadCatalogue(url: string): Promise<Catalogue> {
   return c;
 }
 
-interface RawVerse { t: string; d: string; p: number; j: number; e: number[] }
+interface RawVerse { t: string; d: string; p: number; j: number; l?: number[]; e: number[] }
 
 export function decode(e: number[]): Event[] {
   const out: Event[] = [];
@@ -76,7 +76,9 @@ export async function verses(c: Catalogue, from: Ref, to: Ref): Promise<Verse[]>
     for (let a = s === from.s ? from.a : 1; a <= last; a++) {
       const r = raw[a - 1]!;
       if (base64url(digest(r.t).subarray(0, 8)) !== r.d) throw new TextError('damaged', `${s}:${a}`);
-      out.push({ s, a, text: r.t, page: r.p, juz: r.j, words: words(r.t), events: decode(r.e) });
+      const ws = words(r.t);
+      for (const w of r.l ?? []) ws[w]!.lined = true;
+      out.push({ s, a, text: r.t, page: r.p, juz: r.j, words: ws, events: decode(r.e) });
     }
   }
   return cut(out, from.w ?? 0, to.w ?? Infinity);

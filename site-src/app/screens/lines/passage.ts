@@ -6,6 +6,7 @@ import { paint } from '../../marking/paint.ts';
 import { Sheet } from '../../marking/sheet.ts';
 import { counts } from '../../text/counts.ts';
 import { opens } from '../../text/data.ts';
+import { lined } from '../../text/lined.ts';
 import { linesName, letterAt, spoken } from '../../text/names.ts';
 import { watch } from '../../marking/gesture.ts';
 import * as live from './live.ts';
@@ -27,17 +28,21 @@ export function passage(l: live.Live, opening: string): Passage {
     const p = h('span', { class: 'verse', 'data-t': `verse-${verse.s}-${verse.a}`, 'data-ref': `${verse.s}:${verse.a}` });
     if (l.draft.lines.from.s !== l.draft.lines.to.s && (verse.a === 1 || v === 0)) text.append(h('span', { class: 'surah' }, state.get().catalogue.surahs[verse.s - 1]!.ar));
     if (opening && verse.a === 1 && opens(verse.s)) text.append(h('span', { class: 'opening', 'data-t': 'opening' }, opening));
+    let run: HTMLElement | undefined; // the words under one line of a prostration
     verse.words.forEach((word, w) => {
+      if (!word.lined) run = undefined;
+      if (w) (run ?? p).append(run ? lined(' ') : ' ');
+      if (word.lined && !run) p.append(run = h('span', { role: 'group', 'aria-label': t('lines.lined') }));
       const el = h('span', { class: 'w', role: 'button', tabindex: '-1', 'data-v': v, 'data-w': w }, word.text);
       sheet.add(v, w, el, l.verses);
-      if (w) p.append(' ');
+      const shown = run ? lined(el) : el, into = run ?? p;
       const last = w === verse.words.length - 1, end = last && !verse.open;
-      if (!last && !now.movable(v, w)) { p.append(el); return; }
+      if (!last && !now.movable(v, w)) { into.append(shown); return; }
       const b = h('button', {
         class: end ? 'stop end' : 'stop', disabled: !now.movable(v, w), 'data-t': `stop-${verse.s}-${verse.a}-${w}`,
         onclick: () => live.moveStop(v, w),
       }, end ? digits.format(verse.a) : '');
-      p.append(h('span', { class: 'with-stop' }, el, b)); // a line must not begin with the sign of the line before
+      into.append(h('span', { class: 'with-stop' }, shown, b)); // a line must not begin with the sign of the line before
       buttons.push({ v, w, el: b, end });
     });
     text.append(p, ' ');
