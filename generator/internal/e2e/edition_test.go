@@ -30,7 +30,7 @@ func everyKind(n int) []change {
 		{"site-src/app/main.ts", "early();\n", "early();\n" + mark("edition")},
 		{"site-src/app/lesson.ts", "early();\n", "early();\n" + mark("edition")},
 		{"site-src/app/i18n.ts", "const table = ", mark("chunk") + "const table = "},
-		{"site-src/style/base.css", "* {", fmt.Sprintf(".edition-%d { color: red; }\n* {", n)},
+		{"site-src/style/base.css", "body {", fmt.Sprintf(".edition-%d { color: red; }\nbody {", n)},
 		{"rules-content/rules/noon.json", `"short": "`, fmt.Sprintf(`"short": "Version %d. `, n)},
 	}
 }

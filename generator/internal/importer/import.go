@@ -104,6 +104,7 @@ func Import(s Sources) (map[string][]byte, error) {
 		mushaf.SurahFile:   []byte(surahs.String()),
 		mushaf.DigestFile:  fmt.Appendf(nil, "whole\t%x\n%s", whole.Sum(nil), digests.String()),
 		mushaf.NumbersFile: numbers,
+		mushaf.OthersFile:  mushaf.Others([]byte(surahs.String()), numbers),
 		"text-b.txt":       []byte(witness.String()),
 	}, nil
 }

@@ -85,6 +85,7 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 		ds = append(ds, diag.Diagnostic{File: "LICENSES", Found: err.Error()})
 	}
 	files = slices.Concat(files, icons, licences)
+	ds = slices.Concat(ds, checkStrings(s.Dir), checkOrigins(s.Dir))
 	if diag.HasError(ds) {
 		return nil, ds
 	}
