@@ -4,7 +4,7 @@ import { whenCalm } from './calm.ts';
 import * as store from './store/store.ts';
 import { h } from './dom.ts';
 import { t } from './i18n.ts';
-import { keep as keepOffline } from './offline/offline.ts';
+import { keep as keepOffline, type Kept } from './offline/offline.ts';
 import { learner } from './screens/learner/learner.ts';
 import { lines } from './screens/lines/lines.ts';
 import { later } from './screens/later.ts';
@@ -66,8 +66,8 @@ function begin() {
 const update = () => view?.update(), say = () => notice(said);
 
 async function start() {
-  const url = document.documentElement.dataset.catalogue!, kept = store.all().catch(() => undefined);
-  const c = await loadCatalogue(url), k = await kept;
+  const { catalogue, sha } = document.documentElement.dataset, kept = store.all().catch(() => undefined);
+  const c = await loadCatalogue(catalogue!, sha!), k = await kept;
   state.onChange(draw);
   state.set({
     catalogue: c, route: parseHash(c, location.hash), learners: k?.learners ?? [], sessions: k?.sessions ?? [], taught: k?.taught ?? [],
@@ -84,9 +84,9 @@ start().catch((e: unknown) => {
     h('button', { class: 'main', onclick: () => location.reload() }, t('error.again'))));
 }).then(() => {
   const idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
-  idle(() => void keepOffline('sw.js', {
-    saving: () => state.set({ offline: 'saving' }),
-    ready: () => state.set({ offline: 'ready' }),
+  idle(() => keepOffline('sw.js', {
+    kept: (offline: Kept) => state.set({ offline }),
+    noRoom: () => state.set({ notice: { text: t('update.full'), name: 'no-room' } }),
     newer: (take) => state.set({ notice: { text: t('update.ready'), hold: true, name: 'update', action: { label: t('update.take'), run: take } } }),
   }));
 });

@@ -36,7 +36,7 @@ export interface Family { id: string; light: string; dark: string; form: 'solid'
 export interface Catalogue {
   v: number; textDigest: string; surahs: Surah[]; rules: Rule[]; families: Family[]; details: string[];
   juz: [number, number][]; pages: [number, number][];
-  passages: string; // file of the passage index, beside the catalogue
+  passages: string; passagesSha: string; // file of the passage index, beside the catalogue, and the digest of what is in it
   lessons: { id: string; name: string; ar: string; rules: string[] }[]; // rules taught together, in the lessons' order
 }
 

@@ -52,8 +52,11 @@ func Import(s Sources) (map[string][]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	files[mushaf.NumbersFile], err = numbers(string(s.Numbers))
-	return files, err
+	if files[mushaf.NumbersFile], err = numbers(string(s.Numbers)); err != nil {
+		return nil, err
+	}
+	files[mushaf.OthersFile] = mushaf.Others(files[mushaf.SurahFile], files[mushaf.NumbersFile])
+	return files, nil
 }
 
 // numbers reads the lists of verse numbers that the source file declares.

@@ -1,8 +1,8 @@
 // Package mushaf holds the text of the Qur'an as verses, words and letters, exactly as the files of
 // rules-content/text have it.
 //
-// Load reads one verse a line, checks every verse and the whole against the digests that were written when the text was
-// imported, joins the page, juz, quarter and sajdah numbers, and splits words into letters. Nothing in this package, or
+// Load reads one verse a line, checks every verse, the whole, and the names and numbers beside it against the digests that
+// were written when the text was imported, joins the page, juz, quarter and sajdah numbers, and splits words into letters. Nothing in this package, or
 // after it, changes the text: what is shown is Verse.Text, byte for byte.
 package mushaf
 
@@ -66,6 +66,7 @@ const (
 	SurahFile   = "surahs.txt"   // number TAB Arabic name TAB Latin name TAB verses
 	DigestFile  = "digests.txt"  // SHA-256 of the whole and of ProstrationFile, then surah:verse TAB SHA-256
 	NumbersFile = "numbers.json" // Numbers
+	OthersFile  = "files.txt"    // name TAB SHA-256 of SurahFile and NumbersFile
 
 	ProstrationFile = "prostrations.txt" // surah:verse TAB words from 1 that bear the line of a prostration
 )
@@ -90,10 +91,37 @@ func Load(dir fs.FS) (*Text, error) {
 	if err := t.joinNumbers(dir); err != nil {
 		return nil, err
 	}
+	if err := checkOthers(dir); err != nil {
+		return nil, err
+	}
 	if err := t.split(); err != nil {
 		return nil, err
 	}
 	return t, t.markLines(dir)
+}
+
+// Others returns what OthersFile says of the files that hold no verses.
+func Others(surahs, numbers []byte) []byte {
+	return fmt.Appendf(nil, "%s\t%x\n%s\t%x\n", SurahFile, sha256.Sum256(surahs), NumbersFile, sha256.Sum256(numbers))
+}
+
+// checkOthers holds the files that have no verses against their digests.
+func checkOthers(dir fs.FS) error {
+	var files [3][]byte
+	for i, name := range []string{SurahFile, NumbersFile, OthersFile} {
+		var err error
+		if files[i], err = fs.ReadFile(dir, name); err != nil {
+			return fmt.Errorf("read the digests: %w", err)
+		}
+	}
+	want := strings.Split(string(files[2]), "\n")
+	for i, line := range strings.Split(string(Others(files[0], files[1])), "\n") {
+		if i >= len(want) || line != want[i] {
+			name, sum, _ := strings.Cut(line, "\t")
+			return fmt.Errorf("%s is not the file that was imported (SHA-256 %s); restore it", name, sum)
+		}
+	}
+	return nil
 }
 
 func (t *Text) readSurahs(dir fs.FS) error {
