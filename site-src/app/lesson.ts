@@ -1,8 +1,9 @@
 // A lesson page: colours the letters of its examples by ranges, and leads back to the lines it was opened from. Without it
 // the whole word is set off.
 import { words } from './text/letters.ts';
-import { paint, ranges, type Span } from './marking/paint.ts';
+import { paint, type Span } from './marking/paint.ts';
 import { Sheet } from './marking/sheet.ts';
+import type { Sign } from './marking/signs.ts';
 import { early } from './theme.ts';
 
 early();
@@ -17,23 +18,22 @@ function colour(figure: HTMLElement, n: number) {
     const w = Number(m[1]), l = Number(m[2]), last = Number(m[3] ?? m[2]), el = els.get(w);
     const set = el?.closest('mark') ?? el?.querySelector('mark'), family = /(?:^|\s)f-([\w-]+)/.exec(set?.className ?? '')?.[1];
     if (!el || !family) continue;
-    spans.push({ v: 0, w, l, n: last - l + 1, name: `f-${family}`, colour: `var(--c-${family})` });
+    spans.push({ v: 0, w, l, n: last - l + 1, name: `f-${family}`, colour: `var(--c-${family})`, sign: form(family) });
     set?.classList.add('by-letter');
   }
-  const layer = document.createElement(text === figure ? 'span' : 'div');
-  layer.className = 'layer';
-  layer.setAttribute('aria-hidden', 'true');
-  figure.append(layer);
-  const draw = () => paint(sheet, layer, spans, `figure-${n}`);
-  new ResizeObserver(draw).observe(text === figure ? text.parentElement ?? text : text); // an inline box has no size of its own
-  void document.fonts.ready.then(draw);
+  const draw = () => paint(sheet, figure, spans, `figure-${n}`);
+  draw();
+  if (document.fonts.status !== 'loaded') void document.fonts.ready.then(() => { sheet.forget(); draw(); });
 }
+
+/** The shape of a family, which the style sheet names: these pages do without the catalogue. */
+const form = (family: string) => getComputedStyle(document.documentElement).getPropertyValue(`--form-${family}`).trim() as Sign;
 
 function textOf(el: HTMLElement): Text {
   return document.createTreeWalker(el, NodeFilter.SHOW_TEXT).nextNode() as Text;
 }
 
-if (ranges) document.querySelectorAll<HTMLElement>('[data-marks]').forEach(colour);
+document.querySelectorAll<HTMLElement>('[data-marks]').forEach(colour);
 
 // The app's link to a lesson carries the address of the lines after its #.
 const back = document.querySelector<HTMLElement>('.back'), link = back?.querySelector('a');

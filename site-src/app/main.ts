@@ -4,7 +4,7 @@ import { whenCalm } from './calm.ts';
 import * as store from './store/store.ts';
 import { h } from './dom.ts';
 import { t } from './i18n.ts';
-import { keep as keepOffline } from './offline/offline.ts';
+import { keep as keepOffline, type Kept } from './offline/offline.ts';
 import { learner } from './screens/learner/learner.ts';
 import { lines } from './screens/lines/lines.ts';
 import { later } from './screens/later.ts';
@@ -14,7 +14,7 @@ import type { View } from './screens/view.ts';
 import { linesHash, parseHash } from './share/link.ts';
 import { loadCatalogue, TextError } from './text/data.ts';
 import { early } from './theme.ts';
-import type { Catalogue, Route } from './types.ts';
+import type { Route } from './types.ts';
 import { apply, notice, tabs } from './view.ts';
 
 early();
@@ -65,15 +65,9 @@ function begin() {
 
 const update = () => view?.update(), say = () => notice(said);
 
-/** The families' underline forms, for what is drawn by style and not by highlight. */
-function forms(c: Catalogue) {
-  for (const f of c.families) document.documentElement.style.setProperty(`--form-${f.id}`, f.form);
-}
-
 async function start() {
-  const url = document.documentElement.dataset.catalogue!, kept = store.all().catch(() => undefined);
-  const c = await loadCatalogue(url), k = await kept;
-  forms(c);
+  const { catalogue, sha } = document.documentElement.dataset, kept = store.all().catch(() => undefined);
+  const c = await loadCatalogue(catalogue!, sha!), k = await kept;
   state.onChange(draw);
   state.set({
     catalogue: c, route: parseHash(c, location.hash), learners: k?.learners ?? [], sessions: k?.sessions ?? [], taught: k?.taught ?? [],
@@ -90,9 +84,9 @@ start().catch((e: unknown) => {
     h('button', { class: 'main', onclick: () => location.reload() }, t('error.again'))));
 }).then(() => {
   const idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
-  idle(() => void keepOffline('sw.js', {
-    saving: () => state.set({ offline: 'saving' }),
-    ready: () => state.set({ offline: 'ready' }),
+  idle(() => keepOffline('sw.js', {
+    kept: (offline: Kept) => state.set({ offline }),
+    noRoom: () => state.set({ notice: { text: t('update.full'), name: 'no-room' } }),
     newer: (take) => state.set({ notice: { text: t('update.ready'), hold: true, name: 'update', action: { label: t('update.take'), run: take } } }),
   }));
 });

@@ -1,17 +1,18 @@
 // The one state. Screens are functions of it; whatever changes it calls set, and the screen is drawn again once.
 import type { Catalogue, Learner, Route, Session, Settings, Taught } from './types.ts';
+import type { Kept as Offline } from './offline/offline.ts';
 import type { Kept } from './store/store.ts';
 
 export interface Notice { text: string; action?: { label: string; run: () => void }; hold?: boolean; name?: string }
 
 export interface State extends Omit<Kept, 'settings'> {
-  catalogue: Catalogue; route: Route; settings: Settings; notice: Notice | undefined; kept: boolean; offline: 'no' | 'saving' | 'ready';
+  catalogue: Catalogue; route: Route; settings: Settings; notice: Notice | undefined; kept: boolean; offline: Offline;
 }
 
 export const defaults: Settings = { learner: '', size: 1, spacing: 1, theme: 'auto', madd: 4, arid: 4 };
 
 let state = {
-  learners: [], sessions: [], taught: [], settings: defaults, route: { name: 'today' }, notice: undefined, kept: true, offline: 'no',
+  learners: [], sessions: [], taught: [], settings: defaults, route: { name: 'today' }, notice: undefined, kept: true, offline: { kind: 'unknown' },
 } as unknown as State;
 let draw: () => void = () => undefined, waiting = false;
 

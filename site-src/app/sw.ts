@@ -1,63 +1,80 @@
 // The service worker: keeps every file of the site, answers from what is kept, and says when a newer version is ready.
-// Files whose name carries a hash are taken over from the version before, so an update fetches only what changed.
-export {};
-declare const __PRECACHE__: { version: string; files: string[] };
+// worker/files.ts decides what counts as kept, worker/versions.ts which versions stay.
+import { fill, gap, get, listed, LOST, made, NAME, nameOf, older, scope, sw, why } from './worker/files.ts';
+import { abandon, begin, isActive, settle, unverified } from './worker/versions.ts';
 
-const sw = self as unknown as ServiceWorkerGlobalScope;
-const { version, files } = __PRECACHE__;
-const PREFIX = `sutur:${sw.registration.scope}:`, NAME = PREFIX + version;
-const hashed = (url: string) => /\.[0-9A-Za-z_-]{8,}\.[a-z0-9.]+$/.test(url);
-
-async function tell(message: object) {
-  for (const c of await sw.clients.matchAll({ includeUncontrolled: true })) c.postMessage(message);
+/** Tells every page of the site; update says that a page has a whole version already. */
+async function tell(message: object, update = false) {
+  for (const c of await sw.clients.matchAll({ includeUncontrolled: true })) {
+    if (c.url.startsWith(scope)) c.postMessage({ ...message, update });
+  }
 }
 
-async function fill() {
-  const cache = await caches.open(NAME), queue = [...new Set(['./', ...files])];
-  let n = 0;
-  const one = async () => {
-    for (let f = queue.shift(); f !== undefined; f = queue.shift()) {
-      const url = new URL(f, sw.registration.scope).href;
-      const old = await cache.match(url) ?? (hashed(url) ? await caches.match(url) : undefined);
-      const res = old ?? await fetch(new Request(url, { cache: 'no-cache' }));
-      if (!res.ok) throw new Error(`${f}: ${res.status}`);
-      await cache.put(url, await plain(res));
-      if (++n % 10 === 0) await tell({ kind: 'saving', n, of: files.length });
-    }
-  };
-  await Promise.all([one(), one(), one(), one()]);
+/** Fetches what is missing or wrong, and says how far it is and how it ended. */
+async function keep(update: boolean) {
+  try {
+    await fill((n, of) => { void tell({ kind: 'saving', n, of }, update); });
+  } catch (e) {
+    if (why(e) === 'full' && !await isActive()) await caches.delete(NAME); // what is in use needs the room more
+    await tell({ kind: 'failed', why: why(e) }, update);
+    throw e;
+  }
 }
 
-/** A response that came by a redirect cannot answer a navigation; its copy can. */
-const plain = async (r: Response) => (r.redirected ? new Response(await r.blob(), { headers: r.headers }) : r);
-
-sw.addEventListener('install', (e) => { e.waitUntil(fill()); });
+sw.addEventListener('install', (e) => {
+  e.waitUntil((async () => {
+    await keep(!!sw.registration.active);
+    await abandon();
+    // What a worker kept that checked nothing may be damaged: it is not waited for.
+    if (await unverified()) await sw.skipWaiting();
+  })());
+});
 
 sw.addEventListener('activate', (e) => {
   e.waitUntil((async () => {
-    for (const k of await caches.keys()) if (k.startsWith(PREFIX) && k !== NAME) await caches.delete(k);
+    await begin();
     await sw.clients.claim();
     await tell({ kind: 'ready' });
   })());
 });
 
-sw.addEventListener('message', (e) => { if (e.data === 'take over') void sw.skipWaiting(); });
+sw.addEventListener('message', (e) => {
+  const page = e.source as WindowClient | null;
+  e.waitUntil((async () => {
+    if (e.data === 'take over') {
+      // Another page may have been quicker.
+      if (await isActive()) await page?.navigate(page.url);
+      else await sw.skipWaiting();
+    }
+    if (e.data === 'kept?' || e.data === 'repair') {
+      await settle();
+      if (e.data === 'repair' || await gap()) await keep(false);
+      await tell({ kind: 'ready' });
+    }
+  })().catch(() => undefined)); // the page has been told
+});
 
 sw.addEventListener('fetch', (e) => {
-  const url = new URL(e.request.url);
-  if (e.request.method !== 'GET' || !url.href.startsWith(sw.registration.scope)) return;
-  e.respondWith((async () => {
-    const cache = await caches.open(NAME), file = url.pathname.endsWith('/') ? new URL('index.html', url).href : '';
-    const how = { ignoreSearch: true, ignoreVary: true };
-    const kept = await cache.match(e.request, how) ?? (file ? await cache.match(file, how) : undefined);
-    if (kept) return kept;
-    try {
-      return await fetch(e.request);
-    } catch (err) {
-      // A page that is not there offline: show the start rather than the browser's own error.
-      const start = e.request.mode === 'navigate' ? await cache.match(new URL('./', sw.registration.scope).href) : undefined;
-      if (start) return start;
-      throw err;
-    }
-  })());
+  if (e.request.method !== 'GET' || !e.request.url.startsWith(scope)) return;
+  e.respondWith(answer(e.request));
+  if (e.request.mode === 'navigate') e.waitUntil(settle());
 });
+
+async function answer(r: Request): Promise<Response> {
+  const entry = await listed(nameOf(r.url));
+  try {
+    if (entry) return await get(entry, r.cache === 'reload' && !r.destination);
+    return await older(r.url) ?? await fetch(r);
+  } catch (e) {
+    if (r.mode !== 'navigate') throw e;
+    return start(r);
+  }
+}
+
+/** For a page that cannot be had from what is kept: what the network says, else the start rather than the browser's own error. */
+async function start(r: Request): Promise<Response> {
+  const there = await fetch(r).catch(() => undefined);
+  if (there && (there.ok || there.type === 'opaqueredirect')) return there;
+  const page = await listed('index.html');
+  return (page && await get(page).catch(() => undefined)) ?? made('lost.html', LOST);
+}

@@ -21,7 +21,8 @@ export interface Event {
 /** One letter of a word: UTF-16 offsets into the word's text. */
 export interface Letter { rune: number; from: number; to: number; marks: number[] }
 
-export interface Word { text: string; letters: Letter[]; pause: number }
+/** lined: one of the words of a prostration, over which the print draws a line. */
+export interface Word { text: string; letters: Letter[]; pause: number; lined?: boolean }
 
 /** open says that the lines end within the verse: its last words are left out. */
 export interface Verse { s: number; a: number; text: string; page: number; juz: number; words: Word[]; events: Event[]; open?: boolean }
@@ -31,11 +32,11 @@ export interface Rule {
   short: string; why: string; lesson?: string;
 }
 export interface Surah { n: number; ar: string; la: string; count: number; file: string; page: number; juz: number; sha: string }
-export interface Family { id: string; light: string; dark: string; form: string }
+export interface Family { id: string; light: string; dark: string; form: 'solid' | 'double' | 'dotted' | 'dashed' | 'wavy' }
 export interface Catalogue {
   v: number; textDigest: string; surahs: Surah[]; rules: Rule[]; families: Family[]; details: string[];
   juz: [number, number][]; pages: [number, number][];
-  passages: string; // file of the passage index, beside the catalogue
+  passages: string; passagesSha: string; // file of the passage index, beside the catalogue, and the digest of what is in it
   lessons: { id: string; name: string; ar: string; rules: string[] }[]; // rules taught together, in the lessons' order
 }
 

@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { additions, BackupError, parse, write } from '../node_modules/.out/app/log/backup.js';
 
@@ -21,7 +22,8 @@ for (const [name, text, code] of [
   ['null', 'null', 'foreign'],
   ['a list', '[]', 'foreign'],
   ['another program', '{"format":"other","v":1}', 'foreign'],
-  ['a later version', file({ v: 2 }), 'newer'],
+  ['a later version', file({ v: 3 }), 'newer'],
+  ['a version that never was', file({ v: 0 }), 'damaged'],
   ['no version', file({ v: undefined }), 'damaged'],
   ['no sessions', file({ sessions: undefined }), 'damaged'],
   ['a session without an id', file({ sessions: [{ ...session, id: undefined }] }), 'damaged'],
@@ -49,6 +51,20 @@ test('every single byte changed is refused or is still whole records', () => {
       assert.ok(e instanceof BackupError, String(e));
     }
   }
+});
+
+// The file was saved by the first release, with two sessions on words whose letters are now counted otherwise.
+test('a file of version 1 keeps the meaning of its marks', () => {
+  const old = readFileSync(new URL('data/backup-1.json', import.meta.url), 'utf8'), was = JSON.parse(old), now = parse(old);
+  assert.deepEqual(now.learners, was.learners);
+  assert.deepEqual(now.taught, was.taught);
+  const marks = (list, rule) => list.find((s) => s.rule === rule).marks;
+  assert.deepEqual(marks(was.sessions, 'madd-badal'), [{ v: 0, w: 0, l: 3, count: 2 }, { v: 0, w: 0, l: 5, count: 0 }]);
+  assert.deepEqual(marks(now.sessions, 'madd-badal'), [{ v: 0, w: 0, l: 4, count: 2 }, { v: 0, w: 0, l: 6, count: 0 }]); // the alif, the ra
+  assert.deepEqual(marks(was.sessions, 'heavy-letter'), [{ v: 0, w: 1, l: 5, count: 0 }, { v: 0, w: 1, l: 4, count: 0 }]);
+  assert.deepEqual(marks(now.sessions, 'heavy-letter'), [{ v: 0, w: 1, l: 6, count: 0 }, { v: 0, w: 1, l: 4, count: 0 }]); // the kha, the hamza
+  const again = parse(write(now, t));
+  assert.deepEqual(again, now); // saved anew, it is version 2 and is not moved twice
 });
 
 test('reading back adds everything once', () => {

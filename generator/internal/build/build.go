@@ -60,6 +60,7 @@ func Text(root string) (*mushaf.Text, error) {
 // nothing. With an error among the diagnostics there are no files.
 func Site(root string) ([]bundle.File, []diag.Diagnostic) {
 	s, ds := source(root)
+	ds = append(ds, checkText(root)...)
 	if diag.HasError(ds) {
 		diag.Sort(ds)
 		return nil, ds

@@ -4,10 +4,12 @@
 //
 // There are three results. Script and Style come first, because their hashed
 // names go into the pages. The service worker comes last, because it carries
-// the list of everything else.
+// the name and the digest of the list of everything else.
 package bundle
 
 import (
+	"crypto/sha256"
+	"encoding/base64"
 	"encoding/json"
 	"fmt"
 	"path/filepath"
@@ -65,29 +67,74 @@ func Style(dir, more string) (Output, []diag.Diagnostic) {
 	return run(dir, o)
 }
 
-// Precache is what the service worker keeps: Version changes whenever any file
-// does, Files are paths relative to the worker.
+// Precache is what the service worker knows of the site it keeps.
 type Precache struct {
-	Version string   `json:"version"`
-	Files   []string `json:"files"`
+	Version string `json:"version"` // changes whenever any file does
+	List    Listed `json:"list"`    // the file that lists all others
+	Lost    string `json:"lost"`    // a page in HTML, shown where nothing is kept and nothing can be fetched
+}
+
+// Listed is a file as the list of all files names it. It is right if its bytes
+// have the length and the digest of either form.
+type Listed struct {
+	Name  string
+	Forms []Form // as it is, and what is in it, if it is a .gz file: some hosts have browsers unpack those
+}
+
+// Form is the length in bytes and the SHA-256 of one form of a file.
+type Form struct {
+	Length int
+	SHA    [sha256.Size]byte
+}
+
+// NewListed takes the lengths and digests of f; unpacked is what is in a .gz
+// file, and nil for others.
+func NewListed(f File, unpacked []byte) Listed {
+	l := Listed{f.Name, []Form{{len(f.Data), sha256.Sum256(f.Data)}}}
+	if unpacked != nil {
+		l.Forms = append(l.Forms, Form{len(unpacked), sha256.Sum256(unpacked)})
+	}
+	return l
+}
+
+// MarshalJSON returns ["name", length, "SHA-256 in base64", …], with two values
+// for each form.
+func (l Listed) MarshalJSON() ([]byte, error) {
+	row := []any{l.Name}
+	for _, f := range l.Forms {
+		row = append(row, f.Length, base64.StdEncoding.EncodeToString(f.SHA[:]))
+	}
+	b, err := json.Marshal(row)
+	if err != nil {
+		return nil, fmt.Errorf("list %s: %w", l.Name, err)
+	}
+	return b, nil
 }
 
 // Worker bundles the service worker. Its name is always sw.js; the identifier
 // __PRECACHE__ in its source stands for p.
 func Worker(dir string, p Precache) (File, []diag.Diagnostic) {
-	list, err := json.Marshal(p)
+	known, err := json.Marshal(p)
 	if err != nil {
-		panic(err) // strings always marshal
+		panic(err) // strings and numbers always marshal
 	}
 	o := options(dir)
 	o.EntryPoints = []string{WorkerSource}
 	o.EntryNames = "sw"
-	o.Define = map[string]string{"__PRECACHE__": string(list)}
+	o.Define = map[string]string{"__PRECACHE__": string(known)}
 	out, ds := run(dir, o)
 	if diag.HasError(ds) {
 		return File{}, ds
 	}
 	return out.Files[0], ds
+}
+
+// The oldest browsers that the scripts and styles are lowered for: the first with
+// ranges of letters in colour (CSS Custom Highlight API) in each engine.
+var engines = []api.Engine{
+	{Name: api.EngineChrome, Version: "105"},
+	{Name: api.EngineFirefox, Version: "140"},
+	{Name: api.EngineSafari, Version: "17.2"},
 }
 
 func options(dir string) api.BuildOptions {
@@ -98,6 +145,7 @@ func options(dir string) api.BuildOptions {
 		Bundle:            true,
 		Format:            api.FormatIIFE,
 		Target:            api.ES2022,
+		Engines:           engines,
 		Charset:           api.CharsetUTF8,
 		LegalComments:     api.LegalCommentsNone,
 		MinifyWhitespace:  true,

@@ -89,13 +89,14 @@ func TestStyle(t *testing.T) {
 }
 
 func TestWorker(t *testing.T) {
-	dir := source(t, map[string]string{"app/sw.ts": "declare const __PRECACHE__: { version: string; files: string[] };\nconsole.log(__PRECACHE__.version, __PRECACHE__.files);"})
-	f, ds := Worker(dir, Precache{"v1", []string{"index.html", "a.js"}})
+	dir := source(t, map[string]string{"app/sw.ts": "declare const __PRECACHE__: { version: string; list: unknown };\nconsole.log(__PRECACHE__.version, __PRECACHE__.list);"})
+	// The digest of "abc" is the example of FIPS 180-4.
+	f, ds := Worker(dir, Precache{Version: "v1", List: NewListed(File{"list.json", []byte("abc")}, nil)})
 	if len(ds) > 0 {
 		t.Fatal(ds)
 	}
 	js := string(f.Data)
-	if f.Name != "sw.js" || !strings.Contains(js, `"index.html","a.js"`) || strings.Contains(js, "__PRECACHE__") {
+	if f.Name != "sw.js" || !strings.Contains(js, `"list.json",3,"ungWv48Bz+pBQUDeXa4iI7ADYaOWF3qctBD/YfIAFa0="`) || strings.Contains(js, "__PRECACHE__") {
 		t.Errorf("got %s: %s", f.Name, js)
 	}
 }

@@ -40,7 +40,7 @@ func runServe(e *env, args []string) error {
 		return fmt.Errorf("listen (another --port may be free): %w", err)
 	}
 	var h host.Host
-	srv := &http.Server{Handler: &h, ReadHeaderTimeout: 10 * time.Second}
+	srv := &http.Server{Handler: host.Loopback(&h), ReadHeaderTimeout: 10 * time.Second}
 	gone := make(chan error, 1)
 	go func() { gone <- srv.Serve(l) }()
 	defer srv.Close()

@@ -157,6 +157,14 @@ func TestServe(t *testing.T) {
 	if !strings.Contains(about(), "<h1>About Sutur</h1>") {
 		t.Fatal("the page is not served")
 	}
+	foreign, err := http.NewRequest("GET", url, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	foreign.Host = "example.org"
+	if resp, err := http.DefaultClient.Do(foreign); err != nil || resp.StatusCode != http.StatusMisdirectedRequest {
+		t.Errorf("by the name of another host: %v, %v", resp, err)
+	}
 	edit(t, dir, "site-src/pages/about.html", "<h1>About Sutur</h1>", "<h1>Changed here</h1>")
 	wait("the changed page", func() bool { return strings.Contains(about(), "<h1>Changed here</h1>") })
 	edit(t, dir, "site-src/pages/about.html", "<h1>Changed here</h1>", "<h1>Broken</h1>{{.Nothing}}")

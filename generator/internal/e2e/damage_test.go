@@ -5,7 +5,9 @@ import (
 	"crypto/sha256"
 	"encoding/base64"
 	"fmt"
+	"net/http"
 	"strings"
+	"sync"
 	"testing"
 
 	"sutur/generator/internal/bundle"
@@ -66,6 +68,21 @@ func TestDamage(t *testing.T) {
 		{"cut off", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
 			return with(t, files, file, nil, 300)
 		}},
+		{"one event", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
+			return replace(t, files, file, func(raw []byte) []byte { return bytes.Replace(raw, []byte(`"e":[`), []byte(`"e":[1`), 1) })
+		}},
+		{"one page number", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
+			return replace(t, files, file, func(raw []byte) []byte { return bytes.Replace(raw, []byte(`"p":582`), []byte(`"p":583`), 1) })
+		}},
+		{"null", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
+			return replace(t, files, file, func([]byte) []byte { return []byte("null") })
+		}},
+		{"the text of a rule", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
+			return replace(t, files, "data/catalogue.", func(raw []byte) []byte { return bytes.Replace(raw, []byte(`"short":"`), []byte(`"short":"x`), 1) })
+		}},
+		{"a sign-in page", "sign-in page", func(t *testing.T, files []bundle.File) []bundle.File {
+			return with(t, files, file, []byte("<!doctype html><title>Sign in</title>"))
+		}},
 		{"missing", "no signal", func(t *testing.T, files []bundle.File) []bundle.File {
 			return without(t, files, file)
 		}},
@@ -89,6 +106,44 @@ func TestDamage(t *testing.T) {
 			}
 		})
 	}
+}
+
+// TestDamageHeals: what was damaged once, and lies in the browser's own cache, is
+// fetched again before anybody is told.
+func TestDamageHeals(t *testing.T) {
+	for _, file := range []string{"data/catalogue.", fmt.Sprintf("data/s%03d.", surah), "data/passages."} {
+		t.Run(file, func(t *testing.T) {
+			var once sync.Once
+			s := serve(t, "/", built(t), func(h http.Handler) http.Handler {
+				return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+					if !strings.HasPrefix(r.URL.Path, "/"+file) {
+						h.ServeHTTP(w, r)
+						return
+					}
+					w.Header().Set("Cache-Control", "max-age=31536000, immutable")
+					harmed := false
+					once.Do(func() { harmed = true })
+					if harmed {
+						w.Write([]byte("<!doctype html><title>Sign in</title>"))
+						return
+					}
+					h.ServeHTTP(keepsCacheControl{w}, r)
+				})
+			})
+			p := newPage(t)
+			p.begin(s.address, "")
+			p.choose(rule, surah, from, upTo)
+			p.wait("the lines", visible(hook(fmt.Sprintf("verse-%d-%d", surah, upTo))))
+		})
+	}
+}
+
+// keepsCacheControl lets a file be kept by the browser for good.
+type keepsCacheControl struct{ http.ResponseWriter }
+
+func (w keepsCacheControl) Write(b []byte) (int, error) {
+	w.Header().Set("Cache-Control", "max-age=31536000, immutable")
+	return w.ResponseWriter.Write(b)
 }
 
 // with replaces the file's bytes by data, or cuts them to a length.

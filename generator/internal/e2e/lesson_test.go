@@ -31,7 +31,7 @@ func TestLessons(t *testing.T) {
 		p.open(s.address + f.Name)
 		figures := p.count("figure.verse[data-marks]")
 		if figures > 0 {
-			p.wait("coloured letters on "+f.Name, `[...CSS.highlights].some(([name, h]) => name.startsWith("f-") && h.size > 0) || document.querySelector(".layer .over")`)
+			p.wait("coloured letters on "+f.Name, `[...CSS.highlights].some(([name, h]) => name.startsWith("f-") && h.size > 0) || document.querySelector(".again")`)
 		}
 		for _, w := range eval[[]string](p, `[...document.querySelectorAll("figure.verse .w")].map(e => e.textContent)`) {
 			if !sources[w] {

@@ -39,3 +39,38 @@ func TestHost(t *testing.T) {
 		}
 	}
 }
+
+// TestLoopback: only a request that names this machine is answered.
+func TestLoopback(t *testing.T) {
+	var h Host
+	h.Set([]bundle.File{{Name: "index.html", Data: []byte("home")}})
+	for _, c := range []struct {
+		host string
+		code int
+	}{
+		{"127.0.0.1", 200},
+		{"127.0.0.1:8420", 200},
+		{"127.8.9.10:80", 200},
+		{"[::1]", 200},
+		{"[::1]:8420", 200},
+		{"localhost", 200},
+		{"LocalHost.:8420", 200},
+		{"sutur.localhost:8420", 200},
+		{"", 421},
+		{"example.org", 421},
+		{"example.org:8420", 421},
+		{"192.168.1.20:8420", 421},
+		{"127.0.0.1.example.org", 421},
+		{"localhost.example.org", 421},
+		{"notlocalhost", 421},
+		{"0.0.0.0:8420", 421},
+	} {
+		r := httptest.NewRequest("GET", "/", nil)
+		r.Host = c.host
+		w := httptest.NewRecorder()
+		Loopback(&h).ServeHTTP(w, r)
+		if w.Code != c.code || (w.Body.String() == "home") != (c.code == 200) {
+			t.Errorf("%q: %d %q, want %d", c.host, w.Code, w.Body.String(), c.code)
+		}
+	}
+}

@@ -36,19 +36,8 @@ func Import(s Sources) (map[string][]byte, error) {
 			return nil, fmt.Errorf("%s has SHA-256 %s; the reviewed file has %s", f.name, got, f.want)
 		}
 	}
-	var a []struct {
-		ID              int
-		Name            string
-		Transliteration string
-		Verses          []struct {
-			ID   int
-			Text string
-		}
-	}
-	var b []struct {
-		Surah, Ayah int
-		Text        string
-	}
+	var a []surahA
+	var b []verseB
 	var list []Correction
 	for _, f := range []struct {
 		name string
@@ -59,63 +48,15 @@ func Import(s Sources) (map[string][]byte, error) {
 			return nil, fmt.Errorf("read %s: %w", f.name, err)
 		}
 	}
-	fix := map[string]Correction{}
-	for _, c := range list {
-		fix[c.Ref] = c
-	}
-
-	var text, surahs, digests, witness strings.Builder
-	whole := sha256.New()
-	n := 0
-	for _, su := range a {
-		fmt.Fprintf(&surahs, "%d\t%s\t%s\t%d\n", su.ID, su.Name, su.Transliteration, len(su.Verses))
-		for _, v := range su.Verses {
-			if n >= len(b) || b[n].Surah != su.ID || b[n].Ayah != v.ID {
-				return nil, fmt.Errorf("%d:%d of A has no partner in B", su.ID, v.ID)
-			}
-			ref := fmt.Sprintf("%d:%d", su.ID, v.ID)
-			t := Convert(su.ID, v.ID, v.Text)
-			if c, ok := fix[ref]; ok {
-				var err error
-				if t, err = c.apply(t, wordsB(b[n].Text)); err != nil {
-					return nil, fmt.Errorf("correction %s: %w", ref, err)
-				}
-				delete(fix, ref)
-			}
-			if _, at, bad := mushaf.ParseVerse(t); bad != 0 {
-				return nil, fmt.Errorf("%s word %d: U+%04X has no place in a word", ref, at, bad)
-			}
-			fmt.Fprintf(&text, "%s\t%s\n", ref, t)
-			fmt.Fprintf(&digests, "%s\t%x\n", ref, sha256.Sum256([]byte(t)))
-			fmt.Fprintf(whole, "%s\n", t)
-			fmt.Fprintf(&witness, "%s\t%s\n", ref, b[n].Text)
-			n++
-		}
-	}
-	if n != len(b) || len(fix) > 0 {
-		return nil, fmt.Errorf("%d verses in A, %d in B, %d corrections without a verse", n, len(b), len(fix))
-	}
-	numbers, err := numbers(string(s.Numbers))
+	files, err := write(a, b, list)
 	if err != nil {
 		return nil, err
 	}
-	return map[string][]byte{
-		mushaf.TextFile:    []byte(text.String()),
-		mushaf.SurahFile:   []byte(surahs.String()),
-		mushaf.DigestFile:  fmt.Appendf(nil, "whole\t%x\n%s", whole.Sum(nil), digests.String()),
-		mushaf.NumbersFile: numbers,
-		"text-b.txt":       []byte(witness.String()),
-	}, nil
-}
-
-// wordsB parts a verse of B into its words; pause signs stand between spaces of their own there.
-func wordsB(text string) (words []string) {
-	for _, w := range strings.Split(text, " ") {
-		if len(letters(w)) > 0 {
-			words = append(words, w)
-		}
+	if files[mushaf.NumbersFile], err = numbers(string(s.Numbers)); err != nil {
+		return nil, err
 	}
-	return words
+	files[mushaf.OthersFile] = mushaf.Others(files[mushaf.SurahFile], files[mushaf.NumbersFile])
+	return files, nil
 }
 
 // numbers reads the lists of verse numbers that the source file declares.

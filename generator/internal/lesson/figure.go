@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"sutur/generator/internal/mushaf"
 	"sutur/generator/internal/recite"
 )
 
@@ -48,10 +49,18 @@ func (c *course) marks(evs []recite.Event) string {
 
 func (c *course) writeWords(b *strings.Builder, at spot, evs []recite.Event) {
 	v := &c.text.Verses[at.verse]
+	lined := false
 	for w := at.first; w <= at.last; w++ {
+		if lined && !v.Words[w].Lined {
+			b.WriteString(`</span>`)
+		}
 		if w > at.first {
 			b.WriteByte(' ')
 		}
+		if !lined && v.Words[w].Lined {
+			b.WriteString(LinedOpen(v, w))
+		}
+		lined = v.Words[w].Lined
 		i := slices.IndexFunc(evs, func(e recite.Event) bool { return int(e.Word) == w })
 		if i >= 0 {
 			b.WriteString(`<mark class="f-` + c.rules[evs[i].Rule.String()].Family + `">`)
@@ -61,6 +70,21 @@ func (c *course) writeWords(b *strings.Builder, at spot, evs []recite.Event) {
 			b.WriteString(`</mark>`)
 		}
 	}
+	if lined {
+		b.WriteString(`</span>`)
+	}
+}
+
+// LinedOpen begins the element around the words, from word w on, that bear the line of a prostration: the style sheet draws
+// the line over it, but for the sign that stands after the last word, and a screen reader names it once.
+func LinedOpen(v *mushaf.Verse, w int) string {
+	class := "lined"
+	for ; w < len(v.Words) && v.Words[w].Lined; w++ {
+		if v.Words[w].Sajdah {
+			class = "lined signed"
+		}
+	}
+	return `<span class="` + class + `" role="group" aria-label="under the line of a prostration">`
 }
 
 // refName writes a reference for people: "An-Naba 78:14, word 1".

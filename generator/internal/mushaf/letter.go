@@ -25,11 +25,11 @@ const (
 	UprightZero                       // U+06E0, read only at a stop
 	MeemHigh                          // U+06E2
 	MeemLow                           // U+06ED
-	SeenMark                          // U+06DC on a sad
+	SeenMark                          // U+06DC over a sad: the seen is read
+	SeenLow                           // U+06E3 under a sad: the sad is the better known reading
 	ImalahMark                        // U+06EA
 	IshmamMark                        // U+06EB
 	TashilMark                        // U+06EC
-	ProstrationLine                   // U+06E4, over the words of a prostration; not a maddah
 )
 
 // Tanween is every way a tanween is written other than a vowel with a small meem.
@@ -46,13 +46,15 @@ const (
 	SmallNoon  = '\u06E8'
 
 	signSeen    = '\u06DC'
+	signSeenLow = '\u06E3'
 	signQuarter = '\u06DE'
 	signSajdah  = '\u06E9'
 	sad         = '\u0635'
 )
 
 // Letter is one letter with its signs: the unit a child marks. Start and End are byte offsets into the verse's text;
-// no pause sign lies between them.
+// no pause sign lies between them. A small letter that stands on a stretch begins with the stretch: what is coloured or
+// tapped for it is what the reader sees of it.
 type Letter struct {
 	Rune       rune
 	Marks      Marks
@@ -106,8 +108,6 @@ func markOf(r rune) Marks {
 		return IshmamMark
 	case 0x06EC:
 		return TashilMark
-	case 0x06E4:
-		return ProstrationLine
 	}
 	return 0
 }
@@ -155,6 +155,9 @@ func appendLetters(dst []Letter, text string, start, end int32) (_ []Letter, pau
 			closed = false
 		case r == signSeen && len(dst) > first && dst[len(dst)-1].Rune == sad:
 			dst[len(dst)-1].Marks |= SeenMark
+			dst[len(dst)-1].End = i
+		case r == signSeenLow && len(dst) > first && dst[len(dst)-1].Rune == sad:
+			dst[len(dst)-1].Marks |= SeenLow
 			dst[len(dst)-1].End = i
 		case r == signQuarter && len(dst) == first:
 		case r == signSajdah && len(dst) > first:

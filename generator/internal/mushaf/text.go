@@ -1,15 +1,13 @@
 // Package mushaf holds the text of the Qur'an as verses, words and letters, exactly as the files of
 // rules-content/text have it.
 //
-// Load reads one verse a line, checks every verse and the whole against the digests that were written when the text was
-// imported, joins the page, juz, quarter and sajdah numbers, and splits words into letters. Nothing in this package, or
+// Load reads one verse a line, checks every verse, the whole, and the names and numbers beside it against the digests that
+// were written when the text was imported, joins the page, juz, quarter and sajdah numbers, and splits words into letters. Nothing in this package, or
 // after it, changes the text: what is shown is Verse.Text, byte for byte.
 package mushaf
 
 import (
-	"bufio"
 	"crypto/sha256"
-	"encoding/hex"
 	"encoding/json"
 	"fmt"
 	"io/fs"
@@ -25,6 +23,7 @@ type Word struct {
 	Pause      rune
 	Silence    bool // a small seen over the word's end asks for a silence without breath
 	Sajdah     bool
+	Lined      bool // one of the words of a prostration, over which the print draws a line
 }
 
 // Verse is one verse. Page (1–604), Juz (1–30) and Quarter (hizb quarters, 1–240) are those of its first letter.
@@ -65,8 +64,11 @@ type Numbers struct {
 const (
 	TextFile    = "quran.txt"    // surah:verse TAB text, one verse a line
 	SurahFile   = "surahs.txt"   // number TAB Arabic name TAB Latin name TAB verses
-	DigestFile  = "digests.txt"  // SHA-256 of the whole, then surah:verse TAB SHA-256
+	DigestFile  = "digests.txt"  // SHA-256 of the whole and of ProstrationFile, then surah:verse TAB SHA-256
 	NumbersFile = "numbers.json" // Numbers
+	OthersFile  = "files.txt"    // name TAB SHA-256 of SurahFile and NumbersFile
+
+	ProstrationFile = "prostrations.txt" // surah:verse TAB words from 1 that bear the line of a prostration
 )
 
 // Load reads and verifies the text in dir. Any difference from the digests, and any rune that has no place in a word, is
@@ -89,7 +91,37 @@ func Load(dir fs.FS) (*Text, error) {
 	if err := t.joinNumbers(dir); err != nil {
 		return nil, err
 	}
-	return t, t.split()
+	if err := checkOthers(dir); err != nil {
+		return nil, err
+	}
+	if err := t.split(); err != nil {
+		return nil, err
+	}
+	return t, t.markLines(dir)
+}
+
+// Others returns what OthersFile says of the files that hold no verses.
+func Others(surahs, numbers []byte) []byte {
+	return fmt.Appendf(nil, "%s\t%x\n%s\t%x\n", SurahFile, sha256.Sum256(surahs), NumbersFile, sha256.Sum256(numbers))
+}
+
+// checkOthers holds the files that have no verses against their digests.
+func checkOthers(dir fs.FS) error {
+	var files [3][]byte
+	for i, name := range []string{SurahFile, NumbersFile, OthersFile} {
+		var err error
+		if files[i], err = fs.ReadFile(dir, name); err != nil {
+			return fmt.Errorf("read the digests: %w", err)
+		}
+	}
+	want := strings.Split(string(files[2]), "\n")
+	for i, line := range strings.Split(string(Others(files[0], files[1])), "\n") {
+		if i >= len(want) || line != want[i] {
+			name, sum, _ := strings.Cut(line, "\t")
+			return fmt.Errorf("%s is not the file that was imported (SHA-256 %s); restore it", name, sum)
+		}
+	}
+	return nil
 }
 
 func (t *Text) readSurahs(dir fs.FS) error {
@@ -146,57 +178,6 @@ func (t *Text) whole() (sum [32]byte) {
 	}
 	h.Sum(sum[:0])
 	return sum
-}
-
-func (t *Text) checkDigests(dir fs.FS) error {
-	f, err := dir.Open(DigestFile)
-	if err != nil {
-		return fmt.Errorf("read the digests: %w", err)
-	}
-	defer f.Close()
-	s := bufio.NewScanner(f)
-	for n := -1; s.Scan(); n++ {
-		ref, want, _ := strings.Cut(s.Text(), "\t")
-		got, name := t.Digest, "the whole text"
-		if n >= len(t.Verses) {
-			return fmt.Errorf("%s:%d: digest of %s, a verse that is not in the text", DigestFile, n+2, ref)
-		}
-		if n >= 0 {
-			v := &t.Verses[n]
-			got, name = v.Digest, fmt.Sprintf("%d:%d", v.Surah, v.Ayah)
-			if ref != name {
-				return fmt.Errorf("%s:%d: found %q; the digest of %s is wanted", DigestFile, n+2, ref, name)
-			}
-		}
-		if hex.EncodeToString(got[:]) != want {
-			// The whole is checked first; go on, so that the verse at fault is named.
-			if n >= 0 {
-				return fmt.Errorf("%s: %s is not the text that was imported (SHA-256 %x); restore it", TextFile, name, got)
-			}
-		}
-		if n == len(t.Verses)-1 {
-			if s.Scan() {
-				return fmt.Errorf("%s:%d: lines after the last digest", DigestFile, n+3)
-			}
-			return t.checkWhole(dir)
-		}
-	}
-	if err := s.Err(); err != nil {
-		return fmt.Errorf("read the digests: %w", err)
-	}
-	return fmt.Errorf("%s: a digest is missing", DigestFile)
-}
-
-func (t *Text) checkWhole(dir fs.FS) error {
-	raw, err := fs.ReadFile(dir, DigestFile)
-	if err != nil {
-		return fmt.Errorf("read the digests: %w", err)
-	}
-	l, _, _ := strings.Cut(string(raw), "\n")
-	if want := "whole\t" + hex.EncodeToString(t.Digest[:]); l != want {
-		return fmt.Errorf("%s:1: found %q; the text has %q", DigestFile, l, want)
-	}
-	return nil
 }
 
 func (t *Text) joinNumbers(dir fs.FS) error {

@@ -62,7 +62,7 @@ func TestLettersCoverTheText(t *testing.T) {
 
 func TestLoadRefuses(t *testing.T) {
 	base := fstest.MapFS{}
-	for _, n := range []string{TextFile, SurahFile, DigestFile, NumbersFile} {
+	for _, n := range []string{TextFile, SurahFile, DigestFile, NumbersFile, OthersFile, ProstrationFile} {
 		b, err := os.ReadFile("../../../rules-content/text/" + n)
 		if err != nil {
 			t.Fatal(err)
@@ -74,8 +74,12 @@ func TestLoadRefuses(t *testing.T) {
 		{"a verse lost", TextFile, "\n2:3\t", "\n2:4\t", `found "2:4"; verse 2:3 is wanted`},
 		{"a digest changed", DigestFile, "\n1:1\t", "\n1:1\t0", "1:1 is not the text"},
 		{"the whole digest changed", DigestFile, "whole\t", "whole\t0", "digests.txt:1"},
+		{"a word of a prostration changed", ProstrationFile, "13:15\t1 2", "13:15\t1", "digests.txt:2"},
 		{"a digest lost", DigestFile, "\n1:1\t", "\n1:2\t", `found "1:2"`},
 		{"a page out of order", NumbersFile, `"pages":[1,8,13`, `"pages":[1,13,8`, "pages are not in order"},
+		{"one digit of a page", NumbersFile, `"pages":[1,8,13`, `"pages":[1,8,14`, "numbers.json is not the file that was imported"},
+		{"one letter of a surah's name", SurahFile, "Al-Fatihah", "Al-Fatiha", "surahs.txt is not the file that was imported"},
+		{"a digest lost", OthersFile, "numbers.json\t", "", "numbers.json is not the file"},
 		{"a surah lost", SurahFile, "\n2\t", "\n3\t", "surah 2 is wanted"},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -27,10 +27,7 @@ func blankWord(letters []mushaf.Letter) []mushaf.Letter {
 	out := append([]mushaf.Letter(nil), letters...)
 	for i := range out {
 		l := &out[i]
-		if l.Rune != 'أ' { // there the maddah sign stands for a letter: hamza and long alif in one
-			l.Marks &^= mushaf.Maddah
-		}
-		l.Marks &^= mushaf.Sukun
+		l.Marks &^= mushaf.Sukun | mushaf.Maddah
 		if l.Marks&smallM != 0 {
 			switch {
 			case l.Marks&mushaf.Fatha != 0:

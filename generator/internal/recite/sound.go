@@ -187,13 +187,9 @@ func (w *word) read(buf []sound, letters []mushaf.Letter) []sound {
 		case r >= 0x620 && r <= 0x64A:
 			s.cons = consOf[r-0x620]
 			s.marbuta = r == 'ة'
-			s.seen = l.Marks&mushaf.SeenMark != 0
+			s.seen = l.Marks&(mushaf.SeenMark|mushaf.SeenLow) != 0
 		}
 		buf = append(buf, s)
-		if l.Rune == 'أ' && l.Marks&mushaf.Maddah != 0 { // one letter holds the hamza and its long alif
-			buf[len(buf)-1].v = fatha
-			buf = append(buf, sound{letter: s.letter, kind: long, v: fatha})
-		}
 	}
 	w.s = buf[from:]
 	w.bounds()

@@ -32,7 +32,8 @@ type catalogue struct {
 	Juz        [][2]int     `json:"juz"`     // surah and verse each begins with
 	Pages      [][2]int     `json:"pages"`
 	Passages   string       `json:"passages"` // the passage index, beside the catalogue
-	Lessons    []unitEntry  `json:"lessons"`  // in teaching order; rules that no lesson teaches are not among them
+	PassageSHA string       `json:"passagesSha"`
+	Lessons    []unitEntry  `json:"lessons"` // in teaching order; rules that no lesson teaches are not among them
 }
 
 type surahEntry struct {
@@ -43,7 +44,7 @@ type surahEntry struct {
 	File   string `json:"file"` // beside the catalogue
 	Page   int    `json:"page"`
 	Juz    int    `json:"juz"`
-	SHA    string `json:"sha"` // SHA-256 of the verse texts joined by line feeds
+	SHA    string `json:"sha"` // SHA-256 of what is in the file, in base64: text, numbers and events
 }
 
 type ruleEntry struct {
@@ -67,9 +68,9 @@ type family struct {
 }
 
 // dataFiles makes the files of all surahs, on every core, and the catalogue
-// that names them. It returns the catalogue's name too, and the lines that each
+// that names them. It returns where the catalogue is, and the lines that each
 // lesson proposes, which follow from the passage index.
-func dataFiles(s Source) (files []bundle.File, catalogueName string, try [][]Try) {
+func dataFiles(s Source) (files []bundle.File, where dataFile, try [][]Try) {
 	c := catalogue{Version: DataVersion, TextDigest: hex.EncodeToString(s.Text.Digest[:]), Details: recite.Details()}
 	c.Surahs = make([]surahEntry, len(s.Text.Surahs))
 	files = make([]bundle.File, len(s.Text.Surahs))
@@ -94,9 +95,12 @@ func dataFiles(s Source) (files []bundle.File, catalogueName string, try [][]Try
 	wg.Wait()
 	files = append(files, passages)
 	raw := encode(c)
-	catalogueName = "data/catalogue." + hash(raw) + ".json.gz"
-	return append(files, bundle.File{Name: catalogueName, Data: compress(new(bytes.Buffer), raw)}), catalogueName, try
+	where = dataFile{"data/catalogue." + hash(raw) + ".json.gz", digest(raw)}
+	return append(files, bundle.File{Name: where.name, Data: compress(new(bytes.Buffer), raw)}), where, try
 }
+
+// dataFile is a compressed file and the SHA-256 of what is in it, in base64.
+type dataFile struct{ name, sha string }
 
 func ruleEntries(s Source) []ruleEntry {
 	lessons := map[string]string{}
@@ -142,7 +146,6 @@ type encoder struct {
 // events, and its entry in the catalogue.
 func (e *encoder) surah(s Source, i int) (bundle.File, surahEntry) {
 	su := s.Text.Surahs[i]
-	sum := sha256.New()
 	b := append(e.raw[:0], `{"s":`...)
 	b = strconv.AppendInt(b, int64(su.Number), 10)
 	b = append(b, `,"v":[`...)
@@ -150,9 +153,7 @@ func (e *encoder) surah(s Source, i int) (bundle.File, surahEntry) {
 		v := &s.Text.Verses[su.First+n]
 		if n > 0 {
 			b = append(b, ',')
-			sum.Write([]byte{'\n'})
 		}
-		sum.Write([]byte(v.Text))
 		b = append(b, `{"t":`...)
 		b = append(b, encode(v.Text)...)
 		b = append(b, `,"d":"`...)
@@ -161,6 +162,7 @@ func (e *encoder) surah(s Source, i int) (bundle.File, surahEntry) {
 		b = strconv.AppendInt(b, int64(v.Page), 10)
 		b = append(b, `,"j":`...)
 		b = strconv.AppendInt(b, int64(v.Juz), 10)
+		b = appendLined(b, v)
 		b = append(b, `,"e":[`...)
 		e.events = e.engine.Verse(e.events[:0], su.First+n)
 		for k, ev := range e.events {
@@ -176,8 +178,24 @@ func (e *encoder) surah(s Source, i int) (bundle.File, surahEntry) {
 	name := fmt.Sprintf("s%03d.%s.json.gz", su.Number, hash(b))
 	first := s.Text.Verses[su.First]
 	return bundle.File{Name: "data/" + name, Data: compress(&e.zip, b)}, surahEntry{
-		su.Number, su.Arabic, su.Latin, su.Count, name, first.Page, first.Juz, hex.EncodeToString(sum.Sum(nil)),
+		su.Number, su.Arabic, su.Latin, su.Count, name, first.Page, first.Juz, digest(b),
 	}
+}
+
+// appendLined writes the words (from 0) that bear the line of a prostration, if
+// there are any.
+func appendLined(b []byte, v *mushaf.Verse) []byte {
+	sep := `,"l":[`
+	for i, w := range v.Words {
+		if w.Lined {
+			b = strconv.AppendInt(append(b, sep...), int64(i), 10)
+			sep = ","
+		}
+	}
+	if sep == "," {
+		b = append(b, ']')
+	}
+	return b
 }
 
 // appendEvent writes an event as eight numbers: word, first letter, number of
@@ -212,6 +230,12 @@ func encode(v any) []byte {
 		panic(err) // our own types always encode
 	}
 	return bytes.TrimSuffix(b.Bytes(), []byte{'\n'})
+}
+
+// digest returns the SHA-256 of data in base64.
+func digest(data []byte) string {
+	sum := sha256.Sum256(data)
+	return base64.StdEncoding.EncodeToString(sum[:])
 }
 
 // hash returns the part of a content's SHA-256 that goes into names: ten

@@ -24,13 +24,20 @@ const pagesDir = "pages"
 // every page, after the element that names the encoding.
 const csp = "default-src 'self'; img-src 'self' data: blob:; object-src 'none'; base-uri 'none'; form-action 'none'"
 
+// lostPage is the template of the page that the service worker shows where
+// nothing is kept and nothing can be fetched; there need not be one.
+const lostPage = "lost.html"
+
 const charset = `<meta charset="utf-8">`
 
 // app holds names of files, relative to the site's root, that pages refer to.
 type app struct {
-	script, style, lessonScript, font, catalogue string
-	icons                                        map[string]string // source name below site-src to name
-	iconList                                     []icon
+	script, style, lessonScript, bootScript, font string
+	scriptDigest                                  string // for the integrity attribute
+	catalogue                                     dataFile
+	icons                                         map[string]string // source name below site-src to name
+	iconList                                      []icon
+	lost                                          string // the page lost.html, which is no file: the service worker carries it
 }
 
 // Page is what a template sees. All addresses are relative to the page.
@@ -40,10 +47,13 @@ type Page struct {
 	Title        string
 	Description  string // one sentence, for the head
 	Script       string // the app's script
+	ScriptDigest string // for its integrity attribute
 	Style        string // the style sheet
 	LessonScript string // script of the lesson pages; empty if there is none
+	BootScript   string // script that helps where the app's own is missing; empty if there is none
 	Font         string // the reading font, for a preload link; empty if there is none
 	Catalogue    string // the catalogue, for data-catalogue on the html element
+	CatalogueSHA string // SHA-256 of what is in it, in base64, for data-sha
 	Manifest     string
 	TouchIcon    string // PNG of 180 pixels
 	Families     []colour.Family
@@ -78,8 +88,8 @@ func (p Page) Asset(name string) (string, error) {
 	return p.Root + n, nil
 }
 
-// pages makes all HTML pages.
-func (a app) pages(s Source, try [][]Try) ([]bundle.File, []diag.Diagnostic) {
+// pages makes all HTML pages, and a.lost.
+func (a *app) pages(s Source, try [][]Try) ([]bundle.File, []diag.Diagnostic) {
 	t, err := template.ParseGlob(path.Join(s.Dir, pagesDir, "*.html"))
 	if err != nil {
 		return nil, []diag.Diagnostic{templateDiagnostic(err)}
@@ -116,6 +126,12 @@ func (a app) pages(s Source, try [][]Try) ([]bundle.File, []diag.Diagnostic) {
 	index.Title, index.Description = "Lessons · Sutur", "Every recitation rule on one page of its own, with examples from the Qur'an."
 	shell := root
 	shell.LessonScript = "" // the app has a script of its own
+	if t.Lookup(lostPage) != nil {
+		add(lostPage, lostPage, shell)
+		if n := len(files); n > 0 {
+			a.lost, files = string(files[n-1].Data), files[:n-1]
+		}
+	}
 	add("index.html", "app.html", shell)
 	add("about.html", "about.html", about)
 	add("lessons/index.html", "lessons-index.html", index)
@@ -143,11 +159,15 @@ func (a app) page(s Source, try [][]Try, root string) Page {
 	p := Page{
 		Root: root, Lang: "en", Title: "Sutur", Description: description,
 		Families: s.Families, Rules: s.Rules, icons: a.icons,
-		Script: root + a.script, Style: root + a.style, Catalogue: root + a.catalogue,
+		Script: root + a.script, ScriptDigest: a.scriptDigest, Style: root + a.style,
+		Catalogue: root + a.catalogue.name, CatalogueSHA: a.catalogue.sha,
 		Manifest: root + manifestName,
 	}
 	if a.font != "" {
 		p.Font = root + a.font
+	}
+	if a.bootScript != "" {
+		p.BootScript = root + a.bootScript
 	}
 	if a.lessonScript != "" {
 		p.LessonScript = root + a.lessonScript

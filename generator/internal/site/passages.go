@@ -19,7 +19,7 @@ type unitEntry struct {
 func (c *catalogue) addPassages(s Source) bundle.File {
 	raw := s.Passages.Encode()
 	f := bundle.File{Name: "data/passages." + hash(raw) + ".bin.gz", Data: compress(new(bytes.Buffer), raw)}
-	c.Passages, c.Lessons = path.Base(f.Name), []unitEntry{}
+	c.Passages, c.PassageSHA, c.Lessons = path.Base(f.Name), digest(raw), []unitEntry{}
 	for _, l := range s.Lessons {
 		if len(l.Rules) > 0 {
 			c.Lessons = append(c.Lessons, unitEntry{l.ID, l.Name, l.Arabic, l.Rules})

@@ -11,8 +11,6 @@ package site
 
 import (
 	"cmp"
-	"crypto/sha256"
-	"encoding/hex"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -56,19 +54,23 @@ type Engine interface {
 func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	var a app
 	var wg sync.WaitGroup
-	var script, style, lessonScript bundle.Output
-	var scriptDiags, lessonDiags, styleDiags []diag.Diagnostic
+	var script, style, lessonScript, bootScript bundle.Output
+	var scriptDiags, lessonDiags, bootDiags, styleDiags []diag.Diagnostic
 	wg.Go(func() { script, scriptDiags = bundle.Script(s.Dir, bundle.ScriptSource) })
 	wg.Go(func() { style, styleDiags = bundle.Style(s.Dir, s.CSS) })
 	if exists(s.Dir, lessonSource) {
 		wg.Go(func() { lessonScript, lessonDiags = bundle.Script(s.Dir, lessonSource) })
 	}
-	files, catalogueName, try := dataFiles(s)
+	if exists(s.Dir, bootSource) {
+		wg.Go(func() { bootScript, bootDiags = bundle.Script(s.Dir, bootSource) })
+	}
+	files, catalogue, try := dataFiles(s)
 	wg.Wait()
-	ds := slices.Concat(scriptDiags, lessonDiags, styleDiags)
+	ds := slices.Concat(scriptDiags, lessonDiags, bootDiags, styleDiags)
 
-	files = slices.Concat(files, script.Files, style.Files, lessonScript.Files)
-	a.script, a.style, a.lessonScript, a.catalogue = script.Name, style.Name, lessonScript.Name, catalogueName
+	files = slices.Concat(files, script.Files, style.Files, lessonScript.Files, bootScript.Files)
+	a.script, a.style, a.lessonScript, a.bootScript = script.Name, style.Name, lessonScript.Name, bootScript.Name
+	a.scriptDigest, a.catalogue = integrity(script), catalogue
 	for _, f := range style.Files {
 		if path.Ext(f.Name) == ".woff2" {
 			a.font = f.Name
@@ -83,6 +85,7 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 		ds = append(ds, diag.Diagnostic{File: "LICENSES", Found: err.Error()})
 	}
 	files = slices.Concat(files, icons, licences)
+	ds = slices.Concat(ds, checkStrings(s.Dir), checkOrigins(s.Dir))
 	if diag.HasError(ds) {
 		return nil, ds
 	}
@@ -92,29 +95,32 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	files = append(files, a.manifest())
 	files = unique(files)
 
-	worker, workerDiags := bundle.Worker(s.Dir, precache(files))
+	list, known := precache(files)
+	known.Lost = a.lost
+	worker, workerDiags := bundle.Worker(s.Dir, known)
 	ds = append(ds, workerDiags...)
 	if diag.HasError(ds) {
 		return nil, ds
 	}
-	return unique(append(files, worker)), ds
+	return unique(append(files, list, worker)), ds
 }
 
-// lessonSource is the script of the lesson pages; there need not be one.
-const lessonSource = "app/lesson.ts"
+// lessonSource is the script of the pages without the app, bootSource what
+// helps where the app's own script is missing; there need not be any.
+const (
+	lessonSource = "app/lesson.ts"
+	bootSource   = "app/boot.ts"
+)
 
-// precache lists files, sorted by name, with a version that is the digest of
-// all names and contents.
-func precache(files []bundle.File) bundle.Precache {
-	var p bundle.Precache
-	h := sha256.New()
-	for _, f := range files {
-		p.Files = append(p.Files, f.Name)
-		sum := sha256.Sum256(f.Data)
-		fmt.Fprintf(h, "%s\x00%x\n", f.Name, sum)
+// integrity returns the digest of a script's own file as the integrity
+// attribute takes it (W3C, Subresource Integrity).
+func integrity(o bundle.Output) string {
+	for _, f := range o.Files {
+		if f.Name == o.Name {
+			return "sha256-" + digest(f.Data)
+		}
 	}
-	p.Version = hex.EncodeToString(h.Sum(nil)[:8])
-	return p
+	return ""
 }
 
 // unique sorts files by name and drops repeats, such as a font that both the

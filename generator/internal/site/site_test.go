@@ -7,9 +7,11 @@ import (
 	"encoding/base64"
 	"encoding/hex"
 	"encoding/json"
+	"html"
 	"io"
 	"os"
 	"path/filepath"
+	"reflect"
 	"regexp"
 	"strings"
 	"sync"
@@ -42,7 +44,7 @@ var sample = map[string]string{
 	"fonts/a.woff2":            "font",
 	"icons/icon.svg":           `<svg xmlns="http://www.w3.org/2000/svg"><path d="M0 0L1 1"/></svg>`,
 	"icons/touch-180.png":      "png",
-	"pages/app.html":           `<!doctype html><html lang="en" data-catalogue="{{.Catalogue}}"><head><meta charset="utf-8"><title>{{.Title}}</title><link rel="stylesheet" href="{{.Style}}"><link rel="preload" href="{{.Font}}" as="font"><script defer src="{{.Script}}"></script></head><body></body></html>`,
+	"pages/app.html":           `<!doctype html><html lang="en" data-catalogue="{{.Catalogue}}" data-sha="{{.CatalogueSHA}}"><head><meta charset="utf-8"><title>{{.Title}}</title><link rel="stylesheet" href="{{.Style}}"><link rel="preload" href="{{.Font}}" as="font"><script defer src="{{.Script}}"></script></head><body></body></html>`,
 	"pages/about.html":         `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>{{.Title}}</title></head><body></body></html>`,
 	"pages/lesson.html":        `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>{{.Title}}</title></head><body>{{with .Previous}}<a rel="prev" href="{{.Href}}">{{.Name}}</a>{{end}}{{.Lesson.Body}}<img src="{{.Asset "icons/icon.svg"}}" alt=""></body></html>`,
 	"pages/lessons-index.html": `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>{{.Title}}</title></head><body>{{range .Lessons}}<a href="{{.Href}}">{{.Name}}</a>{{end}}</body></html>`,
@@ -143,6 +145,16 @@ func TestData(t *testing.T) {
 	if c.Juz[29] != [2]int{78, 1} || c.Pages[603] != [2]int{112, 1} {
 		t.Errorf("juz 30 begins at %v, page 604 at %v", c.Juz[29], c.Pages[603])
 	}
+	for prefix, sha := range map[string]string{"data/catalogue.": "", "data/passages.": c.PassageSHA} {
+		sum := sha256.Sum256(unzip(t, files[find(t, files, prefix)]))
+		want := base64.StdEncoding.EncodeToString(sum[:])
+		if sha == "" {
+			sha = html.UnescapeString(string(regexp.MustCompile(`data-sha="([^"]*)"`).FindSubmatch(files["index.html"])[1]))
+		}
+		if sha != want {
+			t.Errorf("%s has the digest %s, want %s", prefix, sha, want)
+		}
+	}
 	if r := c.Rules[0]; r.Lesson != "noon-ikhfa" || r.Needs == nil || r.Counts[0] != 2 {
 		t.Errorf("rule %+v", r)
 	}
@@ -166,7 +178,6 @@ func TestData(t *testing.T) {
 		if su.S != e.Number || len(su.V) != e.Count {
 			t.Fatalf("%s: surah %d with %d verses", e.File, su.S, len(su.V))
 		}
-		var all []string
 		for _, v := range su.V {
 			want := s.Text.Verses[verse]
 			verse++
@@ -177,12 +188,11 @@ func TestData(t *testing.T) {
 			if v.D != base64.RawURLEncoding.EncodeToString(sum[:8]) || len(v.D) != 11 {
 				t.Fatalf("%d:%d: digest %s", want.Surah, want.Ayah, v.D)
 			}
-			all = append(all, v.T)
 			if got, want := v.E, []int{3, 1, 2, 5, 2, 1 | 4 | 8 | 6<<4, -1, -1}; len(got) != 8 || [8]int(got) != [8]int(want) {
 				t.Fatalf("event %v, want %v", got, want)
 			}
 		}
-		if sum := sha256.Sum256([]byte(strings.Join(all, "\n"))); e.SHA != hex.EncodeToString(sum[:]) {
+		if sum := sha256.Sum256(raw); e.SHA != base64.StdEncoding.EncodeToString(sum[:]) {
 			t.Errorf("surah %d: digest %s", e.Number, e.SHA)
 		}
 	}
@@ -203,30 +213,49 @@ func TestSameSourceSameSite(t *testing.T) {
 	}
 }
 
+// TestPrecache: the worker names the list with its digest, and the list names
+// every other file with the digests of what hosts may send for it.
 func TestPrecache(t *testing.T) {
 	files := mustMake(t, newSource(t, nil))
-	list := func(files map[string][]byte) (version string, names []string) {
-		m := regexp.MustCompile(`\{version:"([0-9a-f]{16})",files:(\[[^\]]*\])\}`).FindSubmatch(files["sw.js"])
+	sum := func(data []byte) []any {
+		sum := sha256.Sum256(data)
+		return []any{float64(len(data)), base64.StdEncoding.EncodeToString(sum[:])}
+	}
+	known := func(files map[string][]byte) (version string, list []any) {
+		m := regexp.MustCompile(`\{version:"([0-9a-f]{16})",list:(\[[^\]]*\]),lost:""\}`).FindSubmatch(files["sw.js"])
 		if m == nil {
 			t.Fatalf("no list in %s", files["sw.js"])
 		}
-		if err := json.Unmarshal(m[2], &names); err != nil {
+		if err := json.Unmarshal(m[2], &list); err != nil {
 			t.Fatal(err)
 		}
-		return string(m[1]), names
+		return string(m[1]), list
 	}
-	version, names := list(files)
-	if len(names) != len(files)-1 {
-		t.Errorf("%d names for %d files", len(names), len(files))
+	version, list := known(files)
+	name := list[0].(string)
+	if want := append([]any{name}, sum(files[name])...); !reflect.DeepEqual(list, want) {
+		t.Errorf("the list is named as %v, want %v", list, want)
 	}
-	for _, n := range names {
-		if files[n] == nil || n == "sw.js" {
-			t.Errorf("%s is listed", n)
+	var rows [][]any
+	if err := json.Unmarshal(files[name], &rows); err != nil {
+		t.Fatal(err)
+	}
+	if len(rows) != len(files)-2 {
+		t.Errorf("%d rows for %d files", len(rows), len(files))
+	}
+	for _, row := range rows {
+		n := row[0].(string)
+		want := append([]any{n}, sum(files[n])...)
+		if strings.HasSuffix(n, ".gz") {
+			want = append(want, sum(unzip(t, files[n]))...)
+		}
+		if files[n] == nil || n == "sw.js" || n == name || !reflect.DeepEqual(row, want) {
+			t.Errorf("the list holds %v, want %v", row, want)
 		}
 	}
 	s := newSource(t, nil)
 	s.Lessons[2].HTML = "<p>Changed</p>"
-	if v, _ := list(mustMake(t, s)); v == version {
+	if v, _ := known(mustMake(t, s)); v == version {
 		t.Error("one changed page left the version as it was")
 	}
 }
@@ -244,13 +273,13 @@ func TestPages(t *testing.T) {
 		"manifest.webmanifest":    {`"start_url":"./"`, `"src":"` + find(t, files, "assets/icon.")},
 		"licences/MIT.txt":        {"licence"},
 	} {
-		html := string(files[name])
+		page := string(files[name])
 		for _, w := range want {
-			if !strings.Contains(html, w) {
-				t.Errorf("%s: no %s in %s", name, w, html)
+			if !strings.Contains(page, w) {
+				t.Errorf("%s: no %s in %s", name, w, page)
 			}
 		}
-		if strings.HasSuffix(name, ".html") && !strings.Contains(html, `<meta http-equiv="Content-Security-Policy" content="default-src 'self';`) {
+		if strings.HasSuffix(name, ".html") && !strings.Contains(page, `<meta http-equiv="Content-Security-Policy" content="default-src 'self';`) {
 			t.Errorf("%s has no content security policy", name)
 		}
 	}

@@ -2,7 +2,9 @@ package site
 
 import (
 	"fmt"
+	"html/template"
 	"strconv"
+	"strings"
 
 	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/mushaf"
@@ -23,7 +25,32 @@ type Try struct {
 }
 
 // TryVerse is a verse as the text has it, with its number in the digits of the script.
-type TryVerse struct{ Ref, Text, Number string }
+type TryVerse struct {
+	Ref, Text, Number string
+	HTML              template.HTML // the text, with the words under the line of a prostration in elements of their own
+}
+
+func verseHTML(v *mushaf.Verse) template.HTML {
+	var b strings.Builder
+	lined := false
+	for i, w := range v.Words {
+		if lined && !w.Lined {
+			b.WriteString("</span>")
+		}
+		if i > 0 {
+			b.WriteByte(' ')
+		}
+		if !lined && w.Lined {
+			b.WriteString(lesson.LinedOpen(v, i))
+		}
+		lined = w.Lined
+		b.WriteString(template.HTMLEscapeString(v.Text[w.Start:w.End]))
+	}
+	if lined {
+		b.WriteString("</span>")
+	}
+	return template.HTML(b.String())
+}
 
 // Lines on a lesson page are shorter than those of a session, so that the page stays a page.
 const (
@@ -124,7 +151,7 @@ func (s *Source) describe(x *passage.Index, r recite.RuleID, p plan.Passage) Try
 	first, last := int(x.Verse[p.A]), int(x.Verse[p.B])
 	for v := first; v <= last; v++ {
 		verse := &s.Text.Verses[v]
-		t.Verses = append(t.Verses, TryVerse{ref(verse), verse.Text, arabicDigits(verse.Ayah)})
+		t.Verses = append(t.Verses, TryVerse{ref(verse), verse.Text, arabicDigits(verse.Ayah), verseHTML(verse)})
 	}
 	a, b := &s.Text.Verses[first], &s.Text.Verses[last]
 	t.Where = s.Text.Surahs[a.Surah-1].Latin + " " + ref(a)

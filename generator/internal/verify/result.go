@@ -13,7 +13,7 @@ import (
 )
 
 // Result is what one witness found. Checked counts the places looked at (letters, words, verses or figures, as the
-// witness says); each is Agreeing, Explained by an entry of exceptions.json, or Unexplained. Details says, a line each,
+// witness says); each is Agreeing, Explained by an entry of exceptions.json or of folds, or Unexplained. Details says, a line each,
 // where a place is unexplained or an exception is of no use.
 type Result struct {
 	Witness                                   string
@@ -144,6 +144,7 @@ func All(dir fs.FS) ([]Result, error) {
 	if err := texts(b, dir); err != nil {
 		return nil, err
 	}
+	spelling(b, t)
 	signs(b, t, recite.NewBlank(t))
 	equal(b, t, recite.New(t), recite.NewBlank(t))
 	counts(b, t, recite.New(t))
@@ -177,23 +178,4 @@ func Run(w io.Writer, dir fs.FS) (ok bool, err error) {
 		}
 	}
 	return ok, nil
-}
-
-// texts is witness 4 as a result: verses compared.
-func texts(b *bench, dir fs.FS) error {
-	a, err := fs.ReadFile(dir, mushaf.TextFile)
-	if err != nil {
-		return fmt.Errorf("read the text: %w", err)
-	}
-	second, err := fs.ReadFile(dir, "text-b.txt")
-	if err != nil {
-		return fmt.Errorf("read the second text: %w", err)
-	}
-	s := b.witness("second text: verses")
-	checked, diffs := CompareTexts(string(a), string(second))
-	for _, d := range diffs {
-		s.same(d.Ref, 0, "", fmt.Sprintf("%+q", d.B), fmt.Sprintf("%+q", d.A))
-	}
-	s.r.Checked, s.r.Agreeing = checked, checked-len(diffs)
-	return nil
 }

@@ -6,11 +6,11 @@ import (
 )
 
 // A maddah stands exactly on the long vowels longer than two counts that do not depend on a stop, and on the opening
-// letters of six counts. Where hamza and long alif are one letter (U+0623 with the sign) it stands for the alif.
+// letters of six counts.
 func maddahSigns(s *stand, p *page) {
 	longer := of(recite.MaddMuttasil, recite.MaddMunfasil, recite.MaddLazim, recite.MaddLazimLetter, recite.MaddSilahLong)
 	p.each(func(w, i int, l mushaf.Letter, held rules, _ bool) {
-		said := held.any(longer) || l.Rune == 'أ' && held.any(of(recite.MaddBadal))
+		said := held.any(longer)
 		if l.Has(mushaf.Maddah) || said {
 			s.same(p.ref, w+1, at(i, l), word(l.Has(mushaf.Maddah), "maddah"), word(said, "maddah"))
 		}
@@ -85,7 +85,7 @@ func singleSigns(s *stand, p *page) {
 			{"imalah", recite.Imalah, l.Has(mushaf.ImalahMark)},
 			{"ishmam", recite.Ishmam, p.letter(w, i-1).Has(mushaf.IshmamMark)},
 			{"tas-hil", recite.TasHil, l.Has(mushaf.TashilMark)},
-			{"seen on sad", recite.SadAsSeen, l.Has(mushaf.SeenMark)},
+			{"seen on sad", recite.SadAsSeen, l.Has(mushaf.SeenMark | mushaf.SeenLow)},
 		} {
 			if said := held.any(of(c.rule)); c.on || said {
 				s.same(p.ref, w+1, c.name, word(c.on, "sign"), word(said, "sign"))

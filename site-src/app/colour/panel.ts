@@ -5,6 +5,7 @@ import * as store from '../store/store.ts';
 import { h, refill } from '../dom.ts';
 import { t } from '../i18n.ts';
 import { keep } from '../log/log.ts';
+import { pencil, swatch } from './ink.ts';
 import { apply, onPaper, type Pencils, type Trouble, troubles } from './pencils.ts';
 
 const name = (id: string) => t(`pencils.family.${id}`);
@@ -41,7 +42,7 @@ export function panel(changed: () => void = () => undefined): HTMLElement {
         onchange: () => set({ ...own(), [f.id]: input.value }),
       });
       const back = () => { const { [f.id]: _, ...rest } = own(); set(rest); };
-      return h('li', { style: `--pencil:var(--c-${f.id});--form:${f.form}` }, input, h('label', { for: input.id }, h('span', { class: 'inked' }, name(f.id))),
+      return h('li', { style: pencil(f.id) }, input, h('label', { for: input.id }, h('span', { class: 'inked' }, swatch(f.id), name(f.id))),
         own()[f.id] !== undefined && h('button', { type: 'button', class: 'plain', 'data-t': `pencil-back-${f.id}`, 'aria-label': t('pencils.usual-of', { a: name(f.id) }), onclick: back }, t('pencils.back')));
     }));
     const told = troubles(c.families, own());

@@ -1,5 +1,7 @@
-// The backup file: JSON, {"format":"sutur-backup","v":1,"saved":ISO time,"learners":[],"sessions":[],"taught":[]}.
-// Reading one checks every field before anything is written, so that a damaged or foreign file changes nothing.
+// The backup file: JSON, {"format":"sutur-backup","v":2,"saved":ISO time,"learners":[],"sessions":[],"taught":[]}.
+// Reading one checks every field before anything is written, so that a damaged or foreign file changes nothing. Version 1
+// counted letters in another way; its marks are moved when it is read.
+import { recount } from '../store/recount.ts';
 import type { Kept } from '../store/store.ts';
 import type { Learner, Session, Taught } from '../types.ts';
 
@@ -13,8 +15,10 @@ export class BackupError extends Error {
 /** A file larger than this (bytes) is no backup of ours: a session takes about 1 KB. */
 export const LARGEST = 32 << 20;
 
+const VERSION = 2;
+
 export const write = (k: Records, saved: string): string =>
-  JSON.stringify({ format: 'sutur-backup', v: 1, saved, learners: k.learners, sessions: k.sessions, taught: k.taught }, null, 1);
+  JSON.stringify({ format: 'sutur-backup', v: VERSION, saved, learners: k.learners, sessions: k.sessions, taught: k.taught }, null, 1);
 
 type Check = (x: unknown) => boolean;
 const text: Check = (x) => typeof x === 'string' && x.length <= 200;
@@ -60,7 +64,7 @@ export function parse(file: string): Records {
     throw new BackupError('not-json');
   }
   if (typeof x !== 'object' || x === null || x.format !== 'sutur-backup') throw new BackupError('foreign');
-  if (x.v !== 1) throw new BackupError(Number(x.v) > 1 ? 'newer' : 'damaged', 'v');
+  if (x.v !== 1 && x.v !== VERSION) throw new BackupError(Number(x.v) > VERSION ? 'newer' : 'damaged', 'v');
   const out = {
     learners: records<Learner>(x.learners, 'learners', learner), sessions: records<Session>(x.sessions, 'sessions', session),
     taught: records<Taught>(x.taught, 'taught', taught),
@@ -70,7 +74,7 @@ export function parse(file: string): Records {
     const at = of.findIndex((r) => !known.has(r.learner));
     if (at >= 0) throw new BackupError('damaged', `${name}, ${at + 1}`);
   }
-  return out;
+  return x.v === 1 ? { ...out, sessions: out.sessions.map((s) => ({ ...s, marks: recount(s.rule, s.from, s.marks) })) } : out;
 }
 
 /**

@@ -60,8 +60,12 @@ export function watch(el: HTMLElement, sheet: Sheet, on: Hands) {
 
   // A screen reader's own tap comes as a click without a pointer: open the word, where every letter is a control.
   el.addEventListener('click', (e) => {
+    if (e.detail !== 0 || e.timeStamp - touched <= 1000 || (e.target as Element).closest('button')) return;
     const w = (e.target as Element).closest<HTMLElement>('.w');
-    if (w && e.detail === 0 && e.timeStamp - touched > 1000) on.hold(Number(w.dataset.v), Number(w.dataset.w));
+    const p = w ? { v: Number(w.dataset.v), w: Number(w.dataset.w) } : sheet.hit(e.clientX, e.clientY);
+    if (p) on.hold(p.v, p.w);
   });
+  // The text can be selected, because WebKit colours none that cannot: a stroke or a double tap must not.
+  el.addEventListener('selectstart', (e) => e.preventDefault());
   el.addEventListener('contextmenu', (e) => { if ((e as PointerEvent).pointerType !== 'mouse') e.preventDefault(); });
 }

@@ -1,11 +1,16 @@
 // The words on screen: one element and one text node a word, and where each letter stands.
 import type { Place, Verse, Word } from '../types.ts';
-import { shaped, stands } from '../text/letters.ts';
+import { cluster, lamAlif, shaped, stands } from '../text/letters.ts';
+import type { Slot } from './pieces.ts';
 
-export interface Shown { v: number; w: number; el: HTMLElement; node: Text; word: Word }
+/** bits is what was drawn on the word's baseline, and key what it shows. */
+export interface Shown { v: number; w: number; el: HTMLElement; node: Text; word: Word; bits?: HTMLElement; key?: string }
 export interface Box { left: number; right: number; top: number; bottom: number }
 
 const pen = document.createElement('canvas').getContext('2d');
+
+/** How far a letter's box reaches over and under the baseline, in em: engines give boxes of different heights. */
+const UP = 1, DOWN = .5;
 
 export class Sheet {
   readonly shown: Shown[] = [];
@@ -20,48 +25,69 @@ export class Sheet {
     this.at.set(`${s.v}.${s.w}`, s);
   }
 
+  /** Has everything measured and drawn anew, as when the font has come. */
+  forget() { for (const s of this.shown) if (s.key) s.key = 'old'; }
+
   word(v: number, w: number) { return this.at.get(`${v}.${w}`); }
 
   /** Letters l to l+n-1 of a word as a range over its untouched text. */
   static range(s: Shown, l: number, n = 1): Range | undefined {
-    const a = s.word.letters[l], b = s.word.letters[l + n - 1];
-    if (!a || !b) return undefined;
-    const r = new Range();
-    r.setStart(s.node, a.from);
-    // A pause sign belongs to no letter but stands on the last one: browsers paint a letter only with all that stands on it.
-    r.setEnd(s.node, b.to + /^[\u06d6-\u06dc]*/.exec(s.node.data.slice(b.to))![0].length);
+    if (!s.word.letters[l] || !s.word.letters[l + n - 1]) return undefined;
+    const r = new Range(), { from, to } = cluster(s.word, l, n);
+    r.setStart(s.node, from);
+    r.setEnd(s.node, to);
     return r;
   }
 
-  /** Where a letter stands on screen. A small letter standing over another has that letter's box. */
-  static box(s: Shown, l: number): Box {
-    const rects = Sheet.range(s, stands(s.word, l) && l > 0 ? l - 1 : l)?.getClientRects() ?? [];
-    let b: Box | undefined;
-    for (const r of rects) {
-      if (!b) b = { left: r.left, right: r.right, top: r.top, bottom: r.bottom };
-      else b = { left: Math.min(b.left, r.left), right: Math.max(b.right, r.right), top: Math.min(b.top, r.top), bottom: Math.max(b.bottom, r.bottom) };
-    }
-    return b ?? s.el.getBoundingClientRect();
+  /** The size of the letters, in pixels. */
+  static em(s: Shown): number { return parseFloat(getComputedStyle(s.el).fontSize); }
+
+  /** From where to where on screen a letter stands. A small letter standing over another has that letter's place. */
+  private static across(s: Shown, l: number): { left: number; right: number } {
+    if (l > 0 && stands(s.word, l)) return Sheet.across(s, l - 1);
+    // Lam and alif are one form, of which each has a half; engines differ in what they say of either alone.
+    const lam = lamAlif(s.word, l), alif = lamAlif(s.word, l - 1);
+    const r = Sheet.range(s, alif ? l - 1 : l, lam || alif ? 2 : 1)?.getBoundingClientRect() ?? s.el.getBoundingClientRect();
+    const middle = (r.left + r.right) / 2;
+    return { left: alif || !lam ? r.left : middle, right: lam || !alif ? r.right : middle };
   }
 
-  /** The height on screen above which only the small letter stands, below which the letter that bears it. */
-  static split(s: Shown, l: number, box = Sheet.box(s, l)): number {
-    return Sheet.ink(s, shaped(s.word, l - 1) || ' ', box) - 1;
+  /** Where a letter stands in its word, in em. */
+  static slot(s: Shown, l: number): Slot {
+    const { left, right } = Sheet.across(s, l), size = Sheet.em(s);
+    return { at: (s.el.getBoundingClientRect().right - right) / size, wide: (right - left) / size };
   }
+
+  /** Where a letter stands on screen. */
+  static box(s: Shown, l: number): Box {
+    const size = Sheet.em(s), base = Sheet.base(s);
+    return { ...Sheet.across(s, l), top: base - UP * size, bottom: base + DOWN * size };
+  }
+
+  /** The height on screen of a word's baseline: its line is evenly led around the font's own height. */
+  static base(s: Shown): number {
+    const r = s.el.getBoundingClientRect(), middle = (r.top + r.bottom) / 2;
+    if (!pen) return middle;
+    pen.font = getComputedStyle(s.el).font;
+    const m = pen.measureText(' ');
+    return middle + (m.fontBoundingBoxAscent - m.fontBoundingBoxDescent) / 2;
+  }
+
+  /** How high over the baseline a letter with its signs reaches before a small letter that stands over it, in em. */
+  static crown(s: Shown, l: number): number { return Sheet.ink(s, shaped(s.word, l - 1) || ' '); }
 
   /**
-   * A height on screen at or above the top of a small letter that stands over another. It is measured with the letters
-   * before it, because fonts lift it out of the way of their signs.
+   * How high a small letter that stands over another reaches, in em, or more. It is measured with the letters before it,
+   * because fonts lift it out of the way of their signs.
    */
-  static crown(s: Shown, l: number, box = Sheet.box(s, l)): number {
-    return Sheet.ink(s, s.word.text.slice(s.word.letters[Math.max(l - 2, 0)]!.from, s.word.letters[l]!.to) + '\u200d', box);
+  static top(s: Shown, l: number): number {
+    return Sheet.ink(s, s.word.text.slice(s.word.letters[Math.max(l - 2, 0)]!.from, s.word.letters[l]!.to) + '\u200d');
   }
 
-  private static ink(s: Shown, text: string, box: Box): number {
-    if (!pen) return (box.top + box.bottom) / 2;
+  private static ink(s: Shown, text: string): number {
+    if (!pen) return .7;
     pen.font = getComputedStyle(s.el).font;
-    const m = pen.measureText(text);
-    return box.top + m.fontBoundingBoxAscent - m.actualBoundingBoxAscent;
+    return pen.measureText(text).actualBoundingBoxAscent / Sheet.em(s);
   }
 
   private nearest(x: number, y: number): Shown | undefined {
@@ -76,17 +102,19 @@ export class Sheet {
 
   /** The letter nearest to a touch: first the word touched (or nearest, within a finger's width), then its letter. */
   hit(x: number, y: number): Place | undefined {
-    const el = document.elementFromPoint(x, y)?.closest<HTMLElement>('.w');
-    const s = (el && this.shown.find((q) => q.el === el)) ?? this.nearest(x, y);
+    // Something that keeps the text from being selected may lie over the words.
+    const el = document.elementsFromPoint(x, y).find((e): e is HTMLElement => e.matches('.w'));
+    const own = el && this.word(Number(el.dataset.v), Number(el.dataset.w));
+    const s = own?.el === el && own ? own : this.nearest(x, y);
     if (!s) return undefined;
     let l = 0, least = Infinity;
     s.word.letters.forEach((_, i) => {
       if (stands(s.word, i)) return;
-      const b = Sheet.box(s, i), d = Math.max(b.left - x, 0, x - b.right);
+      const b = Sheet.across(s, i), d = Math.max(b.left - x, 0, x - b.right);
       const tie = Math.abs((b.left + b.right) / 2 - x) / 1e4;
       if (d + tie < least) { least = d + tie; l = i; }
     });
-    if (stands(s.word, l + 1) && y < Sheet.split(s, l + 1)) l++;
+    if (stands(s.word, l + 1) && y < Sheet.base(s) - Sheet.crown(s, l + 1) * Sheet.em(s)) l++;
     return { v: s.v, w: s.w, l };
   }
 }

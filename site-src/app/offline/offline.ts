@@ -1,32 +1,82 @@
-// Registers the service worker, and reports what it does.
+// Registers the service worker, reports what it does, and tries again what failed.
 
-export interface Reports { saving: () => void; ready: () => void; newer: (take: () => void) => void }
+/**
+ * How far the site is kept on the device: not known yet; cannot be kept in this browser or at this address; being kept, n of
+ * so many files; all there; not all there, and why: no network, other bytes than the site's, or no room.
+ */
+export interface Kept { kind: 'unknown' | 'cannot' | 'saving' | 'ready' | 'failed'; n?: number; of?: number; why?: 'network' | 'wrong' | 'full' }
+export interface Reports { kept: (k: Kept) => void; newer: (take: () => void) => void; noRoom: () => void }
+
+type Message = Kept & { update?: boolean };
+
+/** Waits (ms) before something is tried again by itself: the first, and the longest after doubling. */
+const FIRST = 15_000, LONGEST = 600_000;
+
+let on: Reports | undefined, script = '', wait = FIRST, timer = 0, asked = false;
+
+function report(k: Kept) {
+  clearTimeout(timer);
+  if (k.kind === 'ready') wait = FIRST;
+  if (k.kind === 'failed' && k.why !== 'full') {
+    timer = window.setTimeout(() => void attempt(), wait);
+    wait = Math.min(2 * wait, LONGEST);
+  }
+  on?.kept(k);
+}
+
+/** Says of a worker what becomes of it: it waits for a page to take it over, or it could not be. */
+function follow(reg: ServiceWorkerRegistration, w: ServiceWorker | null) {
+  const tell = () => {
+    if (w?.state === 'redundant' && !reg.active) report({ kind: 'failed', why: 'network' });
+    if (w?.state !== 'installed' || !navigator.serviceWorker.controller) return;
+    on?.newer(() => {
+      asked = true;
+      if (w.state === 'installed') w.postMessage('take over');
+      else location.reload(); // another page was quicker
+    });
+  };
+  w?.addEventListener('statechange', tell);
+  tell();
+}
+
+const seen = new WeakSet<ServiceWorkerRegistration>();
+
+/** Registers, and looks for a newer version; called again after a failure. */
+export async function attempt(): Promise<void> {
+  clearTimeout(timer);
+  try {
+    const reg = await navigator.serviceWorker.register(script, { updateViaCache: 'none' });
+    if (!seen.has(reg)) {
+      seen.add(reg);
+      follow(reg, reg.waiting);
+      follow(reg, reg.installing);
+      reg.addEventListener('updatefound', () => follow(reg, reg.installing));
+    }
+    reg.active?.postMessage('kept?');
+  } catch {
+    const reg = await navigator.serviceWorker.getRegistration().catch(() => undefined);
+    if (reg?.active) reg.active.postMessage('kept?');
+    else report({ kind: 'failed', why: 'network' });
+  }
+}
 
 /** Starts keeping the site. The page has been shown before: the first open must not wait for two megabytes. */
-export async function keep(worker: string, on: Reports): Promise<void> {
+export function keep(worker: string, reports: Reports): void {
   const sw = navigator.serviceWorker;
-  if (!sw) return;
-  let asked = false;
+  on = reports;
+  script = worker;
+  if (!sw) return report({ kind: 'cannot' }); // a page opened from a file or over plain HTTP works without it
   sw.addEventListener('controllerchange', () => { if (asked) location.reload(); });
-  sw.addEventListener('message', (e: MessageEvent<{ kind?: string }>) => {
-    if (e.data?.kind === 'saving' && !sw.controller) on.saving();
-    if (e.data?.kind === 'ready') on.ready();
+  sw.addEventListener('message', (e: MessageEvent<Message>) => {
+    const m = e.data;
+    // An update is quiet: the version in use stays whole.
+    if (!m.update && ['saving', 'ready', 'failed'].includes(m.kind)) report(m);
+    if (m.update && m.why === 'full') on?.noRoom();
   });
-  if (sw.controller) on.ready();
-  let reg: ServiceWorkerRegistration;
-  try {
-    reg = await sw.register(worker, { updateViaCache: 'none' });
-  } catch {
-    return; // a page opened from a file or over plain HTTP works without it
-  }
-  const waits = (w: ServiceWorker | null) => {
-    if (w && sw.controller) on.newer(() => { asked = true; w.postMessage('take over'); });
-  };
-  waits(reg.waiting);
-  reg.addEventListener('updatefound', () => {
-    const w = reg.installing;
-    w?.addEventListener('statechange', () => { if (w.state === 'installed') waits(reg.waiting); });
-  });
+  void attempt();
+  addEventListener('online', () => { if (timer) void attempt(); });
   // A phone keeps the page open for days: look again when it comes back to it.
-  document.addEventListener('visibilitychange', () => { if (!document.hidden) reg.update().catch(() => undefined); });
+  document.addEventListener('visibilitychange', () => {
+    if (!document.hidden) void sw.getRegistration().then((r) => r?.update()).catch(() => undefined);
+  });
 }

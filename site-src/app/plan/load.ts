@@ -1,4 +1,5 @@
 // Fetches the passage index once, and keeps what follows from it.
+import { verified } from '../text/fetch.ts';
 import type { Catalogue, Ref } from '../types.ts';
 import { Phrases } from './phrases.ts';
 
@@ -8,19 +9,10 @@ let waiting: Promise<Phrases> | undefined;
 export function loadPhrases(c: Catalogue): Promise<Phrases> {
   if (!waiting) {
     const url = document.documentElement.dataset.catalogue!;
-    waiting = unpack(`${url.slice(0, url.lastIndexOf('/') + 1)}${c.passages}`).then((b) => new Phrases(b));
+    waiting = verified(`${url.slice(0, url.lastIndexOf('/') + 1)}${c.passages}`, c.passagesSha).then((b) => new Phrases(b));
     waiting.catch(() => { waiting = undefined; });
   }
   return waiting;
-}
-
-async function unpack(url: string): Promise<Uint8Array> {
-  const res = await fetch(url);
-  if (!res.ok) throw new Error(`${url}: ${res.status}`);
-  const b = new Uint8Array(await res.arrayBuffer());
-  // Some hosts declare .gz as a content encoding and the browser has unpacked it already.
-  if (b[0] !== 0x1f || b[1] !== 0x8b) return b;
-  return new Uint8Array(await new Response(new Blob([b]).stream().pipeThrough(new DecompressionStream('gzip'))).arrayBuffer());
 }
 
 /** A verse's number from 0 over the whole text, and back. */

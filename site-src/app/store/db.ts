@@ -1,9 +1,11 @@
 // Opens the database on the device. Versions are added below, never changed: a phone may come from any of them.
+import type { Draft, Session } from '../types.ts';
+import { recount } from './recount.ts';
 
 const NAME = 'sutur';
 export type Table = 'learners' | 'sessions' | 'taught' | 'settings' | 'drafts';
 
-const versions: ((db: IDBDatabase) => void)[] = [
+const versions: ((db: IDBDatabase, tx: IDBTransaction) => void)[] = [
   (db) => {
     db.createObjectStore('learners', { keyPath: 'id' });
     db.createObjectStore('sessions', { keyPath: 'id' }).createIndex('learner', 'learner');
@@ -11,7 +13,21 @@ const versions: ((db: IDBDatabase) => void)[] = [
     db.createObjectStore('settings');
     db.createObjectStore('drafts', { keyPath: 'learner' });
   },
+  // The letters of 277 words are counted anew: marks on them are moved to the letter they were made on.
+  (_, tx) => {
+    change<Session>(tx.objectStore('sessions'), (s) => ({ ...s, marks: recount(s.rule, s.from, s.marks) }));
+    change<Draft>(tx.objectStore('drafts'), (d) => ({ ...d, marks: recount(d.lines.rule, d.lines.from, d.marks) }));
+  },
 ];
+
+function change<T>(store: IDBObjectStore, to: (x: T) => T) {
+  const r = store.openCursor();
+  r.onsuccess = () => {
+    if (!r.result) return;
+    r.result.update(to(r.result.value as T));
+    r.result.continue();
+  };
+}
 
 /** A request's result as a promise. */
 export const done = <T>(r: IDBRequest<T>) => new Promise<T>((ok, no) => {
@@ -24,7 +40,7 @@ let opening: Promise<IDBDatabase> | undefined;
 function open(): Promise<IDBDatabase> {
   return opening ??= new Promise<IDBDatabase>((ok, no) => {
     const r = indexedDB.open(NAME, versions.length);
-    r.onupgradeneeded = (e) => versions.slice(e.oldVersion).forEach((up) => up(r.result));
+    r.onupgradeneeded = (e) => versions.slice(e.oldVersion).forEach((up) => up(r.result, r.transaction!));
     r.onsuccess = () => {
       // A newer page in another tab must be able to upgrade; this one opens again when it next needs the database.
       r.result.onversionchange = () => { r.result.close(); opening = undefined; };

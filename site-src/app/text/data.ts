@@ -1,47 +1,27 @@
-// Fetches the catalogue and the surahs, unpacks them, and refuses any text that is not the text that was verified.
+// Loads the catalogue and the surahs, and refuses any text that is not the text that was verified.
 import type { Catalogue, Event, Lines, Ref, Surah, Verse } from '../types.ts';
+import { TextError, verified } from './fetch.ts';
 import { words } from './letters.ts';
-import { base64url, digest, hex, longDigest } from './sha256.ts';
+import { base64url, digest } from './sha256.ts';
 
-/** Why lines cannot be shown; code is a key of the string catalogue below "error.". */
-export class TextError extends Error {
-  constructor(readonly code: 'network' | 'damaged' | 'old-browser', detail: string) { super(detail); }
-}
+export { TextError };
 
-async function unpack(res: Response): Promise<string> {
-  const bytes = new Uint8Array(await res.arrayBuffer());
-  // Some hosts declare .gz as a content encoding and the browser has unpacked it already.
-  if (bytes[0] !== 0x1f || bytes[1] !== 0x8b) return new TextDecoder().decode(bytes);
-  if (typeof DecompressionStream === 'undefined') throw new TextError('old-browser', 'DecompressionStream');
-  return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'))).text();
-}
-
-async function load(url: string): Promise<unknown> {
-  let res: Response;
-  try {
-    res = await fetch(url);
-  } catch (e) {
-    throw new TextError('network', String(e));
-  }
-  if (!res.ok) throw new TextError('network', `${url}: ${res.status}`);
-  try {
-    return JSON.parse(await unpack(res));
-  } catch (e) {
-    throw e instanceof TextError ? e : new TextError('damaged', `${url}: ${String(e)}`);
-  }
+/** Reads JSON that has the right digest, and the shape that ok looks for. */
+async function load<T>(url: string, sha: string, ok: (x: Partial<T> | null) => unknown): Promise<T> {
+  const x = JSON.parse(new TextDecoder().decode(await verified(url, sha))) as T | null;
+  if (!ok(x)) throw new TextError('damaged', url);
+  return x as T;
 }
 
 let base = '';
 
-/** Loads the catalogue named on the page's root element. */
-export async function loadCatalogue(url: string): Promise<Catalogue> {
+/** Loads the catalogue named on the page's root element; sha is its digest there. */
+export async function loadCatalogue(url: string, sha: string): Promise<Catalogue> {
   base = url.slice(0, url.lastIndexOf('/') + 1);
-  const c = await load(url) as Catalogue;
-  if (c.v !== 1) throw new TextError('damaged', `catalogue version ${c.v}`);
-  return c;
+  return load<Catalogue>(url, sha, (c) => c?.v === 1 && c.surahs?.length === 114 && [c.rules, c.families, c.details, c.juz, c.pages, c.lessons].every(Array.isArray));
 }
 
-interface RawVerse { t: string; d: string; p: number; j: number; e: number[] }
+interface RawVerse { t: string; d: string; p: number; j: number; l?: number[]; e: number[] }
 
 export function decode(e: number[]): Event[] {
   const out: Event[] = [];
@@ -57,11 +37,7 @@ const cache = new Map<number, Promise<RawVerse[]>>();
 function surah(s: Surah): Promise<RawVerse[]> {
   let p = cache.get(s.n);
   if (!p) {
-    p = load(base + s.file).then(async (x) => {
-      const v = (x as { v: RawVerse[] }).v;
-      if (v.length !== s.count || hex(await longDigest(v.map((y) => y.t).join('\n'))) !== s.sha) throw new TextError('damaged', s.file);
-      return v;
-    });
+    p = load<{ v: RawVerse[] }>(base + s.file, s.sha, (x) => x?.v?.length === s.count).then((x) => x.v);
     p.catch(() => cache.delete(s.n));
     cache.set(s.n, p);
   }
@@ -76,7 +52,9 @@ export async function verses(c: Catalogue, from: Ref, to: Ref): Promise<Verse[]>
     for (let a = s === from.s ? from.a : 1; a <= last; a++) {
       const r = raw[a - 1]!;
       if (base64url(digest(r.t).subarray(0, 8)) !== r.d) throw new TextError('damaged', `${s}:${a}`);
-      out.push({ s, a, text: r.t, page: r.p, juz: r.j, words: words(r.t), events: decode(r.e) });
+      const ws = words(r.t);
+      for (const w of r.l ?? []) ws[w]!.lined = true;
+      out.push({ s, a, text: r.t, page: r.p, juz: r.j, words: ws, events: decode(r.e) });
     }
   }
   return cut(out, from.w ?? 0, to.w ?? Infinity);

@@ -47,6 +47,7 @@ export function explain(book: Book, verses: Verse[], stops: Stops, p: Place, kno
   const out: Explained = {
     title: letterName(letter), facts: [marks ? t('explain.marks', { marks }) : t('explain.bare')], rules: [], later: [],
   };
+  if (verses[p.v]!.words[p.w]!.lined) out.facts.push(t('explain.lined'));
   const rules = here.map((e) => book.rules[e.rule]!);
   if (here.some((e) => SILENT.has(book.rules[e.rule]!.id) && e.when !== Start)) out.facts.push(t('explain.silent'));
   if (rules.some((r) => LONG.has(r.family))) out.facts.push(t('explain.long'));

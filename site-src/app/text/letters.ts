@@ -2,7 +2,7 @@
 // Code points are written as numbers; no letter of the text is typed here.
 import type { Letter, Word } from '../types.ts';
 
-const TATWEEL = 0x640, SAD = 0x635, SEEN = 0x6dc, QUARTER = 0x6de, SAJDAH = 0x6e9;
+const TATWEEL = 0x640, HAMZAS = [0x654, 0x655], SAD = 0x635, SEEN = 0x6dc, QUARTER = 0x6de, SAJDAH = 0x6e9;
 export const SMALL_ALIF = 0x670, SMALL_YA_TOP = 0x6e7, SMALL_NOON = 0x6e8;
 
 const isLetter = (c: number) =>
@@ -10,7 +10,11 @@ const isLetter = (c: number) =>
 
 const isPause = (c: number) => c >= 0x6d6 && c <= 0x6db;
 
-/** Whether the letter is a sign that stands over the letter before it and has no place of its own in the line. */
+/**
+ * Whether the letter is a sign that stands over the letter before it and has no place of its own in the line: a small alif
+ * after a letter that does not join, or over the waw or ya that carries it. One that stands on a stretch begins with the
+ * stretch, has its place in the line and is a letter like any other.
+ */
 export const stands = (word: Word, l: number) => {
   const x = word.letters[l];
   return !!x && (x.rune === SMALL_ALIF || x.rune === SMALL_YA_TOP || x.rune === SMALL_NOON) && word.text.charCodeAt(x.from) === x.rune;
@@ -35,13 +39,23 @@ export function shaped(word: Word, l: number): string {
   return (joins ? '\u200d' : '') + word.text.slice(x.from, x.to) + (on ? '\u200d' : '');
 }
 
+const MARK = /\p{M}/u;
+
+/** Letters l to l+n-1 with all that stands on them, pause signs too, in UTF-16 units: browsers paint no less than that. */
+export function cluster(word: Word, l: number, n: number): { from: number; to: number } {
+  let from = word.letters[l]!.from, to = word.letters[l + n - 1]!.to;
+  while (from > 0 && MARK.test(word.text[from]!)) from--;
+  while (to < word.text.length && MARK.test(word.text[to]!)) to++;
+  return { from, to };
+}
+
 function word(text: string): Word {
   const letters: Letter[] = [];
   let stretch = -1, pause = 0;
   for (let i = 0; i < text.length; i++) {
     const c = text.charCodeAt(i), last = letters[letters.length - 1];
     if (c === TATWEEL) stretch = i;
-    else if (stretch >= 0 && (c === 0x654 || c === 0x655)) {
+    else if (stretch >= 0 && HAMZAS.includes(c)) {
       letters.push({ rune: TATWEEL, from: stretch, to: i + 1, marks: [c] });
       stretch = -1;
     } else if (isLetter(c)) {

@@ -4,15 +4,20 @@ import { has, join, t } from '../i18n.ts';
 
 const code = (c: number) => c.toString(16).padStart(4, '0');
 
+// Written with a hamza as a sign of its own: over the line, or beneath a seat of ya. The letter's name tells it.
+const ABOVE = 0x654, BELOW = 0x655, STRETCH = 0x640, SEAT = 0x649;
+const beneath = (l: Letter) => l.rune === SEAT && l.marks.includes(BELOW);
+
 /** The letter's name; a carrier with a hamza is named for the hamza too. */
-export const letterName = (l: Letter) => t(`letter.${code(l.rune)}`);
+export const letterName = (l: Letter) => t(`letter.${code(l.rune)}${beneath(l) ? `-${code(BELOW)}` : ''}`);
 
 /** What stands on the letter, in words; empty for a bare letter. */
 export function markNames(l: Letter): string {
   const set = new Set(l.marks), out: string[] = [];
   // A vowel with a small meem is a tanween turned to meem; named as one sign.
   const meem = set.has(0x6e2) ? 0x6e2 : set.has(0x6ed) ? 0x6ed : 0;
-  for (const m of l.marks) if (m !== meem && has(`mark.${code(m)}`)) out.push(t(`mark.${code(m)}`));
+  const told = beneath(l) ? BELOW : l.rune === STRETCH ? ABOVE : 0;
+  for (const m of l.marks) if (m !== meem && m !== told && has(`mark.${code(m)}`)) out.push(t(`mark.${code(m)}`));
   if (meem) out.push(t('mark.meem'));
   return join(out);
 }

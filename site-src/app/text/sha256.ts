@@ -40,11 +40,9 @@ export function sha256(data: Uint8Array): Uint8Array {
   return out;
 }
 
-/** SHA-256 of a long text's UTF-8 bytes, by the browser's own code where it has it. */
-export async function longDigest(text: string): Promise<Uint8Array> {
-  const bytes = new TextEncoder().encode(text);
-  return globalThis.crypto?.subtle ? new Uint8Array(await crypto.subtle.digest('SHA-256', bytes)) : sha256(bytes);
-}
+/** SHA-256 of many bytes, by the browser's own code where it has it. */
+export const sha = async (b: Uint8Array<ArrayBuffer>): Promise<Uint8Array> =>
+  (globalThis.crypto?.subtle ? new Uint8Array(await crypto.subtle.digest('SHA-256', b)) : sha256(b));
 
 /** SHA-256 of a text's UTF-8 bytes. */
 export const digest = (text: string) => sha256(new TextEncoder().encode(text));
@@ -52,6 +50,6 @@ export const digest = (text: string) => sha256(new TextEncoder().encode(text));
 /** Bytes as lower-case hexadecimal. */
 export const hex = (b: Uint8Array) => Array.from(b, (x) => x.toString(16).padStart(2, '0')).join('');
 
-/** Bytes as base64url without padding (RFC 4648, section 5). */
-export const base64url = (b: Uint8Array) =>
-  btoa(String.fromCharCode(...b)).replace(/\+/g, '-').replace(/\//g, '_').replace(/=+$/, '');
+/** Bytes as base64 (RFC 4648, section 4), and in the form for addresses without padding (section 5). */
+export const base64 = (b: Uint8Array) => btoa(String.fromCharCode(...b));
+export const base64url = (b: Uint8Array) => base64(b).replace(/\+/g, '-').replace(/\//g, '_').replace(/=+$/, '');

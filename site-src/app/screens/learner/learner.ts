@@ -2,6 +2,7 @@
 import * as state from '../../state.ts';
 import { h, refill } from '../../dom.ts';
 import { t } from '../../i18n.ts';
+import { kept } from '../kept.ts';
 import { type View, when } from '../view.ts';
 import { people } from './people.ts';
 import { place } from './place.ts';
@@ -10,13 +11,14 @@ import { looks } from './looks.ts';
 export function learner(): View {
   const node = h('main', { class: 'learner' }), pencils = h('div', { class: 'card' });
   void import('../../colour/panel.ts').then((m) => pencils.replaceChildren(m.panel()), () => pencils.remove());
-  const update = when(() => [...state.records(), state.get().settings, state.get().offline], () => {
+  const line = kept(true);
+  const draw = when(() => [...state.records(), state.get().settings], () => {
     const l = state.learner();
     refill(node, h('h1', { tabindex: '-1' }, t('nav.learner')), people(), l && place(l), looks(), pencils,
       h('section', { class: 'card' }, h('h2', {}, t('print.on-paper')), h('p', { class: 'quiet' }, t('print.on-paper-what')),
         h('a', { class: 'button big', href: '#/print', 'data-t': 'to-print' }, t('print.title'))),
-      h('p', { class: 'quiet', 'data-t': 'offline' }, t(`offline.${state.get().offline}`)),
+      line.node,
       h('p', { class: 'quiet' }, t('caution'), ' ', h('a', { href: 'about.html' }, t('nav.about'))));
   });
-  return { node, title: t('nav.learner'), update };
+  return { node, title: t('nav.learner'), update: () => { draw(); line.update(); } };
 }

@@ -1,5 +1,5 @@
 // What lies under the thumb: the rule's pencil, undo, the counts, and the one button that moves on.
-import { pencil } from '../../colour/ink.ts';
+import { pencil, swatch } from '../../colour/ink.ts';
 import { h, renew } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import * as live from './live.ts';
@@ -30,7 +30,7 @@ export function bar(el: HTMLElement) {
         class: 'chip', 'data-t': `count-${n}`, disabled: !m, 'aria-pressed': String(m?.count === n), onclick: () => { const at = live.get()?.caret; if (at) live.count(at, n); },
       }, String(n)))),
     h('div', { class: 'tools' },
-      find && h('span', { class: 'pencil', style: colour, 'data-t': 'pencil' }, l.rule!.name.length > LONG ? l.rule!.tr : l.rule!.name),
+      find && h('span', { class: 'pencil', style: colour, 'data-t': 'pencil' }, swatch(l.rule!.family), l.rule!.name.length > LONG ? l.rule!.tr : l.rule!.name),
       find && h('button', { class: 'plain', 'data-t': 'undo', disabled: l.history.length === 0, onclick: live.undo }, t('lines.undo')),
       phase === 'check' && h('button', { class: 'plain', 'data-t': 'again', onclick: () => { live.phase('find'); start(); } }, t('lines.again')),
       phase !== 'done' && h('button', { class: 'main', 'data-t': 'next', onclick: advance }, t(`lines.next.${phase}`)),

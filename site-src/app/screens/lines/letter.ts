@@ -1,6 +1,6 @@
 // How the chosen letter is read, in a panel above the thumb.
 import * as state from '../../state.ts';
-import { pencil } from '../../colour/ink.ts';
+import { pencil, swatch } from '../../colour/ink.ts';
 import { ar, h, renew } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import { linesHash } from '../../share/link.ts';
@@ -19,7 +19,7 @@ export function letter(el: HTMLElement) {
     h('div', { class: 'row' }, h('h2', { 'data-t': 'letter-name' }, x.title), ar(l.verses[p.v]!.words[p.w]!.text, 'ar small'),
       h('button', { class: 'plain', 'data-t': 'letter-close', onclick: () => live.set({ explained: undefined, ask: false }) }, t('explain.close'))),
     x.facts.map((f) => h('p', {}, f)),
-    x.rules.map((r) => h('p', { class: 'rule-why', style: pencil(r.rule.family) },
+    x.rules.map((r) => h('p', { class: 'rule-why', style: pencil(r.rule.family) }, swatch(r.rule.family),
       lesson(l, r.rule, h('b', {}, r.rule.name)), ' ', r.why, r.detail && ` ${r.detail}`)),
     x.later.length > 0 && h('p', { class: 'quiet', 'data-t': 'later' }, t('explain.later')),
     x.later.length > 0 && h('p', { class: 'quiet', 'data-t': 'later-lessons' }, t('explain.ahead'), ' ',

@@ -6,6 +6,7 @@ import { paint } from '../../marking/paint.ts';
 import { Sheet } from '../../marking/sheet.ts';
 import { counts } from '../../text/counts.ts';
 import { opens } from '../../text/data.ts';
+import { lined } from '../../text/lined.ts';
 import { linesName, letterAt, spoken } from '../../text/names.ts';
 import { watch } from '../../marking/gesture.ts';
 import * as live from './live.ts';
@@ -27,17 +28,21 @@ export function passage(l: live.Live, opening: string): Passage {
     const p = h('span', { class: 'verse', 'data-t': `verse-${verse.s}-${verse.a}`, 'data-ref': `${verse.s}:${verse.a}` });
     if (l.draft.lines.from.s !== l.draft.lines.to.s && (verse.a === 1 || v === 0)) text.append(h('span', { class: 'surah' }, state.get().catalogue.surahs[verse.s - 1]!.ar));
     if (opening && verse.a === 1 && opens(verse.s)) text.append(h('span', { class: 'opening', 'data-t': 'opening' }, opening));
+    let run: HTMLElement | undefined; // the words under one line of a prostration
     verse.words.forEach((word, w) => {
+      if (!word.lined) run = undefined;
+      if (w) (run ?? p).append(run ? lined(' ') : ' ');
+      if (word.lined && !run) p.append(run = h('span', { role: 'group', 'aria-label': t('lines.lined') }));
       const el = h('span', { class: 'w', role: 'button', tabindex: '-1', 'data-v': v, 'data-w': w }, word.text);
       sheet.add(v, w, el, l.verses);
-      if (w) p.append(' ');
+      const shown = run ? lined(el) : el, into = run ?? p;
       const last = w === verse.words.length - 1, end = last && !verse.open;
-      if (!last && !now.movable(v, w)) { p.append(el); return; }
+      if (!last && !now.movable(v, w)) { into.append(shown); return; }
       const b = h('button', {
         class: end ? 'stop end' : 'stop', disabled: !now.movable(v, w), 'data-t': `stop-${verse.s}-${verse.a}-${w}`,
         onclick: () => live.moveStop(v, w),
       }, end ? digits.format(verse.a) : '');
-      p.append(h('span', { class: 'with-stop' }, el, b)); // a line must not begin with the sign of the line before
+      into.append(h('span', { class: 'with-stop' }, shown, b)); // a line must not begin with the sign of the line before
       buttons.push({ v, w, el: b, end });
     });
     text.append(p, ' ');
@@ -46,7 +51,7 @@ export function passage(l: live.Live, opening: string): Passage {
   const el = h('div', {
     class: 'sheet', 'data-ink': l.rule && `f-${l.rule.family}`, role: 'application', tabindex: '0', 'data-t': 'passage', 'aria-describedby': 'keys-help',
     'aria-label': linesName(state.get().catalogue.surahs, from, to),
-  }, text, layer);
+  }, text, h('div', { class: 'glass', 'aria-hidden': 'true' }), layer);
   let adding = true;
   watch(el, sheet, {
     tap: (p) => act(p),
@@ -62,7 +67,7 @@ export function passage(l: live.Live, opening: string): Passage {
   const update = () => {
     const x = live.get();
     if (x && stops !== x.draft.stops) { stops = x.draft.stops; press(x, buttons); }
-    draw(sheet, layer);
+    draw(sheet, el, layer);
   };
   // Letters move when the lines are laid anew: by a turned phone, a setting, or the font that has come.
   keys(el, sheet, update);
@@ -71,7 +76,7 @@ export function passage(l: live.Live, opening: string): Passage {
     if (laid && laid !== size) update();
     laid = size;
   }).observe(el);
-  if (document.fonts.status !== 'loaded') void document.fonts.ready.then(update);
+  if (document.fonts.status !== 'loaded') void document.fonts.ready.then(() => { sheet.forget(); update(); });
   return { el, sheet, update };
 }
 
@@ -94,10 +99,11 @@ function press(l: live.Live, buttons: Ends[]) {
   }
 }
 
-function draw(sheet: Sheet, layer: HTMLElement) {
+function draw(sheet: Sheet, root: HTMLElement, layer: HTMLElement) {
   const l = live.get();
   if (!l || !layer.isConnected) return;
-  paint(sheet, layer, spans(l));
+  paint(sheet, root, spans(l));
+  layer.replaceChildren();
   let at: DOMRect | undefined; // asked for only when something lies over the lines: it makes the browser lay them out now
   const place = (v: number, w: number, i: number, cls: string, words = '') => {
     const s = sheet.word(v, w);

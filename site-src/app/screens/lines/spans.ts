@@ -1,11 +1,12 @@
 // Which letters have which colour, by what the screen is for: finding, checking or reading.
 import * as state from '../../state.ts';
 import type { Event } from '../../types.ts';
-import type { Span } from '../../marking/paint.ts';
+import { look } from '../../colour/ink.ts';
+import type { Look, Span } from '../../marking/paint.ts';
 import { places } from '../../marking/check.ts';
 import { type Live, result, stops } from './live.ts';
 
-const family = (f: string) => ({ name: `f-${f}`, colour: `var(--c-${f})` });
+const said = (sign: 'found' | 'missed' | 'extra'): Look => ({ name: sign, colour: `var(--${sign})`, sign });
 
 /** The rules the learner has been taught, and the one in hand. */
 export function known(l: Live): Set<string> {
@@ -15,18 +16,18 @@ export function known(l: Live): Set<string> {
 }
 
 export function spans(l: Live): Span[] {
-  const at = (v: number, e: Event, how: { name: string; colour: string }): Span => ({ v, w: e.w, l: e.f, n: e.n, ...how });
+  const at = (v: number, e: Event, how: Look): Span => ({ v, w: e.w, l: e.f, n: e.n, ...how });
   const { phase, marks } = l.draft, rules = state.get().catalogue.rules;
   if (l.answer) {
-    return places(l.verses, l.index, stops(l)).filter((h) => !h.e.unwritten).map((h) => at(h.v, h.e, family(l.rule!.family)));
+    return places(l.verses, l.index, stops(l)).filter((h) => !h.e.unwritten).map((h) => at(h.v, h.e, look(l.rule!.family)));
   }
-  if (phase === 'find') return marks.map((m) => ({ v: m.v, w: m.w, l: m.l, n: 1, ...family(l.rule!.family) }));
+  if (phase === 'find') return marks.map((m) => ({ v: m.v, w: m.w, l: m.l, n: 1, ...look(l.rule!.family) }));
   if (phase === 'check') {
     const r = result(l);
     return [
-      ...r.found.map((f) => at(f.v, f.e, { name: 'found', colour: 'var(--found)' })),
-      ...r.missed.map((m) => at(m.v, m.e, { name: 'missed', colour: 'var(--missed)' })),
-      ...r.extra.map((x) => ({ v: x.mark.v, w: x.mark.w, l: x.mark.l, n: 1, name: 'extra', colour: 'var(--extra)' })),
+      ...r.found.map((f) => at(f.v, f.e, said('found'))),
+      ...r.missed.map((m) => at(m.v, m.e, said('missed'))),
+      ...r.extra.map((x) => ({ v: x.mark.v, w: x.mark.w, l: x.mark.l, n: 1, ...said('extra') })),
     ];
   }
   const taught = known(l), now = stops(l), out: Span[] = [], taken = new Set<string>();
@@ -36,7 +37,7 @@ export function spans(l: Live): Span[] {
       const rule = rules[e.rule]!, key = `${v}.${e.w}.${e.f}`;
       if ((rule.id === l.rule?.id) !== mine || !taught.has(rule.id) || e.unwritten || taken.has(key) || !now.holds(v, e)) return;
       taken.add(key);
-      out.push(at(v, e, family(rule.family)));
+      out.push(at(v, e, look(rule.family)));
     }));
   }
   return out;

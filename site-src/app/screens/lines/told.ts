@@ -3,6 +3,7 @@ import * as state from '../../state.ts';
 import { ar, h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import { type Found, type Hit, places } from '../../marking/check.ts';
+import { sample } from '../../marking/pieces.ts';
 import { why } from '../../text/explain.ts';
 import { letterAt, letterName } from '../../text/names.ts';
 import type { Place } from '../../types.ts';
@@ -29,8 +30,8 @@ function counted(f: Found): string | false {
 
 export function told(l: live.Live): HTMLElement[] {
   const r = live.result(l), at = (x: Hit): Place => ({ v: x.v, w: x.e.w, l: x.e.f });
-  const block = (key: string, items: HTMLElement[], open: boolean) => items.length > 0 && h('details', { class: `told ${key}`, open, 'data-t': key },
-    h('summary', {}, t(`told.${key}`, { n: items.length })), h('ul', {}, items));
+  const block = (key: 'missed' | 'extra' | 'found', items: HTMLElement[], open: boolean) => items.length > 0 && h('details', { class: `told ${key}`, open, 'data-t': key },
+    h('summary', {}, sample(key, `var(--${key})`), t(`told.${key}`, { n: items.length })), h('ul', {}, items));
   const extra = r.extra.map(({ mark, other }) => item(l, mark, 'extra', t(other ? 'told.other-stop' : 'told.extra-why', {
     letter: letterName(letterAt(l.verses, mark)), rule: l.rule!.name,
   })));

@@ -1,4 +1,5 @@
 // Opens and closes the enlarged word as the state says.
+import { look } from '../../colour/ink.ts';
 import { type Zoom, zoom } from '../../marking/zoom.ts';
 import { t } from '../../i18n.ts';
 import * as live from './live.ts';
@@ -16,7 +17,7 @@ export function openWord(l: live.Live) {
   if (!l.open) return;
   const { v, w } = l.open, find = l.draft.phase === 'find' && !l.ask;
   shown = zoom({
-    verses: l.verses, v, w, label: t('zoom.title'), name: `f-${l.rule?.family ?? ''}`, colour: l.rule ? `var(--c-${l.rule.family})` : 'var(--accent)',
+    verses: l.verses, v, w, label: t('zoom.title'), look: look(l.rule?.family ?? ''),
     marked: (i) => find && !!live.marked(live.get() ?? l, { v, w, l: i }),
     choose: (i) => {
       act({ v, w, l: i });

@@ -1,6 +1,6 @@
 // The card: every rule learnt with its colour, form, letters, count and one example, on one sheet.
 // Two folds, across and then across again, make four quarters that all stand upright; more rules than fit go to the sheet's back.
-import { pencil } from '../../colour/ink.ts';
+import { pencil, swatch } from '../../colour/ink.ts';
 import { ar, h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import { EDGE, FOOT, page } from '../../print/paper.ts';
@@ -46,7 +46,7 @@ async function item(job: CardJob, rule: Rule, ink: Ink): Promise<HTMLElement> {
   const { el, count } = await example(job.c, rule, job.settings, ink), letters = TABLE[rule.id]?.letters;
   const all = letters && ar([...letters].join(' '), 'ar card-letters');
   return h('li', { class: 'card-rule', 'data-rule': rule.id, style: pencil(rule.family) },
-    h('div', { class: 'card-text' }, h('p', {}, h('span', { class: 'inked' }, rule.name), ' ', ar(rule.ar, 'ar'), ' ',
+    h('div', { class: 'card-text' }, h('p', {}, h('span', { class: 'inked' }, swatch(rule.family), rule.name), ' ', ar(rule.ar, 'ar'), ' ',
       count > 0 && h('span', { class: 'card-count' }, t('print.counts', { n: count }))), all), el);
 }
 

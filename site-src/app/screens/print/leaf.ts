@@ -1,4 +1,5 @@
 // A page of paper: head, what stands on it, foot. What is seen on screen is what is printed.
+import { swatch } from '../../colour/ink.ts';
 import { ar, h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import type { Catalogue, Rule } from '../../types.ts';
@@ -18,8 +19,8 @@ export function number(leaves: HTMLElement[]) {
 
 const fillIn = (label: string, value = '') => h('span', { class: 'fill-in' }, label, h('span', { class: 'blank' }, value));
 
-/** A rule's name over the underline form of its family, in the ink of the sheet. */
-export const formed = (r: Rule, text = r.name) => h('span', { class: 'formed', style: `--form:var(--form-${r.family},solid)` }, text);
+/** A rule's name after a stroke of its family's pencil. */
+export const formed = (r: Rule, text = r.name) => h('span', { class: 'formed' }, swatch(r.family), text);
 
 export const practiceHead = (x: Heads) => h('header', { class: 'leaf-head first' },
   h('div', { class: 'head-line' }, h('h2', {}, x.title), fillIn(t('print.name'), x.child), fillIn(t('print.date'))),

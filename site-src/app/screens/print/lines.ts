@@ -2,10 +2,11 @@
 // An answer sheet has the counts above the letters and the rules' short names below.
 import { h } from '../../dom.ts';
 import type { Cell } from '../../print/marks.ts';
+import type { Slot } from '../../marking/pieces.ts';
 import { stands } from '../../text/letters.ts';
 import type { Catalogue, Verse } from '../../types.ts';
 import type { Ink } from './ink.ts';
-import { type Measured, type Slot, wordEl } from './measure.ts';
+import { type Measured, wordEl } from './measure.ts';
 
 const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
 
@@ -47,8 +48,11 @@ function word(c: Catalogue, verses: Verse[], { v, w }: At, a: Answers): HTMLElem
 
 export function line(c: Catalogue, verses: Verse[], at: At[], answers?: Answers): HTMLElement {
   const p = h('p', { class: 'line', lang: 'ar', dir: 'rtl' }), ends: number[] = [];
-  for (const x of at) {
-    p.append(answers ? word(c, verses, x, answers) : wordEl(verses[x.v]!.words[x.w]!));
+  const lined = (x: At | undefined) => !!x && !!verses[x.v]!.words[x.w]!.lined;
+  for (const [i, x] of at.entries()) {
+    const el = answers ? word(c, verses, x, answers) : wordEl(verses[x.v]!.words[x.w]!);
+    if (lined(x)) el.classList.add('lined', ...lined(at[i + 1]) ? ['on'] : el.textContent.includes('\u06e9') ? ['signed'] : []);
+    p.append(el);
     if (x.w !== verses[x.v]!.words.length - 1 || verses[x.v]!.open) continue;
     p.append(h('span', { class: answers ? 'ring full' : 'ring' }));
     ends.push(verses[x.v]!.a);

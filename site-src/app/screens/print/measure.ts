@@ -1,17 +1,14 @@
 // Measures words and letters once, in letter sizes, so that every size and both sheets are laid out from the same figures.
 // The text is set with exact widths (geometricPrecision), which a browser's print uses too.
 import { h } from '../../dom.ts';
-import { Sheet } from '../../marking/sheet.ts';
-import { shaped } from '../../text/letters.ts';
+import type { Slot } from '../../marking/pieces.ts';
+import { Sheet, type Shown } from '../../marking/sheet.ts';
 import type { Verse, Word } from '../../types.ts';
-
-/** A letter's place: from the word's start (its right edge) and how wide, in letter sizes. */
-export interface Slot { at: number; wide: number }
 
 /** Widths of words, places of letters, and for a small letter how high over the baseline the letter below it reaches. */
 export interface Measured { words: number[][]; space: number; slot: (v: number, w: number, l: number) => Slot; crown: (v: number, w: number, l: number) => number; drop: () => void }
 
-const BIG = 100, pen = document.createElement('canvas').getContext('2d');
+const BIG = 100;
 
 /** The element of a word: one text node with the space after it, so that every last letter is painted like one in the middle. */
 export const wordEl = (word: Word) => h('span', { class: 'w' }, `${word.text} `);
@@ -30,17 +27,14 @@ export async function measure(verses: Verse[]): Promise<Measured> {
   };
   const words = els.map((v, i) => v.map((el, w) => widths(el, 0, verses[i]!.words[w]!.text.length)));
   const first = els[0]![0]!, text = verses[0]!.words[0]!.text;
+  const at = (v: number, w: number): Shown => {
+    const el = els[v]![w]!;
+    return { v, w, el, node: el.firstChild as Text, word: verses[v]!.words[w]! };
+  };
   return {
     words, space: widths(first, text.length, text.length + 1),
-    slot: (v, w, l) => {
-      const el = els[v]![w]!, b = Sheet.box({ v, w, el, node: el.firstChild as Text, word: verses[v]!.words[w]! }, l), r = el.getBoundingClientRect();
-      return { at: (r.right - b.right) / BIG, wide: (b.right - b.left) / BIG };
-    },
-    crown: (v, w, l) => {
-      if (!pen) return 0;
-      pen.font = `${BIG}px "Scheherazade New"`;
-      return pen.measureText(shaped(verses[v]!.words[w]!, l - 1) || ' ').actualBoundingBoxAscent / BIG;
-    },
+    slot: (v, w, l) => Sheet.slot(at(v, w), l),
+    crown: (v, w, l) => Sheet.crown(at(v, w), l),
     drop: () => box.remove(),
   };
 }

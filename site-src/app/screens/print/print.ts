@@ -14,13 +14,13 @@ import { linesName } from '../../text/names.ts';
 import type { View } from '../view.ts';
 import { card } from './card.ts';
 import { form } from './form.ts';
-import { Ink, lineStyles } from './ink.ts';
+import { Ink } from './ink.ts';
 import { record } from './record.ts';
 import { sheets } from './sheets.ts';
 import { Stage } from './stage.ts';
 
 export function print(): View {
-  const c = state.get().catalogue, stage = new Stage(lineStyles(c.families));
+  const c = state.get().catalogue, stage = new Stage();
   const fields = h('form', { class: 'card print-form', onsubmit: (e: Event) => e.preventDefault() });
   const status = h('p', { class: 'print-status', role: 'status', 'data-t': 'print-status' }), problem = h('p', { class: 'problem', role: 'alert', 'data-t': 'problem' });
   const go = h('button', { class: 'main', type: 'button', disabled: true, 'data-t': 'print-now', onclick: () => window.print() }, t('print.now'));

@@ -10,8 +10,7 @@ export class Stage {
   private readonly watch = new ResizeObserver(() => this.fit());
   private wide = 0;
 
-  /** styles is set beside the paper's size for as long as the stage is. */
-  constructor(private readonly styles: string) {
+  constructor() {
     this.el.append(this.leaves);
     this.watch.observe(this.el);
     document.adoptedStyleSheets = [...document.adoptedStyleSheets, this.paper];
@@ -31,7 +30,7 @@ export class Stage {
 
   show(o: Options, leaves: HTMLElement[], pencils: Map<string, string>) {
     const [w, high] = page(o.paper, o.turn);
-    this.paper.replaceSync(`@page{size:${w}mm ${high}mm;margin:0}${this.styles}`);
+    this.paper.replaceSync(`@page{size:${w}mm ${high}mm;margin:0}`);
     this.wide = geometry(o.paper, o.turn, o.size).wide;
     measures(this.leaves, o);
     this.colour(pencils);

@@ -1,5 +1,5 @@
 // What an answer sheet adds up to: a line a rule, with its colour, form and short name, which is the key to the letters' labels.
-import { pencil } from '../../colour/ink.ts';
+import { pencil, swatch } from '../../colour/ink.ts';
 import { ar, h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import type { Marks } from '../../print/marks.ts';
@@ -11,7 +11,7 @@ export function totals(c: Catalogue, m: Marks, keys: Map<number, string>): HTMLE
     list.length ? h('ul', {}, list.map(([r, n]) => {
       const rule = c.rules[r]!;
       return h('li', { 'data-rule': rule.id, 'data-n': n, style: pencil(rule.family) },
-        keys.has(r) && h('b', { class: 'key-name' }, keys.get(r)), h('span', { class: 'inked' }, rule.name), ' ', ar(rule.ar, 'ar'), h('span', { class: 'total' }, String(n)));
+        keys.has(r) && h('b', { class: 'key-name' }, keys.get(r)), h('span', { class: 'inked' }, swatch(rule.family), rule.name), ' ', ar(rule.ar, 'ar'), h('span', { class: 'total' }, String(n)));
     })) : h('p', {}, t('print.no-rules')),
     h('p', { class: 'said-once' }, t('print.stops'), ' ', t('caution')));
 }

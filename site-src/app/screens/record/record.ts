@@ -1,7 +1,7 @@
 // The record: progress by rule, every session, newest first, and the backup.
 import * as state from '../../state.ts';
 import * as store from '../../store/store.ts';
-import { pencil } from '../../colour/ink.ts';
+import { pencil, swatch } from '../../colour/ink.ts';
 import { h, refill } from '../../dom.ts';
 import { dayName, t } from '../../i18n.ts';
 import { keep } from '../../log/log.ts';
@@ -35,7 +35,7 @@ function row(s: Session): HTMLElement {
   const c = state.get().catalogue, rule = c.rules.find((r) => r.id === s.rule), n = s.found + s.missed;
   return h('li', { 'data-t': 'session' },
     h('div', {},
-      h('p', {}, h('b', rule ? { class: 'inked', style: pencil(rule.family) } : {}, rule?.name ?? (s.rule || t('record.reading')))),
+      h('p', {}, h('b', rule ? { class: 'inked', style: pencil(rule.family) } : {}, rule && swatch(rule.family), rule?.name ?? (s.rule || t('record.reading')))),
       h('p', { class: 'quiet' }, h('a', { href: linesHash({ rule: rule?.id ?? '', from: s.from, to: s.to }) }, linesName(c.surahs, s.from, s.to)),
         ` · ${t(`outcome.${s.outcome}`)}`, s.rule && n > 0 ? ` · ${t('record.found', { n: s.found, of: n })}` : '')),
     h('button', { class: 'plain', 'data-t': 'remove', 'aria-label': t('record.remove-this', { day: dayName(s.day) }), onclick: () => void remove(s) }, t('record.remove')));

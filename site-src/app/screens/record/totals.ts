@@ -1,6 +1,6 @@
 // Progress by rule: how often each was marked, and how much of it was found.
 import * as state from '../../state.ts';
-import { pencil } from '../../colour/ink.ts';
+import { pencil, swatch } from '../../colour/ink.ts';
 import { h } from '../../dom.ts';
 import { dateName, t } from '../../i18n.ts';
 import { LAST, type Total, totals } from '../../log/totals.ts';
@@ -17,7 +17,7 @@ export function byRule(sessions: Session[], open: boolean, toggled: (open: boole
 function row(x: Total): HTMLElement {
   const rule = state.get().catalogue.rules.find((r) => r.id === x.rule), share = x.of ? Math.round(100 * x.found / x.of) : 0;
   return h('li', { 'data-t': `total-${x.rule}`, style: rule ? pencil(rule.family) : '' },
-    h('a', { href: '#/rules' }, h('b', { class: rule ? 'inked' : '' }, rule?.name ?? x.rule)),
+    h('a', { href: '#/rules' }, h('b', { class: rule ? 'inked' : '' }, rule && swatch(rule.family), rule?.name ?? x.rule)),
     x.of > 0 && h('span', { class: 'plan-figure' }, t('record.found', { n: x.found, of: x.of })),
     x.of > 0 && h('span', { class: 'plan-bar', 'aria-hidden': 'true' }, h('span', { style: `inline-size:${share}%` })),
     h('p', { class: 'quiet' }, `${t('record.sessions', { n: x.sessions })} ${t('record.on-days', { n: x.days })}, `,

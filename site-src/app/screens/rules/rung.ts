@@ -1,6 +1,6 @@
 // One lesson of the ladder: how far it is, since when; inside, what it needs, the lesson, lines, history, and its place.
 import * as state from '../../state.ts';
-import { pencil } from '../../colour/ink.ts';
+import { pencil, swatch } from '../../colour/ink.ts';
 import { ar, h } from '../../dom.ts';
 import { dateName, dayName, join, t } from '../../i18n.ts';
 import { type Child, dateOf, type Standing } from '../../plan/child.ts';
@@ -24,7 +24,7 @@ export function rung(c: Child, s: Standing, at: number, open: Set<string>, next:
   }, t(`rules.${name}`));
   return h('li', { class: s.state, style: pencil(u.family) },
     h('details', { 'data-t': key, open: open.has(key), name: 'rung' },
-      h('summary', {}, h('span', { class: 'rung-name' }, h('span', { class: 'inked' }, u.name), ' ', u.ar && ar(u.ar, 'ar small')),
+      h('summary', {}, h('span', { class: 'rung-name' }, h('span', { class: 'inked' }, swatch(u.family), u.name), ' ', u.ar && ar(u.ar, 'ar small')),
         h('span', { class: 'state' }, said(s), next && ` · ${t('step.next')}`)),
       mine.map((r) => h('p', {}, mine.length > 1 && h('b', {}, `${r.name}. `), r.short)),
       u.needs.length > 0 && h('p', { class: 'quiet' }, t(who && lack.length ? 'rules.needs-first' : 'rules.needs', { rules: names(who && lack.length ? lack : u.needs) })),

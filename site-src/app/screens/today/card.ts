@@ -1,6 +1,6 @@
 // The card of today: what to do, why in one line, one large button, and on asking why these lines.
 import * as state from '../../state.ts';
-import { pencil } from '../../colour/ink.ts';
+import { pencil, swatch } from '../../colour/ink.ts';
 import { h } from '../../dom.ts';
 import { join, t } from '../../i18n.ts';
 import { keep } from '../../log/log.ts';
@@ -32,7 +32,7 @@ function draw(c: Child): HTMLElement {
   const to = lines ? linesHash(lines) : '#/lines', lesson = p.do === Teach && rule?.lesson;
   if (lines) prefetch(cat, lines);
   return h('section', { class: 'card', 'data-t': `next-${kind}` },
-    h('h2', rule ? { style: pencil(rule.family), class: 'inked' } : {}, t(`today.card.${kind}`, { rule: name, child })),
+    h('h2', rule ? { style: pencil(rule.family), class: 'inked' } : {}, rule && swatch(rule.family), t(`today.card.${kind}`, { rule: name, child })),
     h('p', { 'data-t': 'why' }, why(c, child)),
     h('a', { class: 'button main', href: lesson ? lessonPath(lesson) : to, 'data-t': 'start' }, t(`today.button.${lesson || p.do !== Teach ? kind : 'practise'}`)),
     lesson && h('p', {}, h('a', { href: to, 'data-t': 'start-lines' }, t('today.after-lesson'))),

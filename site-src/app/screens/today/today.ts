@@ -7,11 +7,12 @@ import { linesHash } from '../../share/link.ts';
 import { draft } from '../../store/store.ts';
 import { linesName } from '../../text/names.ts';
 import type { Learner } from '../../types.ts';
+import { kept } from '../kept.ts';
 import { type View, when } from '../view.ts';
 import { first } from './first.ts';
 
 export function today(): View {
-  const node = h('main', { class: 'today' });
+  const node = h('div'), line = kept(false), main = h('main', { class: 'today' }, node, line.node);
   let failed = false, asked = false;
   const draw = () => {
     const l = state.learner(), begun = !!node.querySelector('form');
@@ -25,7 +26,7 @@ export function today(): View {
     }
   };
   const update = when(state.records, draw);
-  return { node, title: t('nav.today'), update };
+  return { node: main, title: t('nav.today'), update: () => { update(); line.update(); } };
 }
 
 /** Makes the card, once what it takes has been fetched: the planner's code and the passage index. */

@@ -1,0 +1,82 @@
+package e2e
+
+import (
+	"bytes"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"sync"
+	"testing"
+
+	"sutur/generator/internal/build"
+	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/diag"
+)
+
+// change is one edit of a source file, the first place of old becoming new.
+type change struct{ file, old, new string }
+
+// onePage makes a version that differs in one page.
+var onePage = []change{{"site-src/pages/about.html", "<h1>About Sutur</h1>", "<h1>A newer page</h1>"}}
+
+// everyKind makes version n, which differs in a file of every kind: pages, both
+// scripts and a part they share, the style sheet, the catalogue. The page tells
+// its version in data-edition, and that of the shared part in data-chunk.
+func everyKind(n int) []change {
+	mark := func(name string) string { return fmt.Sprintf("document.documentElement.dataset.%s = '%d';\n", name, n) }
+	return []change{
+		{"site-src/pages/about.html", "<h1>About Sutur</h1>", fmt.Sprintf("<h1>About Sutur %d</h1>", n)},
+		{"site-src/app/main.ts", "early();\n", "early();\n" + mark("edition")},
+		{"site-src/app/lesson.ts", "early();\n", "early();\n" + mark("edition")},
+		{"site-src/app/i18n.ts", "const table = ", mark("chunk") + "const table = "},
+		{"site-src/style/base.css", "body {", fmt.Sprintf(".edition-%d { color: red; }\nbody {", n)},
+		{"rules-content/rules/noon.json", `"short": "`, fmt.Sprintf(`"short": "Version %d. `, n)},
+	}
+}
+
+var editions struct {
+	sync.Mutex
+	made map[string][]bundle.File
+}
+
+// edition builds the project as it would be after the changes; each once.
+func edition(t testing.TB, changes []change) []bundle.File {
+	t.Helper()
+	editions.Lock()
+	defer editions.Unlock()
+	key := fmt.Sprint(changes)
+	if files, ok := editions.made[key]; ok {
+		return append([]bundle.File(nil), files...)
+	}
+	dir := t.TempDir()
+	for _, d := range []string{"rules-content", "LICENSES", "site-src/app", "site-src/fonts", "site-src/icons", "site-src/pages", "site-src/strings", "site-src/style"} {
+		if err := os.CopyFS(filepath.Join(dir, d), os.DirFS(filepath.Join(root, d))); err != nil {
+			t.Fatal(err)
+		}
+	}
+	for _, c := range changes {
+		name := filepath.Join(dir, c.file)
+		data, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if !bytes.Contains(data, []byte(c.old)) {
+			t.Fatalf("%s does not hold %q", c.file, c.old)
+		}
+		if err := os.WriteFile(name, bytes.Replace(data, []byte(c.old), []byte(c.new), 1), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	files, ds := build.Site(dir)
+	if diag.HasError(ds) {
+		var b strings.Builder
+		diag.Print(&b, ds)
+		t.Fatalf("the changed project does not build:\n%s", b.String())
+	}
+	if editions.made == nil {
+		editions.made = map[string][]bundle.File{}
+	}
+	editions.made[key] = files
+	return append([]bundle.File(nil), files...)
+}

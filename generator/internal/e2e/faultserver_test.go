@@ -1,0 +1,131 @@
+package e2e
+
+import (
+	"net/http"
+	"net/http/httptest"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"sutur/generator/internal/bundle"
+)
+
+// fault is a way in which a host or the line to it fails.
+type fault string
+
+// One file is harmed in one of these ways, or the host goes down when it is
+// asked for.
+const (
+	missing fault = "missing" // 404
+	cutOff  fault = "cut"     // half of it, as if it were all
+	signIn  fault = "html"    // the sign-in page of a network, with status 200
+	oneByte fault = "byte"    // one byte changed
+	late    fault = "late"    // right, but after a while
+	down    fault = "down"    // no answer, and none to anything after it
+)
+
+var faults = []fault{missing, cutOff, signIn, oneByte, late, down}
+
+const signInPage = "<!doctype html><html lang=\"en\"><title>Sign in</title><h1>Free network</h1><p>Please sign in to go on.</p>"
+
+// harm is a habit of a server: it harms the files that it is told to.
+type harm struct {
+	mu    sync.Mutex
+	files map[string]fault // by name; "*" means every file
+	gone  bool
+	met   int               // files harmed so far
+	seen  func(name string) // called before every answer, without the lock
+	head  func(http.Header) // changes what is said of every file
+}
+
+// harmed serves files with faults to be set later.
+func harmed(t testing.TB, prefix string, files []bundle.File) (*server, *harm) {
+	t.Helper()
+	f := &harm{files: map[string]fault{}}
+	s := serve(t, prefix, files, func(h http.Handler) http.Handler {
+		return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+			f.answer(h, strings.TrimPrefix(r.URL.Path, prefix), w, r)
+		})
+	})
+	return s, f
+}
+
+// set harms one file from now on; no name heals everything.
+func (f *harm) set(name string, how fault) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	f.files, f.gone, f.met = map[string]fault{}, false, 0
+	if name != "" {
+		f.files[name] = how
+	}
+}
+
+func (f *harm) count() int {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	return f.met
+}
+
+// off takes the whole host away, or brings it back.
+func (f *harm) off(gone bool) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	f.gone = gone
+}
+
+// find returns what is to be done to a file.
+func (f *harm) find(name string) (how fault, gone bool) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	if name == "" || strings.HasSuffix(name, "/") {
+		name += "index.html"
+	}
+	how = f.files[name]
+	if how == "" {
+		how = f.files["*"]
+	}
+	if how == down {
+		f.gone = true
+	}
+	if how != "" {
+		f.met++
+	}
+	return how, f.gone
+}
+
+func (f *harm) answer(h http.Handler, name string, w http.ResponseWriter, r *http.Request) {
+	if f.seen != nil {
+		f.seen(name)
+	}
+	how, gone := f.find(name)
+	if gone {
+		panic(http.ErrAbortHandler) // closes the connection without an answer
+	}
+	rec := httptest.NewRecorder()
+	h.ServeHTTP(rec, r)
+	for k, v := range rec.Header() {
+		w.Header()[k] = v
+	}
+	if f.head != nil {
+		f.head(w.Header())
+	}
+	data := rec.Body.Bytes()
+	switch how {
+	case missing:
+		http.Error(w, "not found", http.StatusNotFound)
+		return
+	case cutOff:
+		data = data[:len(data)/2]
+	case signIn:
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		data = []byte(signInPage)
+	case oneByte:
+		data = append([]byte(nil), data...)
+		data[len(data)/2] ^= 1
+	case late:
+		time.Sleep(700 * time.Millisecond)
+	}
+	w.WriteHeader(rec.Code)
+	w.Write(data)
+}

@@ -1,0 +1,141 @@
+package e2e
+
+import (
+	"encoding/json"
+	"fmt"
+	"os"
+	"path/filepath"
+	"slices"
+	"testing"
+
+	"github.com/chromedp/cdproto/dom"
+
+	"sutur/generator/internal/build"
+)
+
+// database is what a device holds: a table's name, then its records.
+type database struct {
+	Version  int
+	Sessions []struct {
+		Rule  string
+		Marks []markAt
+	}
+	Drafts []struct{ Marks []markAt }
+}
+
+type markAt struct{ V, W, L, Count int }
+
+// readKept reads the whole database of the page.
+func (p *page) readKept() (k database) {
+	p.t.Helper()
+	raw := eval[string](p, `(async () => {
+		const db = await new Promise((ok, no) => { const r = indexedDB.open("sutur"); r.onsuccess = () => ok(r.result); r.onerror = no; });
+		const all = s => new Promise((ok, no) => { const r = db.transaction(s).objectStore(s).getAll(); r.onsuccess = () => ok(r.result); r.onerror = no; });
+		const out = { version: db.version, sessions: await all("sessions"), drafts: await all("drafts") };
+		db.close();
+		return JSON.stringify(out);
+	})()`)
+	if err := json.Unmarshal([]byte(raw), &k); err != nil {
+		p.t.Fatal(err)
+	}
+	return k
+}
+
+// oldLetters are the marks of testdata's sessions and draft, letters counted as
+// now: on 93:4 the alif of the long vowel and the ra; on 2:4 the heavy kha and
+// the hamza; the draft's on the last letter of 92:13.3 and the ra of 93:4.
+func (p *page) oldLetters(k database) {
+	p.t.Helper()
+	got := map[string][]markAt{}
+	for _, s := range k.Sessions {
+		got[s.Rule] = s.Marks
+	}
+	for rule, want := range map[string][]markAt{
+		"madd-badal":   {{0, 0, 4, 2}, {0, 0, 6, 0}},
+		"heavy-letter": {{0, 1, 6, 0}, {0, 1, 4, 0}},
+	} {
+		if !slices.Equal(got[rule], want) {
+			p.t.Errorf("the marks of %s are %v, want %v", rule, got[rule], want)
+		}
+	}
+}
+
+// TestKeptByTheFirstRelease opens the site over a database that the first
+// release left, and reads a backup that it saved: every mark stays on its
+// letter, though letters are counted anew in the words it stands on.
+func TestKeptByTheFirstRelease(t *testing.T) {
+	abs, err := filepath.Abs(filepath.Join(root, build.SourceDir, "test", "data"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	old, err := os.ReadFile(filepath.Join(abs, "database-1.json"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	s := serve(t, "/", built(t))
+
+	t.Run("database", func(t *testing.T) {
+		p := newPage(t)
+		p.open(s.address + "about.html") // of the same origin, and it opens no database
+		eval[any](p, fmt.Sprintf(`new Promise((ok, no) => {
+			const kept = %s, r = indexedDB.open("sutur", kept.version);
+			r.onerror = no;
+			r.onupgradeneeded = () => {
+				const db = r.result;
+				db.createObjectStore("learners", { keyPath: "id" });
+				db.createObjectStore("sessions", { keyPath: "id" }).createIndex("learner", "learner");
+				db.createObjectStore("taught", { keyPath: ["learner", "rule"] });
+				db.createObjectStore("settings");
+				db.createObjectStore("drafts", { keyPath: "learner" });
+			};
+			r.onsuccess = () => {
+				const tx = r.result.transaction([...r.result.objectStoreNames], "readwrite");
+				for (const s of ["learners", "sessions", "taught", "drafts"]) for (const x of kept[s]) tx.objectStore(s).put(x);
+				for (const x of kept.settings) tx.objectStore("settings").put(x.value, x.key);
+				tx.oncomplete = () => { r.result.close(); ok(0); };
+				tx.onabort = no;
+			};
+		})`, old))
+		if k := p.readKept(); k.Version != 1 || len(k.Sessions) != 2 || len(k.Drafts) != 1 {
+			t.Fatalf("the old database holds %+v", k)
+		}
+		p.open(s.address + "index.html")
+		p.wait("the record", `document.querySelector("[data-t^=next-]")`)
+		k := p.readKept()
+		if k.Version != 2 || len(k.Sessions) != 2 || len(k.Drafts) != 1 {
+			t.Errorf("the database holds %+v", k)
+		}
+		p.oldLetters(k)
+		if want := []markAt{{0, 2, 6, 0}, {12, 0, 6, 0}}; !slices.Equal(k.Drafts[0].Marks, want) {
+			t.Errorf("the marks of the draft are %v, want %v", k.Drafts[0].Marks, want)
+		}
+		// Taken up again, the lines show the draft's mark on the ra of 93:4.
+		p.wait("the way back to the draft", visible(hook("resume")))
+		eval[any](p, `(document.querySelector("[data-t=resume]").click(), 0)`) // the link takes two lines: its middle is beside it
+		p.wait("the lines", visible(hook("verse-93-4")))
+		text, err := theText()
+		if err != nil {
+			t.Fatal(err)
+		}
+		ra := letter(text, text.Find(93, 4), 0, 6)
+		p.wait("the mark on the ra", fmt.Sprintf(`[...(CSS.highlights.get("f-heavy") ?? [])].some(r =>
+			r.startContainer.parentElement.matches('.w[data-v="12"][data-w="0"]') && r.startOffset === %d && r.endOffset === %d)`, ra.from, ra.to))
+		// Opened once more it is not moved again.
+		p.open(s.address + "index.html")
+		p.wait("the record", `document.querySelector("[data-t^=next-]")`)
+		p.oldLetters(p.readKept())
+		p.calm()
+	})
+
+	t.Run("backup", func(t *testing.T) {
+		p := newPage(t)
+		p.open(s.address + "index.html#/record")
+		p.wait("the place for a backup", `document.querySelector('`+hook("restore")+`')`)
+		doc := call(p, dom.GetDocument, dom.GetDocumentParams{})
+		node := call(p, dom.QuerySelector, dom.QuerySelectorParams{NodeID: doc.Root.NodeID, Selector: hook("restore")})
+		call(p, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: []string{filepath.Join(abs, "backup-1.json")}, NodeID: node.NodeID})
+		p.wait("the backup to be read", visible(hook("notice-restored")))
+		p.oldLetters(p.readKept())
+		p.calm()
+	})
+}

@@ -1,0 +1,70 @@
+// What lies over and under a word beside its ranges: the shapes of its marks, and copies of the word cut to one letter where
+// a range cannot colour that letter alone. All of it hangs on the word's baseline and is measured in letter sizes (em), so
+// it stays right when the lines are laid anew, enlarged or printed.
+import { h } from '../dom.ts';
+import { DEEP, path, type Sign, THICK } from './signs.ts';
+
+/** A letter's place: from the word's right edge to the letter's, and how wide; in em. */
+export interface Slot { at: number; wide: number }
+
+/**
+ * A copy of the word in colour, cut to a slot; below and above are heights over the baseline in em beyond which nothing of
+ * it is seen.
+ */
+export interface Copy { slot: Slot; colour: string; below?: number; above?: number }
+
+/** A shape in colour, hung below the baseline, or above the height over. */
+export interface Stroke { slot: Slot; sign: Sign; colour: string; over?: number }
+
+/** Where the tops of shapes stand below the baseline, in hundredths of an em: clear of bowls and of most vowels. */
+const BELOW = 46;
+
+const SVG = 'http://www.w3.org/2000/svg';
+const em = (n: number) => `${Math.round(n * 1000) / 1000}em`;
+
+/** A place on a word's baseline, without extent. */
+export const hook = () => h('span', { class: 'base', 'aria-hidden': 'true' });
+
+/** A corner of a copy's cut: so far from the word's right edge, so high over the baseline; in em. */
+const corner = (right: number, up: number) => `calc(100% - ${em(right)}) calc(100% - ${em(up)})`;
+
+/** edge is how far right of the hook the word's right edge is, in em. */
+export function copy(text: string, { slot, colour, below = -.9, above = 1.7 }: Copy, edge: number): HTMLElement {
+  const from = slot.at - .02, to = slot.at + slot.wide + .02;
+  const cut = [corner(from, above), corner(from, below), corner(to, below), corner(to, above)].join(',');
+  return h('span', { class: 'again', 'data-text': text, style: `color:${colour};right:${em(-edge)};clip-path:polygon(${cut})` });
+}
+
+/** All shapes of a word as one drawing: a path a shape and colour. */
+export function drawing(strokes: Stroke[], edge: number): SVGElement {
+  const svg = document.createElementNS(SVG, 'svg'), paths = new Map<string, { d: string; s: Stroke }>();
+  svg.setAttribute('class', 'signs');
+  svg.setAttribute('viewBox', '0 0 100 100');
+  for (const s of strokes) {
+    const key = `${s.sign} ${s.colour}`, one = paths.get(key) ?? { d: '', s };
+    const x = 100 * (edge - s.slot.at - s.slot.wide), y = s.over === undefined ? BELOW : -100 * s.over - DEEP;
+    one.d += path(s.sign, x, y, 100 * s.slot.wide);
+    paths.set(key, one);
+  }
+  for (const { d, s } of paths.values()) svg.append(stroke(d, s.sign, s.colour));
+  return svg;
+}
+
+function stroke(d: string, sign: Sign, colour: string): SVGElement {
+  const p = document.createElementNS(SVG, 'path');
+  p.setAttribute('d', d);
+  p.setAttribute('class', `sign ${sign}`);
+  p.setAttribute('stroke-width', String(THICK[sign]));
+  p.style.stroke = colour;
+  return p;
+}
+
+/** A short stroke of a shape to stand beside words, as in a key; decoration, without a name of its own. */
+export function sample(sign: Sign, colour = 'currentcolor', cls = 'swatch'): SVGElement {
+  const svg = document.createElementNS(SVG, 'svg');
+  svg.setAttribute('class', cls);
+  svg.setAttribute('viewBox', '0 0 60 30');
+  svg.setAttribute('aria-hidden', 'true');
+  svg.append(stroke(path(sign, 3, 6, 54), sign, colour));
+  return svg;
+}
