@@ -111,7 +111,7 @@ func (p *page) through(s *server, x witness, colours bool) map[string]mask {
 			what = "forced " + what
 		}
 		im, boxes := p.inColour(what, onLines(a), ends, want)
-		seen[name] = dark(im, surroundings(boxes[x.l]))
+		seen[name] = dark(im, p.below(onLines(a), boxes[x.l]))
 	}
 	mark := func() {
 		p.tap(a)

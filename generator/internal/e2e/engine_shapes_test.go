@@ -1,6 +1,7 @@
 package e2e
 
 import (
+	"fmt"
 	"image"
 	"image/color"
 
@@ -97,9 +98,18 @@ func apart(a, b mask) (part float64, pixels int) {
 	return part, pixels
 }
 
-// surroundings is the piece of the screen around a letter in which a sign of
-// its state may stand.
-func surroundings(b box) image.Rectangle {
+// below is the piece of the screen under a letter of a word in which the sign of
+// its state stands. It is found from the word's line, which is 2.15 letter sizes
+// high, because engines disagree on how high a letter's box is. The letter itself
+// is left out: WebKit's port for GTK lifts letters anew where their colour begins
+// and ends.
+func (p *page) below(word string, b box) image.Rectangle {
+	p.t.Helper()
+	w := eval[box](p, fmt.Sprintf(`(() => {
+		const b = document.querySelector(%q).getBoundingClientRect();
+		return { L: b.left, T: b.top, R: b.right, B: b.bottom };
+	})()`, word))
 	round := func(x float64) int { return int(x*engine.Scale + .5) }
-	return image.Rect(round(b.L-3), round(b.T-4), round(b.R+3), round(b.B+8))
+	em := (w.B - w.T) / 2.15
+	return image.Rect(round(b.L-3), round((w.T+w.B)/2+.58*em), round(b.R+3), round(w.B+.1*em))
 }

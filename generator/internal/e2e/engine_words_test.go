@@ -87,7 +87,7 @@ func TestWords(t *testing.T) {
 		picture(t, "words-"+b.Name(), im)
 		for i, w := range words {
 			at := p.boxes(fmt.Sprintf(`.shown .w[data-n="%d"]`, i), []int{len([]rune(w.Text))})[0]
-			if n := dark(p.shot(), surroundings(at)).size(); n < 60*engine.Scale {
+			if n := dark(p.shot(), at.pixels()).size(); n < 60*engine.Scale {
 				t.Errorf("%s: %d pixels of ink", w.Ref, n)
 			}
 		}
