@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/mushaf"
 )
 
@@ -19,6 +20,7 @@ type refWord struct {
 	ref, class string
 	verse      *mushaf.Verse
 	word       *mushaf.Word
+	at         int // of the word in its verse, from 0
 }
 
 func (r refWord) text() string { return r.verse.Text[r.word.Start:r.word.End] }
@@ -44,7 +46,7 @@ func refWords(t testing.TB) (list []refWord) {
 		if v < 0 || w < 1 || w > len(text.Verses[v].Words) {
 			t.Fatalf("words.tsv: %s is not in the text", ref)
 		}
-		list = append(list, refWord{ref, class, &text.Verses[v], &text.Verses[v].Words[w-1]})
+		list = append(list, refWord{ref, class, &text.Verses[v], &text.Verses[v].Words[w-1], w - 1})
 	}
 	return list
 }
@@ -65,15 +67,8 @@ func wordsFile(t testing.TB, files []bundle.File) bundle.File {
 <style>body{display:grid;grid-template-columns:repeat(4,1fr);gap:4px;padding:8px;font:11px/1.3 sans-serif}
 div{border:1px solid #ccc;padding:2px 8px}.text{font-size:56px;line-height:2;direction:rtl}</style>`, style)
 	for _, w := range refWords(t) {
-		class := "one"
-		if w.word.Lined {
-			class = "lined"
-			if w.word.Sajdah {
-				class += " signed"
-			}
-		}
-		fmt.Fprintf(&b, "\n<div>%s %s<div class=\"text\" lang=\"ar\"><span class=%q><span class=\"w\" data-ref=%q>%s</span></span></div></div>",
-			w.ref, html.EscapeString(w.class), class, w.ref, html.EscapeString(w.text()))
+		fmt.Fprintf(&b, "\n<div>%s %s<div class=\"text\" lang=\"ar\"><span class=\"w%s\" data-ref=%q>%s</span></div></div>",
+			w.ref, html.EscapeString(w.class), lesson.LinedClass(w.verse, w.at, w.at), w.ref, html.EscapeString(w.text()))
 	}
 	return bundle.File{Name: "words.html", Data: b.Bytes()}
 }

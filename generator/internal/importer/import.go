@@ -26,14 +26,21 @@ const (
 	digestNumbers = "49ddb293c92c8fb8d15ffe7ca09f5dd4bfedb8eb58c777e826525d867557d616"
 )
 
-// Import returns the files of rules-content/text by name. A source that is not the reviewed one is an error.
-func Import(s Sources) (map[string][]byte, error) {
+// Count is what one class of the conversion changed: its rule and how many places of the whole text.
+type Count struct {
+	Rule   string
+	Places int
+}
+
+// Import returns the files of rules-content/text by name, and what each class changed. A source that is not the reviewed
+// one is an error.
+func Import(s Sources) (map[string][]byte, []Count, error) {
 	for _, f := range []struct {
 		name, want string
 		data       []byte
 	}{{"text A", digestA, s.A}, {"text B", digestB, s.B}, {"numbers", digestNumbers, s.Numbers}} {
 		if got := fmt.Sprintf("%x", sha256.Sum256(f.data)); got != f.want {
-			return nil, fmt.Errorf("%s has SHA-256 %s; the reviewed file has %s", f.name, got, f.want)
+			return nil, nil, fmt.Errorf("%s has SHA-256 %s; the reviewed file has %s", f.name, got, f.want)
 		}
 	}
 	var a []surahA
@@ -45,18 +52,18 @@ func Import(s Sources) (map[string][]byte, error) {
 		to   any
 	}{{"text A", s.A, &a}, {"text B", s.B, &b}, {"corrections", s.Corrections, &list}} {
 		if err := json.Unmarshal(f.data, f.to); err != nil {
-			return nil, fmt.Errorf("read %s: %w", f.name, err)
+			return nil, nil, fmt.Errorf("read %s: %w", f.name, err)
 		}
 	}
-	files, err := write(a, b, list)
+	files, counts, err := write(a, b, list)
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
 	if files[mushaf.NumbersFile], err = numbers(string(s.Numbers)); err != nil {
-		return nil, err
+		return nil, nil, err
 	}
 	files[mushaf.OthersFile] = mushaf.Others(files[mushaf.SurahFile], files[mushaf.NumbersFile])
-	return files, nil
+	return files, counts, nil
 }
 
 // numbers reads the lists of verse numbers that the source file declares.

@@ -26,7 +26,7 @@ type verseB struct {
 
 // write converts all verses and gives the files of the text. Every rule must have changed as many places as it names, and
 // the result must agree with B.
-func write(a []surahA, b []verseB, list []Correction) (map[string][]byte, error) {
+func write(a []surahA, b []verseB, list []Correction) (map[string][]byte, []Count, error) {
 	fix := map[string]Correction{}
 	for _, c := range list {
 		fix[c.Ref] = c
@@ -39,18 +39,18 @@ func write(a []surahA, b []verseB, list []Correction) (map[string][]byte, error)
 		for _, v := range su.Verses {
 			ref := fmt.Sprintf("%d:%d", su.ID, v.ID)
 			if n >= len(b) || b[n].Surah != su.ID || b[n].Ayah != v.ID {
-				return nil, fmt.Errorf("%s of A has no partner in B", ref)
+				return nil, nil, fmt.Errorf("%s of A has no partner in B", ref)
 			}
 			words, partner := strings.Split(done.run(codePoints, ref, v.Text, ""), " "), wordsB(b[n].Text)
 			if c, ok := fix[ref]; ok {
 				var err error
 				if words, err = c.apply(words, partner); err != nil {
-					return nil, fmt.Errorf("correction %s: %w", ref, err)
+					return nil, nil, fmt.Errorf("correction %s: %w", ref, err)
 				}
 				delete(fix, ref)
 			}
 			if len(words) != len(partner) {
-				return nil, fmt.Errorf("%s: %d words in A, %d in B", ref, len(words), len(partner))
+				return nil, nil, fmt.Errorf("%s: %d words in A, %d in B", ref, len(words), len(partner))
 			}
 			line := ""
 			for i, w := range words {
@@ -64,7 +64,7 @@ func write(a []surahA, b []verseB, list []Correction) (map[string][]byte, error)
 			}
 			t := strings.Join(words, " ")
 			if _, at, bad := mushaf.ParseVerse(t); bad != 0 {
-				return nil, fmt.Errorf("%s word %d: U+%04X has no place in a word", ref, at, bad)
+				return nil, nil, fmt.Errorf("%s word %d: U+%04X has no place in a word", ref, at, bad)
 			}
 			fmt.Fprintf(&text, "%s\t%s\n", ref, t)
 			fmt.Fprintf(&digests, "%s\t%x\n", ref, sha256.Sum256([]byte(t)))
@@ -74,13 +74,14 @@ func write(a []surahA, b []verseB, list []Correction) (map[string][]byte, error)
 		}
 	}
 	if n != len(b) || len(fix) > 0 {
-		return nil, fmt.Errorf("%d verses in A, %d in B, %d corrections without a verse", n, len(b), len(fix))
+		return nil, nil, fmt.Errorf("%d verses in A, %d in B, %d corrections without a verse", n, len(b), len(fix))
 	}
-	if err := done.check(); err != nil {
-		return nil, err
+	counts, err := done.check()
+	if err != nil {
+		return nil, nil, err
 	}
 	if c := verify.CompareTexts(text.String(), witness.String()); len(c.Differences) > 0 {
-		return nil, fmt.Errorf("%d places differ from text B; the first: %s", len(c.Differences), c.Differences[0])
+		return nil, nil, fmt.Errorf("%d places differ from text B; the first: %s", len(c.Differences), c.Differences[0])
 	}
 	return map[string][]byte{
 		mushaf.TextFile:        []byte(text.String()),
@@ -89,17 +90,18 @@ func write(a []surahA, b []verseB, list []Correction) (map[string][]byte, error)
 		mushaf.DigestFile: fmt.Appendf(nil, "whole\t%x\n%s\t%x\n%s",
 			whole.Sum(nil), mushaf.ProstrationFile, sha256.Sum256([]byte(lines.String())), digests.String()),
 		"text-b.txt": []byte(witness.String()),
-	}, nil
+	}, append(counts, Count{"words of corrections.json", len(list)}), nil
 }
 
 // check holds what was changed against what must be.
-func (t tally) check() error {
+func (t tally) check() (counts []Count, err error) {
 	for _, list := range [][]rule{codePoints, spelling} {
 		for _, r := range list {
 			if t[r.name] != r.places {
-				return fmt.Errorf("rule %q changed %d places; the reviewed text has %d", r.name, t[r.name], r.places)
+				return nil, fmt.Errorf("rule %q changed %d places; the reviewed text has %d", r.name, t[r.name], r.places)
 			}
+			counts = append(counts, Count{r.name, r.places})
 		}
 	}
-	return nil
+	return counts, nil
 }

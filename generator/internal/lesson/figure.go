@@ -58,14 +58,14 @@ func (c *course) writeWords(b *strings.Builder, at spot, evs []recite.Event) {
 			b.WriteByte(' ')
 		}
 		if !lined && v.Words[w].Lined {
-			b.WriteString(LinedOpen(v, w))
+			b.WriteString(LinedGroup)
 		}
 		lined = v.Words[w].Lined
 		i := slices.IndexFunc(evs, func(e recite.Event) bool { return int(e.Word) == w })
 		if i >= 0 {
 			b.WriteString(`<mark class="f-` + c.rules[evs[i].Rule.String()].Family + `">`)
 		}
-		fmt.Fprintf(b, `<span class="w" data-w="%d">%s</span>`, w, v.Text[v.Words[w].Start:v.Words[w].End])
+		fmt.Fprintf(b, `<span class="w%s" data-w="%d">%s</span>`, LinedClass(v, w, at.last), w, v.Text[v.Words[w].Start:v.Words[w].End])
 		if i >= 0 {
 			b.WriteString(`</mark>`)
 		}
@@ -75,16 +75,22 @@ func (c *course) writeWords(b *strings.Builder, at spot, evs []recite.Event) {
 	}
 }
 
-// LinedOpen begins the element around the words, from word w on, that bear the line of a prostration: the style sheet draws
-// the line over it, but for the sign that stands after the last word, and a screen reader names it once.
-func LinedOpen(v *mushaf.Verse, w int) string {
-	class := "lined"
-	for ; w < len(v.Words) && v.Words[w].Lined; w++ {
-		if v.Words[w].Sajdah {
-			class = "lined signed"
-		}
+// LinedGroup begins the element around the words of a run that bears the line of a prostration: a screen reader names it
+// once.
+const LinedGroup = `<span role="group" aria-label="under the line of a prostration">`
+
+// LinedClass gives the classes by which the style sheet draws the line over word w of v: it goes on to the next word where
+// that bears it too and is shown (last is the last word shown), and leaves out the sign that stands after the word.
+func LinedClass(v *mushaf.Verse, w, last int) string {
+	switch {
+	case !v.Words[w].Lined:
+		return ""
+	case w < last && v.Words[w+1].Lined:
+		return " lined on"
+	case v.Words[w].Sajdah:
+		return " lined signed"
 	}
-	return `<span class="` + class + `" role="group" aria-label="under the line of a prostration">`
+	return " lined"
 }
 
 // refName writes a reference for people: "An-Naba 78:14, word 1".

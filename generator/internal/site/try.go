@@ -41,10 +41,14 @@ func verseHTML(v *mushaf.Verse) template.HTML {
 			b.WriteByte(' ')
 		}
 		if !lined && w.Lined {
-			b.WriteString(lesson.LinedOpen(v, i))
+			b.WriteString(lesson.LinedGroup)
 		}
 		lined = w.Lined
-		b.WriteString(template.HTMLEscapeString(v.Text[w.Start:w.End]))
+		text := template.HTMLEscapeString(v.Text[w.Start:w.End])
+		if class := lesson.LinedClass(v, i, len(v.Words)-1); class != "" {
+			text = `<span class="` + class[1:] + `">` + text + `</span>`
+		}
+		b.WriteString(text)
 	}
 	if lined {
 		b.WriteString("</span>")

@@ -97,6 +97,14 @@ func (s *stand) same(ref string, word int, at, shown, said string) {
 	s.r.Details = append(s.r.Details, fmt.Sprintf("%s: %s.%d %s: shown %s, engine says %s", s.r.Witness, ref, word, at, shown, said))
 }
 
+// figure holds a count against what it must be: one place more or fewer is unexplained.
+func (s *stand) figure(got, want int) {
+	s.r.Checked, s.r.Agreeing, s.r.Unexplained = max(got, want), min(got, want), max(got, want)-min(got, want)
+	if got != want {
+		s.r.Details = append(s.r.Details, fmt.Sprintf("%s: %d places, %d are wanted", s.r.Witness, got, want))
+	}
+}
+
 func (s *stand) allows(p place) bool { _, ok := s.b.allowed[p]; return ok }
 
 // close charges every exception that explained nothing to its witness: a list that is longer than its use hides faults.

@@ -8,7 +8,8 @@ import (
 	"sutur/generator/internal/mushaf"
 )
 
-// texts is witness 4 as results: letters compared, those alike, those that a fold explains, and the figures of the folds.
+// texts is witness 4 as results: letters compared, those alike, those that a fold explains, and a
+// line with the count of each fold.
 func texts(b *bench, dir fs.FS) error {
 	a, err := fs.ReadFile(dir, mushaf.TextFile)
 	if err != nil {
@@ -30,11 +31,10 @@ func texts(b *bench, dir fs.FS) error {
 	for _, d := range c.Differences {
 		s.r.Details = append(s.r.Details, d.String())
 	}
-	f := b.witness("second text: figures")
-	f.same("verses", 0, "", "6236", fmt.Sprint(c.Verses))
-	f.same("words", 0, "", "77433", fmt.Sprint(c.Words))
-	for i, x := range folds {
-		f.same("letters taken as equal: "+x.name, 0, "", fmt.Sprint(x.places), fmt.Sprint(c.Folded[i]))
+	b.witness("second text: verses").figure(c.Verses, 6236)
+	b.witness("second text: words").figure(c.Words, 77433)
+	for i, f := range folds {
+		b.witness("second text, letters taken as equal: "+f.name).figure(c.Folded[i], f.places)
 	}
 	return nil
 }

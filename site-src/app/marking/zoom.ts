@@ -36,11 +36,11 @@ type Shown = NonNullable<ReturnType<Sheet['word']>>;
 
 export function zoom(p: ZoomProps): Zoom {
   const word = p.verses[p.v]!.words[p.w]!, sheet = new Sheet();
-  const big = h('span', { class: 'w', lang: 'ar', 'data-t': 'zoom-word' }, word.text);
+  const big = h('span', { class: `w${lined([word], 0)}`, lang: 'ar', 'data-t': 'zoom-word' }, word.text);
   sheet.add(p.v, p.w, big, p.verses);
   const row = h('div', { class: 'zoom-letters', dir: 'rtl', 'data-t': 'zoom-letters' });
   const box = h('dialog', { class: 'zoom', 'aria-label': p.label, 'data-t': 'zoom' },
-    h('div', { class: 'zoom-word', dir: 'rtl' }, word.lined ? lined(big) : big), h('p', { class: 'quiet' }, t('zoom.hint')), row,
+    h('div', { class: 'zoom-word', dir: 'rtl' }, big), h('p', { class: 'quiet' }, t('zoom.hint')), row,
     h('button', { class: 'main', 'data-t': 'zoom-close', onclick: () => box.close() }, t('zoom.close')));
   box.style.setProperty('--pencil', p.look.colour);
   box.addEventListener('close', () => { unpaint('zoom'); box.remove(); p.closed(); });

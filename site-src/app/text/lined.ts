@@ -1,9 +1,8 @@
-// The line over the words of a prostration is drawn by the style sheet over an element around them: the text of a word
-// stays one untouched node.
-import { h } from '../dom.ts';
+// The line over the words of a prostration is drawn by the style sheet over a word's element: the text stays untouched.
+import type { Word } from '../types.ts';
 
 const SIGN = '\u06e9'; // stands after the last word, outside the line
 
-/** The element that draws the line over a word, or over the space between two. */
-export const lined = (kid: HTMLElement | string): HTMLElement =>
-  h('span', { class: (typeof kid === 'string' ? kid : kid.textContent).includes(SIGN) ? 'lined signed' : 'lined' }, kid);
+/** The classes of word w: the line goes on to the next word where that bears it too. */
+export const lined = (words: (Word | undefined)[], w: number): string =>
+  (!words[w]?.lined ? '' : words[w + 1]?.lined ? ' lined on' : words[w]!.text.includes(SIGN) ? ' lined signed' : ' lined');

@@ -1,4 +1,5 @@
 // Command cmd writes rules-content/text from the source packages: cmd A.json B.json HafsLists.ts rules-content/text
+// It prints what each class of the conversion changed.
 package main
 
 import (
@@ -24,7 +25,7 @@ func run() int {
 			return 2
 		}
 	}
-	files, err := importer.Import(importer.Sources{A: data[0], B: data[1], Numbers: data[2], Corrections: data[3]})
+	files, counts, err := importer.Import(importer.Sources{A: data[0], B: data[1], Numbers: data[2], Corrections: data[3]})
 	if err != nil {
 		fmt.Fprintln(os.Stderr, err)
 		return 1
@@ -34,6 +35,9 @@ func run() int {
 			fmt.Fprintln(os.Stderr, err)
 			return 1
 		}
+	}
+	for _, c := range counts {
+		fmt.Printf("%6d  %s\n", c.Places, c.Rule)
 	}
 	return 0
 }

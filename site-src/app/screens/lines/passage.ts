@@ -31,18 +31,18 @@ export function passage(l: live.Live, opening: string): Passage {
     let run: HTMLElement | undefined; // the words under one line of a prostration
     verse.words.forEach((word, w) => {
       if (!word.lined) run = undefined;
-      if (w) (run ?? p).append(run ? lined(' ') : ' ');
+      if (w) (run ?? p).append(' ');
       if (word.lined && !run) p.append(run = h('span', { role: 'group', 'aria-label': t('lines.lined') }));
-      const el = h('span', { class: 'w', role: 'button', tabindex: '-1', 'data-v': v, 'data-w': w }, word.text);
+      const el = h('span', { class: `w${lined(verse.words, w)}`, role: 'button', tabindex: '-1', 'data-v': v, 'data-w': w }, word.text);
       sheet.add(v, w, el, l.verses);
-      const shown = run ? lined(el) : el, into = run ?? p;
+      const into = run ?? p;
       const last = w === verse.words.length - 1, end = last && !verse.open;
-      if (!last && !now.movable(v, w)) { into.append(shown); return; }
+      if (!last && !now.movable(v, w)) { into.append(el); return; }
       const b = h('button', {
         class: end ? 'stop end' : 'stop', disabled: !now.movable(v, w), 'data-t': `stop-${verse.s}-${verse.a}-${w}`,
         onclick: () => live.moveStop(v, w),
       }, end ? digits.format(verse.a) : '');
-      into.append(h('span', { class: 'with-stop' }, shown, b)); // a line must not begin with the sign of the line before
+      into.append(h('span', { class: 'with-stop' }, el, b)); // a line must not begin with the sign of the line before
       buttons.push({ v, w, el: b, end });
     });
     text.append(p, ' ');

@@ -4,6 +4,7 @@ import { h } from '../../dom.ts';
 import type { Cell } from '../../print/marks.ts';
 import type { Slot } from '../../marking/pieces.ts';
 import { stands } from '../../text/letters.ts';
+import { lined } from '../../text/lined.ts';
 import type { Catalogue, Verse } from '../../types.ts';
 import type { Ink } from './ink.ts';
 import { type Measured, wordEl } from './measure.ts';
@@ -48,10 +49,10 @@ function word(c: Catalogue, verses: Verse[], { v, w }: At, a: Answers): HTMLElem
 
 export function line(c: Catalogue, verses: Verse[], at: At[], answers?: Answers): HTMLElement {
   const p = h('p', { class: 'line', lang: 'ar', dir: 'rtl' }), ends: number[] = [];
-  const lined = (x: At | undefined) => !!x && !!verses[x.v]!.words[x.w]!.lined;
+  const words = at.map((x) => verses[x.v]!.words[x.w]!);
   for (const [i, x] of at.entries()) {
-    const el = answers ? word(c, verses, x, answers) : wordEl(verses[x.v]!.words[x.w]!);
-    if (lined(x)) el.classList.add('lined', ...lined(at[i + 1]) ? ['on'] : el.textContent.includes('\u06e9') ? ['signed'] : []);
+    const el = answers ? word(c, verses, x, answers) : wordEl(words[i]!);
+    el.className += lined(words, i);
     p.append(el);
     if (x.w !== verses[x.v]!.words.length - 1 || verses[x.v]!.open) continue;
     p.append(h('span', { class: answers ? 'ring full' : 'ring' }));
