@@ -4,7 +4,7 @@ import { whenCalm } from './calm.ts';
 import * as store from './store/store.ts';
 import { h } from './dom.ts';
 import { t } from './i18n.ts';
-import { keep as keepOffline, type Kept } from './offline/offline.ts';
+import { reopen, started, wayOut } from './offline/tools.ts';
 import { learner } from './screens/learner/learner.ts';
 import { lines } from './screens/lines/lines.ts';
 import { later } from './screens/later.ts';
@@ -82,17 +82,19 @@ async function start() {
   addEventListener('hashchange', () => state.set({ route: parseHash(c, location.hash) }));
   app.replaceChildren(hold, nav, said);
   app.removeAttribute('aria-busy');
+  started();
 }
 
 start().catch((e: unknown) => {
   const code = e instanceof TextError ? e.code : 'damaged';
   app.replaceChildren(h('main', { class: 'plain', role: 'alert' }, h('h1', {}, t('error.title')), h('p', {}, t(`error.${code}`)),
-    h('button', { class: 'main', onclick: () => location.reload() }, t('error.again'))));
+    h('button', { class: 'main', onclick: reopen }, t('error.again')), wayOut()));
 }).then(() => {
   const idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
-  idle(() => keepOffline('sw.js', {
-    kept: (offline: Kept) => state.set({ offline }),
+  const failed = () => state.set({ offline: { kind: 'failed', why: 'network' } });
+  idle(() => void import('./offline/offline.ts').then((m) => m.keep('sw.js', {
+    kept: (offline) => state.set({ offline }),
     noRoom: () => state.set({ notice: { text: t('update.full'), name: 'no-room' } }),
     newer: (take) => state.set({ notice: { text: t('update.ready'), hold: true, name: 'update', action: { label: t('update.take'), run: take } } }),
-  }));
+  }), failed));
 });
