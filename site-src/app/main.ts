@@ -1,6 +1,7 @@
 // Starts the app: reads what is kept and the catalogue, then shows the screen that the address names.
 import * as state from './state.ts';
 import { whenCalm } from './calm.ts';
+import { closedBy } from './store/closed.ts';
 import * as store from './store/store.ts';
 import { h } from './dom.ts';
 import { t } from './i18n.ts';
@@ -71,13 +72,13 @@ function forms(c: Catalogue) {
 }
 
 async function start() {
-  const { catalogue, sha } = document.documentElement.dataset, kept = store.all().catch(() => undefined);
-  const c = await loadCatalogue(catalogue!, sha!), k = await kept;
+  const { catalogue, sha } = document.documentElement.dataset, kept = store.all().catch(closedBy);
+  const c = await loadCatalogue(catalogue!, sha!), answer = await kept, [k, closed] = typeof answer === 'string' ? [undefined, answer] : [answer];
   forms(c);
   state.onChange(draw);
   state.set({
     catalogue: c, route: parseHash(c, location.hash), learners: k?.learners ?? [], sessions: k?.sessions ?? [], taught: k?.taught ?? [],
-    settings: { ...state.defaults, ...k?.settings }, kept: !!k,
+    settings: { ...state.defaults, ...k?.settings }, ...(closed && { closed }),
   });
   addEventListener('hashchange', () => state.set({ route: parseHash(c, location.hash) }));
   app.replaceChildren(hold, nav, said);
