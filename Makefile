@@ -4,7 +4,9 @@ GO ?= go
 RACE := $(if $(shell command -v cc || command -v gcc || command -v clang),-race)
 NODE_STAMP := site-src/node_modules/.package-lock.json
 
-.PHONY: build serve test lint types bench tools
+.PHONY: build serve test lint types bench tools node
+# Of two package managers at once, one fails.
+.NOTPARALLEL:
 
 build:
 	$(GO) run ./generator build
@@ -22,10 +24,10 @@ lint:
 	@sh -n .ci/run && sh -n .ci/tools
 
 # The type check and the unit tests of the browser's sources. Node is used for nothing else.
-types: $(NODE_STAMP)
+types: node $(NODE_STAMP)
 	cd site-src && npm test --silent
 
-$(NODE_STAMP): site-src/package.json site-src/package-lock.json
+$(NODE_STAMP): site-src/package.json site-src/package-lock.json | node
 	cd site-src && npm ci --no-audit --no-fund --silent
 	@touch $@
 
@@ -35,3 +37,7 @@ bench:
 # Installs Chromium and Node from the system's packages where none is found.
 tools:
 	@sh .ci/tools
+
+# Node alone, and whether it is new enough.
+node:
+	@sh .ci/tools node
