@@ -55,11 +55,19 @@ func TestLetterToLesson(t *testing.T) {
 
 var sheet = regexp.MustCompile(`/Type /Page\b`)
 
-// TestLessonsOnPaper prints every page that is read: one sheet or two.
+// TestLessonsOnPaper prints every page that is read, with the device's own font,
+// a narrow and a wide one: one sheet or two.
 func TestLessonsOnPaper(t *testing.T) {
+	s := serve(t, "/", built(t))
+	for _, f := range append([]face{{name: "the device's"}}, faces...) {
+		t.Run(f.name, func(t *testing.T) { lessonsOnPaper(t, s, f) })
+	}
+}
+
+func lessonsOnPaper(t *testing.T, s *server, font face) {
 	files := built(t)
-	s := serve(t, "/", files)
 	p := newPage(t)
+	p.wear(font)
 	css := true
 	seen := 0
 	for _, f := range files {
@@ -73,7 +81,13 @@ func TestLessonsOnPaper(t *testing.T) {
 		if n := len(sheet.FindAll(doc, -1)); n < 1 || n > 2 {
 			t.Errorf("%s takes %d sheets", f.Name, n)
 		}
-		seen++
+		if seen++; font.pkg != "" && seen == 1 {
+			read, err := readPDF(doc)
+			if err != nil {
+				t.Fatal(err)
+			}
+			font.worn(t, read)
+		}
 	}
 	if seen < 40 {
 		t.Errorf("only %d pages were printed", seen)

@@ -14,7 +14,7 @@ import (
 // A pdf is what a test wants to know of a printed document. The reader below
 // reads as much of PDF (ISO 32000-1) as Chromium writes: objects in the body or
 // in object streams, Flate streams, text shown by Tj and TJ in fonts with
-// two-byte codes. Anything else it meets there is an error, not a guess.
+// two-byte codes, and in Type 3 fonts, which have one-byte codes. Anything else it meets there is an error, not a guess.
 type pdf struct {
 	objects map[int]pdfObject
 	Pages   []pdfPage
@@ -175,6 +175,8 @@ func (p *pdf) tree(o pdfObject) error {
 var (
 	pdfFont     = regexp.MustCompile(`/(F\d+) (\d+) 0 R`)
 	pdfBaseFont = regexp.MustCompile(`/BaseFont /(?:[A-Z]{6}\+)?([^\s/<>]+)`)
+	pdfFontName = regexp.MustCompile(`/FontName /(?:[A-Z]{6}\+)?([^\s/<>]+)`)
+	pdfDrawn    = regexp.MustCompile(`/Widths \[([^\]]*)\]`)
 )
 
 func (p *pdf) page(o pdfObject) error {
@@ -191,9 +193,16 @@ func (p *pdf) page(o pdfObject) error {
 		if m := pdfBaseFont.FindStringSubmatch(f); m != nil {
 			name = m[1]
 		}
-		face := pdfFace{name: name}
+		face := pdfFace{name: name, bytes: 2}
 		if d, ok := p.ref(f, "DescendantFonts"); ok {
 			face.width, face.other = widths(d.dict)
+		} else if strings.Contains(f, "/Subtype /Type3") {
+			face.bytes, face.width = 1, drawnWidths(f)
+			if d, ok := p.ref(f, "FontDescriptor"); ok {
+				if m := pdfFontName.FindStringSubmatch(d.dict); m != nil {
+					name, face.name = m[1], m[1]
+				}
+			}
 		}
 		fonts[m[1]] = face
 		p.Fonts[name] = p.embedded(f)
@@ -226,6 +235,7 @@ func (p *pdf) embedded(font string) bool {
 // thousandths of the size, and of those not listed.
 type pdfFace struct {
 	name  string
+	bytes int // of a code
 	width map[int]float64
 	other float64
 }
@@ -261,6 +271,22 @@ func widths(dict string) (map[int]float64, float64) {
 		i += 3
 	}
 	return list, other
+}
+
+// drawnWidths reads the advances of a Type 3 font (9.6.5), whose glyphs have
+// units of their own.
+func drawnWidths(dict string) map[int]float64 {
+	list := map[int]float64{}
+	var unit float64
+	fmt.Sscanf(entry(dict, "FontMatrix"), "[%g", &unit)
+	first, _ := strconv.Atoi(entry(dict, "FirstChar"))
+	if m := pdfDrawn.FindStringSubmatch(dict); m != nil {
+		for i, s := range strings.Fields(m[1]) {
+			w, _ := strconv.ParseFloat(s, 64)
+			list[first+i] = w * unit * 1000
+		}
+	}
+	return list
 }
 
 type matrix [6]float64
@@ -303,13 +329,16 @@ func glyphs(content string, fonts map[string]pdfFace, box [4]float64) ([]pdfGlyp
 		return m
 	}
 	show := func(s string) error {
-		code, err := hex.DecodeString(strings.Trim(s, "<>"))
-		if err != nil || len(code)%2 != 0 {
-			return fmt.Errorf("text %.60q is not in two-byte codes", s)
-		}
 		face := fonts[font]
-		for i := 0; i < len(code); i += 2 {
-			at, c := text.then(now.m), int(code[i])<<8|int(code[i+1])
+		code, err := hex.DecodeString(strings.Trim(s, "<>"))
+		if err != nil || face.bytes == 0 || len(code)%face.bytes != 0 {
+			return fmt.Errorf("text %.60q is not in codes of %d bytes", s, face.bytes)
+		}
+		for i := 0; i < len(code); i += face.bytes {
+			at, c := text.then(now.m), int(code[i])
+			if face.bytes == 2 {
+				c = c<<8 | int(code[i+1])
+			}
 			out = append(out, pdfGlyph{face.name, c, size * at[0], at[4], at[5], now.ink, now.clip})
 			w, ok := face.width[c]
 			if !ok {

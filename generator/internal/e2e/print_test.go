@@ -86,13 +86,24 @@ func (p *page) unfit() []string {
 	p.media("print")
 	defer p.media("")
 	return eval[[]string](p, `[...document.querySelectorAll(".print-stage .leaf")].flatMap((l, i) => {
-		const out = [], say = (what, el) => out.push("page " + (i + 1) + ": " + what + " " + el.textContent.slice(0, 60)), foot = l.querySelector(".leaf-foot").getBoundingClientRect();
+		const out = [], say = (what, el) => out.push("page " + (i + 1) + ": " + what + " " + el.textContent.slice(0, 60)), foot = l.querySelector(".leaf-foot").getBoundingClientRect(), source = l.querySelector(".leaf-foot span").getBoundingClientRect();
 		const box = l.getBoundingClientRect(), inner = 12.9 * 96 / 25.4;
 		for (const el of l.querySelectorAll(".line, .leaf-head, .week-block li, .numbers, .card-text"))
-			if (el.scrollWidth > el.clientWidth + 1 || (!el.matches(".line, .numbers, .card-text") && el.scrollHeight > el.clientHeight + 1)) say("overflows: " + el.className, el);
+			// Letters may have boxes higher than their line: in a row of the record, what is seen is measured below.
+			if (el.scrollWidth > el.clientWidth + 1 || (!el.matches(".line, .numbers, .card-text, .week-block li") && el.scrollHeight > el.clientHeight + 1)) say("overflows: " + el.className, el);
 		for (const el of l.querySelectorAll(".card-text, .card-example")) {
 			const r = el.getBoundingClientRect(), rule = el.parentElement.getBoundingClientRect();
 			if (r.top < rule.top - 1 || r.bottom > rule.bottom + 1) say("is higher than its place:", el);
+		}
+		for (const el of l.querySelectorAll(".week-block, .week-block ol, .week-block li, .fill-in, .went, .head-line, .card-rule, .leaf-foot")) {
+			const r = el.getBoundingClientRect();
+			for (const k of [...el.children].map(x => x.getBoundingClientRect()))
+				if (k.left < r.left - 1 || k.right > r.right + 1 || k.top < r.top - 1 || k.bottom > r.bottom + 1) { say("does not hold what is in it: " + el.className, el); break; }
+		}
+		for (const el of l.querySelectorAll(".blank")) if (el.getBoundingClientRect().width < 30) say("a blank has no room to write in:", el.parentElement);
+		for (const el of l.querySelectorAll("h2, h3, p, li, .fill-in, .went span, .leaf-foot span, .card-ref")) {
+			const size = parseFloat(getComputedStyle(el).fontSize) * 72 / 96;
+			if (size < 6 && el.textContent) say("is only " + size + " points high:", el);
 		}
 		for (const el of l.querySelectorAll(".quarter")) {
 			const r = el.getBoundingClientRect(), last = el.querySelector("li:last-child");
@@ -100,7 +111,7 @@ func (p *page) unfit() []string {
 		}
 		for (const el of l.querySelectorAll(".w")) { const r = el.getBoundingClientRect(); if (r.right > box.right - 8 * 96 / 25.4) say("a word is over the edge:", el); }
 		for (const el of l.querySelectorAll(".row-line .line")) { const w = el.lastElementChild.getBoundingClientRect(); if (w.left < box.left + inner + 12 * 96 / 25.4) say("a line runs into the margin:", el); }
-		for (const el of l.querySelectorAll(".row-line, .totals, .week-block, .card-rule")) if (el.getBoundingClientRect().bottom > foot.bottom + 1) say("runs into the foot:", el);
+		for (const el of l.querySelectorAll(".row-line, .totals, .week-block, .card-rule")) if (el.getBoundingClientRect().bottom > Math.min(foot.bottom, source.top) + 1) say("runs into the foot:", el);
 		return out;
 	})`)
 }

@@ -133,11 +133,11 @@ func (c *course) glossary() string {
 		if e.href != "" {
 			name = `<a href="` + e.href + `">` + name + `</a>`
 		}
-		fmt.Fprintf(&b, `<dt>%s <bdi lang="ar" dir="rtl" class="term">%s</bdi>`, name, html.EscapeString(e.arabic))
+		fmt.Fprintf(&b, `<div><dt>%s <bdi lang="ar" dir="rtl" class="term">%s</bdi>`, name, html.EscapeString(e.arabic))
 		if e.translit != "" && !strings.EqualFold(e.translit, e.name) {
 			fmt.Fprintf(&b, ` <span class="translit">%s</span>`, html.EscapeString(e.translit))
 		}
-		fmt.Fprintf(&b, "</dt>\n<dd>%s</dd>\n", html.EscapeString(e.meaning))
+		fmt.Fprintf(&b, "</dt>\n<dd>%s</dd></div>\n", html.EscapeString(e.meaning))
 	}
 	b.WriteString("</dl>\n")
 	return b.String()

@@ -10,6 +10,7 @@ import { counts } from '../../text/counts.ts';
 import { verses } from '../../text/data.ts';
 import { Stops } from '../../text/stops.ts';
 import type { Catalogue, Rule, Settings } from '../../types.ts';
+import { boxes, fit } from './fit.ts';
 import type { Ink } from './ink.ts';
 import { leaf, number } from './leaf.ts';
 import { measure } from './measure.ts';
@@ -53,16 +54,20 @@ async function item(job: CardJob, rule: Rule, ink: Ink): Promise<HTMLElement> {
 /** How many of n rules stand before quarter q of all: as evenly as can be. */
 const before = (n: number, quarters: number, q: number) => Math.floor(n / quarters) * q + Math.min(q, n % quarters);
 
-export async function card(job: CardJob, ink: Ink): Promise<HTMLElement[]> {
+/** Builds the card into box, which must be on screen, unscaled: its words are fitted there. */
+export async function card(job: CardJob, box: HTMLElement, ink: Ink): Promise<HTMLElement[]> {
   const { c, rules, options: o } = job, { per, high } = plan(rules.length, o), items = await Promise.all(rules.map((r) => item(job, r, ink)));
   const leaves: HTMLElement[] = [], sides = Math.max(1, Math.ceil(items.length / (4 * per)));
   const share = (q: number) => before(items.length, 4 * sides, q);
   for (let side = 0; side < sides; side++) {
     const quarters = [0, 1, 2, 3].map((q) => h('section', { class: 'quarter' },
-      h('h2', { 'aria-hidden': q > 0 && 'true' }, q === 0 && (job.child && o.name ? t('print.card-of', { child: job.child }) : t('print.kind.card'))),
+      q < 2 && h('h2', { 'aria-hidden': q > 0 && 'true' }, q === 0 && (job.child && o.name ? t('print.card-of', { child: job.child }) : t('print.kind.card'))),
       h('ol', {}, items.slice(share(4 * side + q), share(4 * side + q + 1)))));
-    leaves.push(leaf(c, 'card', leaves.length + 1, h('div', { class: 'quarters', style: `--item:${high}mm` }, quarters)));
+    leaves.push(leaf(c, 'card', leaves.length + 1, h('div', { class: 'quarters', style: `--item:${high}mm;--per:${per}` }, quarters)));
   }
   number(leaves);
+  box.append(...leaves);
+  for (const title of boxes(leaves, 'h2')) fit([title], [title]);
+  fit(boxes(leaves, 'ol'), boxes(leaves, '.quarter ol, .card-rule, .card-text'));
   return leaves;
 }

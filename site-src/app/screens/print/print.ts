@@ -53,8 +53,8 @@ export function print(): View {
     const next = new Ink(), s = state.get(), child = state.learner()?.name ?? '';
     try {
       const leaves = await stage.measured(o, async (box) => {
-        if (o.kind === 'record') return record(c, o, child);
-        if (o.kind === 'card') return card({ c, rules: learnt(), options: o, settings: s.settings, child }, next);
+        if (o.kind === 'record') return record(c, o, child, box);
+        if (o.kind === 'card') return card({ c, rules: learnt(), options: o, settings: s.settings, child }, box, next);
         const [vs, first] = await Promise.all([verses(c, o.from, o.to), verses(c, { s: 1, a: 1 }, { s: 1, a: 1 })]);
         return sheets({ c, verses: vs, basmala: first[0]!.text, options: o, taught: new Set(learnt().map((r) => r.id)), settings: s.settings, child }, box, next);
       });
