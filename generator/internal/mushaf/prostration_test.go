@@ -84,3 +84,31 @@ func FuzzParseLines(f *testing.F) {
 		}
 	})
 }
+
+// The line of a prostration is no sign of a word any more, and the small seen stands under a sad alone.
+func TestSignsOutOfPlace(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		bad  rune
+	}{
+		{"\u0646\u064E\u06E4", 0x06E4},
+		{"\u0633\u06E3\u064E", 0x06E3},
+		{"\u06E3", 0x06E3},
+		{"\u0635\u06E3\u064E", 0},
+		{"\u0645\u064E\u0640\u0670\u0653", 0},
+		{"\u0645\u064E\u0640", 0x0640},
+		{"\u0645\u064E\u0640\u064E\u0670", 0x064E},
+	} {
+		v, _, bad := ParseVerse(c.text)
+		if bad != c.bad {
+			t.Errorf("%+q: U+%04X is refused, want U+%04X", c.text, bad, c.bad)
+		}
+		if bad == 0 && strings.Contains(c.text, "\u0640") {
+			// A small letter on a stretch begins with the stretch, and the stretch is no letter.
+			ls := v.Words[0].Letters
+			if len(ls) != 2 || c.text[ls[1].Start:ls[1].End] != "\u0640\u0670\u0653" || ls[1].Rune != SmallAlif {
+				t.Errorf("%+q: letters %v", c.text, ls)
+			}
+		}
+	}
+}

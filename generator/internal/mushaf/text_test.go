@@ -161,6 +161,7 @@ func FuzzParseVerse(f *testing.F) {
 		f.Add(tx.Verses[i].Text)
 	}
 	f.Add("\u0640\u0654\u064e\xff ")
+	f.Add("\u0635\u06e3\u064e \u0645\u0640\u0670\u0653\u06e4")
 	f.Fuzz(func(t *testing.T, s string) {
 		v, _, bad := ParseVerse(s)
 		if bad != 0 {
