@@ -98,8 +98,8 @@ func apart(a, b mask) (part float64, pixels int) {
 }
 
 // surroundings is the piece of the screen around a letter in which a sign of
-// its state may stand.
+// its state may stand, below the line too.
 func surroundings(b box) image.Rectangle {
 	round := func(x float64) int { return int(x*engine.Scale + .5) }
-	return image.Rect(round(b.L-3), round(b.T-4), round(b.R+3), round(b.B+8))
+	return image.Rect(round(b.L-3), round(b.T-8), round(b.R+3), round(b.B+24))
 }
