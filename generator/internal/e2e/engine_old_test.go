@@ -15,7 +15,10 @@ func TestWithoutHighlights(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	s := serve(t, "/", before(built(t), `delete globalThis.Highlight; delete CSS.highlights;`))
+	const asks = "export const ranges = "
+	s := serve(t, "/", edition(t, []change{
+		{"site-src/app/marking/paint.ts", asks, "delete globalThis.Highlight; delete CSS.highlights;\n" + asks},
+	}))
 	inEngines(t, func(t *testing.T, b engine.Browser) {
 		p := newTab(t, b)
 		const surah, ayah = 96, 1
@@ -37,21 +40,29 @@ func TestWithoutHighlights(t *testing.T) {
 	})
 }
 
-// wholeWords looks at all words of 96:1.
+// wholeWords looks at all words of 96:1 at once.
 func (p *page) wholeWords(what string, text *mushaf.Text, want map[int]color.RGBA) {
 	p.t.Helper()
-	v := text.Find(96, 1)
-	for w := range text.Verses[v].Words {
-		ends := ends(text, v, w)
-		at := map[int]color.RGBA{}
-		if c, ok := want[w]; ok {
-			at[0] = c
-		}
-		im, boxes := p.inColour(what, onLines(letterAt{w: w}), ends[len(ends)-1:], at)
+	p.still()
+	boxes := eval[[]box](p, `(scrollTo({ top: 0, behavior: "instant" }), [...document.querySelectorAll("[data-t=passage] .w")].map(w => {
+		const b = w.getBoundingClientRect();
+		return { L: b.left, T: b.top, R: b.right, B: b.bottom };
+	}))`)
+	if n := len(text.Verses[text.Find(96, 1)].Words); len(boxes) != n {
+		p.t.Fatalf("%d words are on the screen, want %d", len(boxes), n)
+	}
+	im, ink := p.settled(), p.colour("var(--ink)")
+	picture(p.t, what+"-"+p.engine, im)
+	for w, b := range boxes {
+		r := b.inset(1.5).pixels()
+		own, whole := want[w]
 		for other, c := range want {
-			if n := count(im, boxes[0].pixels(), c); other != w && n > 0 {
-				p.t.Errorf("%s: word %d has %d pixels of the colour of word %d", what, w+1, n, other+1)
+			if n := count(im, r, c); (other == w) != (n > 100) || other != w && n > 0 {
+				p.t.Errorf("%s: word %d has %d pixels of %v, the colour of word %d", what, w+1, n, c, other+1)
 			}
+		}
+		if n := count(im, r, ink); whole == (n > 0) && n > count(im, r, own)/20 || !whole && n < 100 {
+			p.t.Errorf("%s: word %d has %d pixels of ink", what, w+1, n)
 		}
 	}
 }

@@ -16,7 +16,7 @@ func TestSessionInEngines(t *testing.T) {
 	inEngines(t, func(t *testing.T, b engine.Browser) {
 		files := built(t)
 		if b.Name() == "webkit" {
-			files = overheard(files) // its driver does not tell what the console says
+			files = overheard(t) // its driver does not tell what the console says
 		}
 		s := serve(t, "/a/b/", files)
 		p := newTab(t, b)

@@ -1,13 +1,10 @@
 package e2e
 
 import (
-	"bytes"
 	"context"
 	"encoding/json"
 	"errors"
 	"fmt"
-	"path"
-	"slices"
 	"sync"
 	"testing"
 
@@ -93,7 +90,7 @@ func (p *page) lines(s *server, rule string, surah, from, to int) {
 	p.open(s.address + "about.html") // the same page with another hash would not load anew
 	p.open(fmt.Sprintf("%s#/lines?rule=%s&from=%d:%d&to=%[3]d:%[5]d", s.address, rule, surah, from, to))
 	p.wait("the lines", visible(hook(fmt.Sprintf("verse-%d-%d", surah, to)))+` && document.querySelector("main.lines")?.dataset.phase === "find"`)
-	eval[any](p, `document.fonts.ready.then(() => 0)`)
+	eval[any](p, "(() => { "+journal+" return document.fonts.ready.then(() => 0); })()")
 }
 
 // must calls a method of the tab.
@@ -178,31 +175,25 @@ func (p *page) hear() {
 	}
 }
 
-// overheard makes the site keep what goes wrong in it for hear.
-func overheard(files []bundle.File) []bundle.File {
-	return before(files, `if (!globalThis.overheard && globalThis.sessionStorage) {
-		const keep = (...words) => {
-			const list = [...JSON.parse(sessionStorage.getItem("overheard") ?? "[]"), words.map(String).join(" ")];
-			sessionStorage.setItem("overheard", JSON.stringify(list));
-		};
-		globalThis.overheard = true;
-		addEventListener("error", e => keep("error:", e.message, e.filename, e.lineno, e.target?.src ?? e.target?.href ?? ""), true);
-		addEventListener("unhandledrejection", e => keep("unhandled:", e.reason));
-		addEventListener("securitypolicyviolation", e => keep("refused:", e.violatedDirective, e.blockedURI));
-		for (const k of ["error", "warn", "assert"]) {
-			const own = console[k];
-			console[k] = (...a) => { if (k !== "assert" || !a[0]) keep(k + ":", ...a); own.apply(console, a); };
-		}
-	}`)
-}
-
-// before returns files whose scripts run script first.
-func before(files []bundle.File, script string) []bundle.File {
-	files = slices.Clone(files)
-	for i, f := range files {
-		if path.Ext(f.Name) == ".js" && path.Dir(f.Name) == "assets" {
-			files[i].Data = bytes.Join([][]byte{[]byte(script), f.Data}, []byte("\n"))
-		}
+// overheard is the site made so that it keeps what goes wrong in it for hear.
+func overheard(t testing.TB) []bundle.File {
+	const listen = `{
+	const keep = (...words: unknown[]) => {
+		const list = [...JSON.parse(sessionStorage.getItem("overheard") ?? "[]"), words.map(String).join(" ")];
+		sessionStorage.setItem("overheard", JSON.stringify(list));
+	};
+	addEventListener("error", e => keep("error:", e.message, e.filename, e.lineno, (e.target as any)?.src ?? (e.target as any)?.href ?? ""), true);
+	addEventListener("unhandledrejection", e => keep("unhandled:", e.reason));
+	addEventListener("securitypolicyviolation", e => keep("refused:", e.violatedDirective, e.blockedURI));
+	for (const k of ["error", "warn"] as const) {
+		const own = console[k];
+		console[k] = (...a: unknown[]) => { keep(k + ":", ...a); own.apply(console, a); };
 	}
-	return files
+}
+early();
+`
+	return edition(t, []change{
+		{"site-src/app/main.ts", "early();\n", listen},
+		{"site-src/app/lesson.ts", "early();\n", listen},
+	})
 }
