@@ -12,10 +12,11 @@ type Message = Kept & { update?: boolean };
 /** Waits (ms) before something is tried again by itself: the first, and the longest after doubling. */
 const FIRST = 15_000, LONGEST = 600_000;
 
-let on: Reports | undefined, script = '', wait = FIRST, timer = 0, asked = false;
+let on: Reports | undefined, script = '', wait = FIRST, timer = 0, asked = false, last: Kept['kind'] = 'unknown';
 
 function report(k: Kept) {
   clearTimeout(timer);
+  last = k.kind;
   if (k.kind === 'ready') wait = FIRST;
   if (k.kind === 'failed' && k.why !== 'full') {
     timer = window.setTimeout(() => void attempt(), wait);
@@ -27,7 +28,8 @@ function report(k: Kept) {
 /** Says of a worker what becomes of it: it waits for a page to take it over, or it could not be. */
 function follow(reg: ServiceWorkerRegistration, w: ServiceWorker | null) {
   const tell = () => {
-    if (w?.state === 'redundant' && !reg.active) report({ kind: 'failed', why: 'network' });
+    // It says itself why, unless it could not begin.
+    if (w?.state === 'redundant' && !reg.active && last !== 'failed') report({ kind: 'failed', why: 'network' });
     if (w?.state !== 'installed' || !navigator.serviceWorker.controller) return;
     on?.newer(() => {
       asked = true;
