@@ -91,7 +91,7 @@ func wellFormed(html string) error {
 
 var (
 	refs = regexp.MustCompile(`data-ref="([^"]*)"`)
-	word = regexp.MustCompile(`<span class="w" data-w="([0-9]+)">([^<]*)</span>`)
+	word = regexp.MustCompile(`<span class="w(| lined| lined on| lined signed)" data-w="([0-9]+)">([^<]*)</span>`)
 )
 
 // checkWords compares every word of the page with the text.
@@ -116,11 +116,15 @@ func checkWords(t *testing.T, tx *mushaf.Text, l Lesson) {
 		split := strings.Split(v.Text, " ")
 		for _, w := range words {
 			n := 0
-			for _, c := range w[1] {
+			for _, c := range w[2] {
 				n = 10*n + int(c-'0')
 			}
-			if n >= len(split) || split[n] != w[2] {
-				t.Errorf("%s: word %d of %s is %q, not that of the text", l.ID, n, l.HTML[m[2]:m[3]], w[2])
+			if n >= len(split) || split[n] != w[3] {
+				t.Errorf("%s: word %d of %s is %q, not that of the text", l.ID, n, l.HTML[m[2]:m[3]], w[3])
+				continue
+			}
+			if (w[1] != "") != v.Words[n].Lined || (w[1] == " lined signed") != (v.Words[n].Lined && v.Words[n].Sajdah) {
+				t.Errorf("%s: word %d of %s has the classes w%s", l.ID, n, l.HTML[m[2]:m[3]], w[1])
 			}
 		}
 	}

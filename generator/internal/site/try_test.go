@@ -2,6 +2,7 @@ package site
 
 import (
 	"os"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -39,7 +40,7 @@ func TestTry(t *testing.T) {
 			found := 0
 			for _, v := range p.Verses {
 				r := text.Find(atoi(v.Ref))
-				if r < 0 || text.Verses[r].Text != v.Text {
+				if r < 0 || text.Verses[r].Text != v.Text || tags.ReplaceAllString(string(v.HTML), "") != v.Text {
 					t.Errorf("%s: %s is not as the text has it", ls[i].ID, v.Ref)
 					continue
 				}
@@ -62,6 +63,33 @@ func TestTry(t *testing.T) {
 		if have[r.ID] == 0 {
 			t.Errorf("no lines for %s", r.ID)
 		}
+	}
+}
+
+var tags = regexp.MustCompile(`</?span[^>]*>`)
+
+// Every verse with the line of a prostration: the page shows the text, and the line over its words alone.
+func TestTryVersesUnderALine(t *testing.T) {
+	text, err := realText()
+	if err != nil {
+		t.Fatal(err)
+	}
+	n := 0
+	for i := range text.Verses {
+		v := &text.Verses[i]
+		shown := string(verseHTML(v))
+		if tags.ReplaceAllString(shown, "") != v.Text {
+			t.Errorf("%s is not as the text has it: %s", ref(v), shown)
+		}
+		if got := strings.Count(shown, `<span class="lined`); got > 0 {
+			n += got
+			if groups := strings.Count(shown, `role="group"`); groups != 1 || strings.Count(shown, "</span>") != got+1 {
+				t.Errorf("%s: %d groups in %s", ref(v), groups, shown)
+			}
+		}
+	}
+	if n != 26 {
+		t.Errorf("%d words bear a line, 26 are wanted", n)
 	}
 }
 
