@@ -6,7 +6,9 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/cdproto/emulation"
 	cdppage "github.com/chromedp/cdproto/page"
+	"github.com/chromedp/chromedp"
 )
 
 // TestLetterToLesson asks about a letter of the lines, goes to the lesson of its rule and comes back to the same lines, with
@@ -56,7 +58,8 @@ func TestLetterToLesson(t *testing.T) {
 var sheet = regexp.MustCompile(`/Type /Page\b`)
 
 // TestLessonsOnPaper prints every page that is read, with the device's own font,
-// a narrow and a wide one: one sheet or two.
+// a narrow and a wide one: one sheet or two upright, not more than three where
+// the paper lies on its side, and nothing wider than the sheet.
 func TestLessonsOnPaper(t *testing.T) {
 	s := serve(t, "/", built(t))
 	for _, f := range append([]face{{name: "the device's"}}, faces...) {
@@ -76,10 +79,19 @@ func lessonsOnPaper(t *testing.T, s *server, font face) {
 		}
 		p.open(s.address + f.Name)
 		p.do(waitFonts())
-		// As narrow as A4 and as short as Letter: what fits this fits both.
-		doc := call(p, cdppage.PrintToPDF, cdppage.PrintToPDFParams{PreferCSSPageSize: &css, PaperWidth: 8.27, PaperHeight: 11}).Data
-		if n := len(sheet.FindAll(doc, -1)); n < 1 || n > 2 {
-			t.Errorf("%s takes %d sheets", f.Name, n)
+		var doc []byte
+		// As narrow as A4 and as short as Letter, and the other way round: what fits this fits both.
+		for _, x := range []struct {
+			wide, high float64 // inches
+			most       int
+		}{{11, 8.27, 3}, {8.27, 11, 2}} {
+			doc = call(p, cdppage.PrintToPDF, cdppage.PrintToPDFParams{PreferCSSPageSize: &css, PaperWidth: x.wide, PaperHeight: x.high}).Data
+			if n := len(sheet.FindAll(doc, -1)); n < 1 || n > x.most {
+				t.Errorf("%s takes %d sheets of %v by %v inches", f.Name, n, x.wide, x.high)
+			}
+		}
+		if over := p.sideways(186); len(over) > 0 {
+			t.Errorf("%s runs out of its sheet: %q", f.Name, over)
 		}
 		if seen++; font.pkg != "" && seen == 1 {
 			read, err := readPDF(doc)
@@ -92,4 +104,18 @@ func lessonsOnPaper(t *testing.T, s *server, font face) {
 	if seen < 40 {
 		t.Errorf("only %d pages were printed", seen)
 	}
+}
+
+// sideways lists what stands out to a side when the page is laid out for paper
+// with so many millimetres between its margins.
+func (p *page) sideways(wide float64) []string {
+	p.t.Helper()
+	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
+	p.do(chromedp.EmulateViewport(int64(wide*96/25.4), 900))
+	defer func() {
+		call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{})
+		p.do(chromedp.EmulateViewport(390, 844))
+	}()
+	return eval[[]string](p, `[...document.querySelectorAll("main *")].filter(el => el.getClientRects().length && !el.closest(".hidden"))
+		.filter(el => { const r = el.getBoundingClientRect(); return r.right > innerWidth + 1 || r.left < -1; }).slice(0, 5).map(el => el.className + " " + el.textContent.slice(0, 40))`)
 }
