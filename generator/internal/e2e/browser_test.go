@@ -90,16 +90,16 @@ func newPage(t testing.TB) *page {
 	if err := startBrowser(); err != nil {
 		t.Fatal(err)
 	}
-	return newTab(t, chromedp.WithNewBrowserContext())
+	return openTab(t, chromedp.WithNewBrowserContext())
 }
 
 // another opens one more tab of the same profile.
 func (p *page) another() *page {
 	p.t.Helper()
-	return newTab(p.t, chromedp.WithExistingBrowserContext(chromedp.FromContext(p.ctx).BrowserContextID))
+	return openTab(p.t, chromedp.WithExistingBrowserContext(chromedp.FromContext(p.ctx).BrowserContextID))
 }
 
-func newTab(t testing.TB, profile chromedp.ContextOption) *page {
+func openTab(t testing.TB, profile chromedp.ContextOption) *page {
 	t.Helper()
 	p := &page{t: t}
 	ctx, cancel := chromedp.NewContext(browser, profile)
