@@ -15,8 +15,8 @@ async function keep(update: boolean) {
   try {
     await fill((n, of) => { void tell({ kind: 'saving', n, of }, update); });
   } catch (e) {
-    if (why(e) === 'full' && !await isActive()) await caches.delete(NAME); // what is in use needs the room more
-    await tell({ kind: 'failed', why: why(e) }, update);
+    if (why(e) === 'full' && !await isActive()) await caches.delete(NAME).catch(() => undefined); // what is in use needs the room more
+    await tell({ kind: why(e) === 'nowhere' ? 'cannot' : 'failed', why: why(e) }, update);
     throw e;
   }
 }

@@ -81,7 +81,7 @@ func TestWaitingVersion(t *testing.T) {
 
 // TestVersionOnTheWay: the third is put in place while the second is fetched.
 func TestVersionOnTheWay(t *testing.T) {
-	for _, at := range []int{1, 5, 20, 40} {
+	for _, at := range sampleOf(5, 40, 1, 20) {
 		t.Run(fmt.Sprint(at), func(t *testing.T) {
 			v, s, f, p := keepFirst(t)
 			s.host.Set(v[1])
@@ -107,7 +107,7 @@ func TestVersionOnTheWay(t *testing.T) {
 // TestBackToOlder: the host goes back to a version that it had before.
 func TestBackToOlder(t *testing.T) {
 	v, s, f, p := keepFirst(t)
-	for _, n := range []int{1, 0, 2, 0} {
+	for _, n := range sampleOf(1, 0, 2, 0) {
 		s.host.Set(v[n])
 		p.next()
 		p.is(s, f, v, n)
@@ -117,7 +117,7 @@ func TestBackToOlder(t *testing.T) {
 // TestStaleCopies: a cache on the way still gives pages of the version before,
 // or the browser's own does.
 func TestStaleCopies(t *testing.T) {
-	for _, name := range []string{"index.html", "about.html", "lessons/index.html", "manifest.webmanifest"} {
+	for _, name := range sampleOf("index.html", "lessons/index.html", "about.html", "manifest.webmanifest") {
 		t.Run(name, func(t *testing.T) {
 			v, s, f, p := keepFirst(t)
 			f.old = map[string][]byte{}

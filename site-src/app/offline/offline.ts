@@ -29,7 +29,7 @@ function report(k: Kept) {
 function follow(reg: ServiceWorkerRegistration, w: ServiceWorker | null) {
   const tell = () => {
     // It says itself why, unless it could not begin.
-    if (w?.state === 'redundant' && !reg.active && last !== 'failed') report({ kind: 'failed', why: 'network' });
+    if (w?.state === 'redundant' && !reg.active && last !== 'failed' && last !== 'cannot') report({ kind: 'failed', why: 'network' });
     if (w?.state !== 'installed' || !navigator.serviceWorker.controller) return;
     on?.newer(() => {
       asked = true;
@@ -72,7 +72,7 @@ export function keep(worker: string, reports: Reports): void {
   sw.addEventListener('message', (e: MessageEvent<Message>) => {
     const m = e.data;
     // An update is quiet: the version in use stays whole.
-    if (!m.update && ['saving', 'ready', 'failed'].includes(m.kind)) report(m);
+    if (!m.update && ['saving', 'ready', 'failed', 'cannot'].includes(m.kind)) report(m);
     if (m.update && m.why === 'full') on?.noRoom();
   });
   void attempt();

@@ -24,8 +24,8 @@ export class Bad extends Error {
   constructor(readonly file: string, readonly why: 'network' | 'wrong') { super(`${file}: ${why}`); }
 }
 
-/** A failure in one word: no network, wrong bytes, or no room on the device. */
-export const why = (e: unknown) => (e instanceof Bad ? e.why : (e as Error)?.name === 'QuotaExceededError' ? 'full' : 'network');
+/** A failure in one word: no network, wrong bytes, no room on the device, or no place at all to keep anything (some private windows). */
+export const why = (e: unknown) => (e instanceof Bad ? e.why : (e as Error)?.name === 'QuotaExceededError' ? 'full' : 'nowhere');
 
 const urlOf = (name: string) => new URL(name, scope).href;
 
