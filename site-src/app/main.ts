@@ -8,7 +8,7 @@ import { t } from './i18n.ts';
 import { reopen, started, wayOut } from './offline/tools.ts';
 import { learner } from './screens/learner/learner.ts';
 import { lines } from './screens/lines/lines.ts';
-import { later } from './screens/later.ts';
+import { later, sheet } from './screens/later.ts';
 import { record } from './screens/record/record.ts';
 import { today } from './screens/today/today.ts';
 import type { View } from './screens/view.ts';
@@ -32,7 +32,7 @@ function screen(r: Route): View {
     case 'rules': return later(t('nav.rules'), () => import('./screens/rules/rules.ts').then((m) => m.rules()));
     case 'record': return record();
     case 'learner': return learner();
-    case 'print': return later(t('print.title'), () => import('./screens/print/print.ts').then((m) => m.print()));
+    case 'print': return later(t('print.title'), () => Promise.all([import('./screens/print/print.ts'), sheet('paper')]).then(([m]) => m.print()));
     case 'lines': return lines(r.lines);
     case 'bad': return choose(r);
     case 'choose': return choose(undefined, r.pick);

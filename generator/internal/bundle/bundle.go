@@ -26,7 +26,9 @@ const (
 	assets       = "assets"
 	ScriptSource = "app/main.ts"
 	WorkerSource = "app/sw.ts"
-	StyleSource  = "style/main.css"
+	StyleSource  = "style/main.css"  // the app, and what all pages share
+	PagesSource  = "style/pages.css" // pages that are read, after the former
+	PaperSource  = "style/paper.css" // the print screen, likewise
 )
 
 // File is one file of the site.
@@ -53,18 +55,26 @@ func Script(dir, entry string) (Output, []diag.Diagnostic) {
 	return run(dir, o)
 }
 
-// Style bundles StyleSource of dir, with more CSS after it, into one minified
-// file. Fonts and pictures it refers to become files of their own.
-func Style(dir, more string) (Output, []diag.Diagnostic) {
+// Style bundles entry, a style sheet below dir, with more CSS after it, into one
+// minified file. Fonts and pictures it refers to become files of their own.
+func Style(dir, entry, more string) (Output, []diag.Diagnostic) {
 	o := options(dir)
 	o.Stdin = &api.StdinOptions{
-		Contents:   fmt.Sprintf("@import %q;\n%s", "./"+filepath.Base(StyleSource), more),
-		ResolveDir: filepath.Join(dir, filepath.Dir(StyleSource)),
-		Sourcefile: "style.css",
+		Contents:   fmt.Sprintf("@import %q;\n%s", "./"+filepath.Base(entry), more),
+		ResolveDir: filepath.Join(dir, filepath.Dir(entry)),
+		Sourcefile: "all-of-" + styleName(entry) + ".css", // not the name of a file that it imports
 		Loader:     api.LoaderCSS,
 	}
-	o.EntryNames = assets + "/style.[hash]"
+	o.EntryNames = assets + "/" + styleName(entry) + ".[hash]"
 	return run(dir, o)
+}
+
+// styleName is what a style sheet is called in the site.
+func styleName(entry string) string {
+	if entry == StyleSource {
+		return "style"
+	}
+	return strings.TrimSuffix(filepath.Base(entry), ".css")
 }
 
 // Precache is what the service worker knows of the site it keeps.

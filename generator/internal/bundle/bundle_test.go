@@ -73,7 +73,7 @@ func TestStyle(t *testing.T) {
 		"fonts/a.woff2":    "font",
 		"style/unused.css": "p { color: blue }",
 	})
-	out, ds := Style(dir, "::highlight(f-noon) { color: var(--c-noon); text-decoration: underline wavy }")
+	out, ds := Style(dir, StyleSource, "::highlight(f-noon) { color: var(--c-noon); text-decoration: underline wavy }")
 	if len(ds) > 0 {
 		t.Fatal(ds)
 	}
@@ -113,7 +113,7 @@ func TestMistakes(t *testing.T) {
 		{"missing", "app/other.ts", "", "site-src: ",
 			func(dir string) []diag.Diagnostic { _, ds := Script(dir, ScriptSource); return ds }},
 		{"style", "style/main.css", "p { background: url(gone.png) }", "site-src/style/main.css:1:17: ",
-			func(dir string) []diag.Diagnostic { _, ds := Style(dir, ""); return ds }},
+			func(dir string) []diag.Diagnostic { _, ds := Style(dir, StyleSource, ""); return ds }},
 		{"worker", "app/sw.ts", "let a = 1; let a = 2;", "site-src/app/sw.ts:1:",
 			func(dir string) []diag.Diagnostic { _, ds := Worker(dir, Precache{}); return ds }},
 	} {

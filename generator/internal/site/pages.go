@@ -33,6 +33,7 @@ const charset = `<meta charset="utf-8">`
 // app holds names of files, relative to the site's root, that pages refer to.
 type app struct {
 	script, style, lessonScript, bootScript, font string
+	pagesStyle, paperStyle                        string
 	scriptDigest                                  string // for the integrity attribute
 	catalogue                                     dataFile
 	icons                                         map[string]string // source name below site-src to name
@@ -49,6 +50,8 @@ type Page struct {
 	Script       string // the app's script
 	ScriptDigest string // for its integrity attribute
 	Style        string // the style sheet
+	PagesStyle   string // what pages that are read have beside it; empty in the app
+	PaperStyle   string // what the print screen fetches beside it
 	LessonScript string // script of the lesson pages; empty if there is none
 	BootScript   string // script that helps where the app's own is missing; empty if there is none
 	Font         string // the reading font, for a preload link; empty if there is none
@@ -125,7 +128,7 @@ func (a *app) pages(s Source, try [][]Try) ([]bundle.File, []diag.Diagnostic) {
 	about.Title, about.Description = "About Sutur", "What Sutur is, what it is not, cautions, sources and licences."
 	index.Title, index.Description = "Lessons · Sutur", "Every recitation rule on one page of its own, with examples from the Qur'an."
 	shell := root
-	shell.LessonScript = "" // the app has a script of its own
+	shell.LessonScript, shell.PagesStyle = "", "" // the app has its own
 	if t.Lookup(lostPage) != nil {
 		add(lostPage, lostPage, shell)
 		if n := len(files); n > 0 {
@@ -171,6 +174,12 @@ func (a app) page(s Source, try [][]Try, root string) Page {
 	}
 	if a.lessonScript != "" {
 		p.LessonScript = root + a.lessonScript
+	}
+	if a.pagesStyle != "" {
+		p.PagesStyle = root + a.pagesStyle
+	}
+	if a.paperStyle != "" {
+		p.PaperStyle = root + a.paperStyle
 	}
 	for i, l := range s.Lessons {
 		body, _, _ := strings.Cut(l.HTML, nextHeading)

@@ -54,10 +54,21 @@ type Engine interface {
 func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	var a app
 	var wg sync.WaitGroup
-	var script, style, lessonScript, bootScript bundle.Output
-	var scriptDiags, lessonDiags, bootDiags, styleDiags []diag.Diagnostic
+	var script, lessonScript, bootScript bundle.Output
+	var scriptDiags, lessonDiags, bootDiags []diag.Diagnostic
+	var styles [3]bundle.Output // the app's, that of pages, that of paper
+	var styleDiags [3][]diag.Diagnostic
 	wg.Go(func() { script, scriptDiags = bundle.Script(s.Dir, bundle.ScriptSource) })
-	wg.Go(func() { style, styleDiags = bundle.Style(s.Dir, s.CSS) })
+	for i, entry := range []string{bundle.StyleSource, bundle.PagesSource, bundle.PaperSource} {
+		if i > 0 && !exists(s.Dir, entry) {
+			continue
+		}
+		more := ""
+		if i == 0 {
+			more = s.CSS
+		}
+		wg.Go(func() { styles[i], styleDiags[i] = bundle.Style(s.Dir, entry, more) })
+	}
 	if exists(s.Dir, lessonSource) {
 		wg.Go(func() { lessonScript, lessonDiags = bundle.Script(s.Dir, lessonSource) })
 	}
@@ -66,12 +77,13 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	}
 	files, catalogue, try := dataFiles(s)
 	wg.Wait()
-	ds := slices.Concat(scriptDiags, lessonDiags, bootDiags, styleDiags)
+	ds := slices.Concat(scriptDiags, lessonDiags, bootDiags, slices.Concat(styleDiags[:]...))
 
-	files = slices.Concat(files, script.Files, style.Files, lessonScript.Files, bootScript.Files)
-	a.script, a.style, a.lessonScript, a.bootScript = script.Name, style.Name, lessonScript.Name, bootScript.Name
+	files = slices.Concat(files, script.Files, styles[0].Files, styles[1].Files, styles[2].Files, lessonScript.Files, bootScript.Files)
+	a.script, a.lessonScript, a.bootScript = script.Name, lessonScript.Name, bootScript.Name
 	a.scriptDigest, a.catalogue = integrity(script), catalogue
-	for _, f := range style.Files {
+	a.style, a.pagesStyle, a.paperStyle = styles[0].Name, styles[1].Name, styles[2].Name
+	for _, f := range styles[0].Files {
 		if path.Ext(f.Name) == ".woff2" {
 			a.font = f.Name
 		}

@@ -41,8 +41,9 @@ func Measure(files []bundle.File) Size {
 	return s
 }
 
-// later is an import that a script asks for only when it is wanted.
-var later = regexp.MustCompile(`import\("[^"]*"\)`)
+// later is what is asked for only when it is wanted: a script's import, and the
+// style of the print screen, which the page names for the script.
+var later = regexp.MustCompile(`import\("[^"]*"\)|data-paper=("[^"]*"|[^ >]*)`)
 
 // firstOpen returns the names of the files that opening index.html loads: those
 // it names, and those that the style sheet and the script name, but not pages
@@ -52,9 +53,9 @@ func firstOpen(files []bundle.File) map[string]bool {
 	var text []byte
 	for _, f := range files {
 		switch {
-		case f.Name == "index.html", strings.HasPrefix(f.Name, "assets/style."):
+		case strings.HasPrefix(f.Name, "assets/style."):
 			text = append(text, f.Data...)
-		case strings.HasPrefix(f.Name, "assets/main."):
+		case f.Name == "index.html", strings.HasPrefix(f.Name, "assets/main."):
 			text = append(text, later.ReplaceAll(f.Data, nil)...)
 		}
 	}

@@ -5,6 +5,14 @@ import { t } from '../i18n.ts';
 import { reopen, wayOut } from '../offline/tools.ts';
 import type { View } from './view.ts';
 
+/** Puts a style sheet into effect that the page names as data-NAME, unless it is already. */
+export const sheet = (name: string) => new Promise<void>((ok, no) => {
+  const href = document.documentElement.dataset[name], have = document.querySelector(`link[href="${href}"]`);
+  if (!href || have) return ok();
+  const link = h('link', { rel: 'stylesheet', href, onload: () => ok(), onerror: () => { link.remove(); no(new Error(href)); } });
+  document.head.append(link);
+});
+
 /** Stands for the view that load will give; title is what the page is called meanwhile. */
 export function later(title: string, load: () => Promise<View>): View {
   const node = h('div', { 'aria-busy': 'true' }, h('h1', { tabindex: '-1' }, title));
