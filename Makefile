@@ -34,7 +34,7 @@ $(NODE_STAMP): site-src/package.json site-src/package-lock.json | node
 bench:
 	$(GO) test -run '^$$' -bench . -benchmem ./...
 
-# Installs Chromium and Node from the system's packages where none is found.
+# Installs Chromium, Firefox, WebKitGTK, Xvfb and Node from the system's packages where none is found.
 tools:
 	@sh .ci/tools
 
