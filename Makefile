@@ -38,7 +38,7 @@ bench:
 faults:
 	FAULTS=all $(GO) test -v -timeout 4h -run 'Faults$$|Version|BackToOlder|Stale|TwoTabs|NoRoom|Interrupted|EarlierWorker|SignIn|StartWithout' ./generator/internal/e2e
 
-# Installs Chromium and Node from the system's packages where none is found.
+# Installs Chromium, Firefox, WebKitGTK, Xvfb and Node from the system's packages where none is found.
 tools:
 	@sh .ci/tools
 

@@ -3,6 +3,7 @@ package e2e
 import (
 	"context"
 	"fmt"
+	"image"
 	"image/color"
 	"testing"
 
@@ -12,11 +13,14 @@ import (
 // states is what Check says of a letter.
 var states = []string{"found", "missed", "extra"}
 
-// The shapes of two states differ in at least half of what both draw, and in
+// upper is where a letter stands and no shape of a state does.
+func upper(b box) image.Rectangle { return box{b.L, b.T, b.R, b.T + (b.B-b.T)*.7}.pixels() }
+
+// The shapes of two states differ in at least two fifths of what both draw, and in
 // as many device pixels as a dash of 2 by 3 CSS pixels has. The same state
 // drawn again differs by less than repeated.
 const (
-	different, differentPixels = .5, 2 * 3 * engine.Scale * engine.Scale
+	different, differentPixels = .4, 2 * 3 * engine.Scale * engine.Scale
 	repeated                   = .15
 )
 
@@ -100,7 +104,7 @@ func (p *page) through(s *server, x witness, colours bool) map[string]mask {
 	const surah, ayah = 96, 1
 	v := text.Find(surah, ayah)
 	a, ends := letter(text, v, x.word, x.l), ends(text, v, x.word)
-	seen := map[string]mask{}
+	seen, letters := map[string]mask{}, map[string]mask{}
 	look := func(name, state string) {
 		want := map[int]color.RGBA{}
 		if state != "" && colours {
@@ -112,6 +116,10 @@ func (p *page) through(s *server, x witness, colours bool) map[string]mask {
 		}
 		im, boxes := p.inColour(what, onLines(a), ends, want)
 		seen[name] = dark(im, p.below(onLines(a), boxes[x.l]))
+		letters[name] = dark(im, upper(boxes[x.l]))
+		if part, n := apart(letters["plain"], letters[name]); part > repeated*2 {
+			p.t.Errorf("%s: the letter is not where it was: %.0f%% of it differs, %d pixels", what, part*100, n)
+		}
 	}
 	mark := func() {
 		p.tap(a)

@@ -108,8 +108,9 @@ func TestMarkColours(t *testing.T) {
 				v := text.Find(x.surah, x.ayah)
 				p.lines(s, x.rule, x.surah, x.ayah, x.ayah)
 				a := letter(text, v, x.word, x.l)
-				p.tap(a)
-				p.wait("the mark", visible(hook("undo")))
+				at := p.boxes(onLines(a), ends(text, v, x.word))[x.l]
+				p.press((at.L+at.R)/2, (at.T+at.B)/2)
+				p.wait("the mark", enabled("undo"))
 				p.inColour("mark "+x.what, onLines(a), ends(text, v, x.word), map[int]color.RGBA{x.l: p.colour("var(--c-" + x.family + ")")})
 			})
 		}

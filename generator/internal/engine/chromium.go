@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"strings"
 	"sync"
+	"time"
 
 	cdpbrowser "github.com/chromedp/cdproto/browser"
 	"github.com/chromedp/cdproto/cdp"
@@ -107,6 +108,11 @@ type chromiumTab struct {
 
 	mu      sync.Mutex
 	trouble []string
+
+	// The last press of the mouse, and which one it was of a double click.
+	x, y  float64
+	at    time.Time
+	press int64
 }
 
 func (s *chromiumTab) heard(ev any) {

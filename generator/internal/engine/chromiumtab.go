@@ -6,6 +6,7 @@ import (
 	"encoding/json"
 	"image"
 	"image/png"
+	"math"
 	"slices"
 	"strings"
 	"time"
@@ -59,7 +60,7 @@ func (s *chromiumTab) Point(ctx context.Context, kind Kind, steps []Step) error 
 			if kind == Touch {
 				err = touch(ctx, step.Do, down, x, y)
 			} else {
-				err = mouse(ctx, step.Do, down, x, y)
+				err = s.mouse(ctx, step.Do, down, x, y)
 			}
 			if err != nil {
 				return err
@@ -86,10 +87,18 @@ func touch(ctx context.Context, do Do, down bool, x, y float64) error {
 	return err
 }
 
-func mouse(ctx context.Context, do Do, down bool, x, y float64) error {
+// mouse counts presses as a system does: two in one place within half a second
+// are a double click.
+func (s *chromiumTab) mouse(ctx context.Context, do Do, down bool, x, y float64) error {
+	if do == Down {
+		if s.press++; time.Since(s.at) > time.Second/2 || math.Hypot(x-s.x, y-s.y) > 4 {
+			s.press = 1
+		}
+		s.x, s.y, s.at = x, y, time.Now()
+	}
 	e := input.DispatchMouseEventParams{Type: input.DispatchMouseEventTypeMouseMoved, X: x, Y: y}
 	if do != To {
-		e.Button, e.ClickCount = input.MouseButtonLeft, 1
+		e.Button, e.ClickCount = input.MouseButtonLeft, s.press
 	}
 	switch do {
 	case Down:

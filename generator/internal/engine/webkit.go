@@ -208,6 +208,10 @@ func (s *webkitTab) Type(ctx context.Context, text string) error {
 
 func (s *webkitTab) Screenshot(ctx context.Context) (image.Image, error) {
 	var data string
+	// What is not painted yet is not in the picture.
+	if _, err := s.Eval(ctx, "new Promise(r => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => r(0)))))"); err != nil {
+		return nil, err
+	}
 	if err := s.call(ctx, http.MethodGet, "/screenshot", nil, &data); err != nil {
 		return nil, err
 	}
