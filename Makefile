@@ -16,7 +16,7 @@ serve:
 
 test: tools lint types
 	@test -n "$(RACE)" || echo "no C compiler: the tests run without the race detector"
-	$(GO) test $(RACE) -timeout 20m ./...
+	$(GO) test $(RACE) -timeout 60m ./...
 
 lint:
 	@files=$$(gofmt -l generator); test -z "$$files" || { echo "gofmt would change:"; echo "$$files"; exit 1; }
