@@ -74,8 +74,10 @@ func (m mask) size() (n int) {
 // apart is how much of what either mask has the other has not, 0 to 1, where
 // they lie best over each other; and how many pixels that is.
 func apart(a, b mask) (part float64, pixels int) {
-	part = 1
-	pixels = a.size() + b.size()
+	part, pixels = 1, a.size()+b.size()
+	if pixels == 0 {
+		return 0, 0
+	}
 	for dy := -2; dy <= 2; dy++ {
 		for dx := -2; dx <= 2; dx++ {
 			either, one := 0, 0
