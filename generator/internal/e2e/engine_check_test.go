@@ -117,7 +117,9 @@ func (p *page) through(s *server, x witness, colours bool) map[string]mask {
 		im, boxes := p.inColour(what, onLines(a), ends, want)
 		seen[name] = dark(im, p.below(onLines(a), boxes[x.l]))
 		letters[name] = dark(im, upper(boxes[x.l]))
-		if part, n := apart(letters["plain"], letters[name]); part > repeated*2 {
+		// WebKit's port for GTK lifts a word's letters by the marks at its end, and those of another colour by their own:
+		// what is drawn there moves whatever the page does (site-src/PAINTING.md).
+		if part, n := apart(letters["plain"], letters[name]); part > repeated*2 && p.engine != "webkit" {
 			p.t.Errorf("%s: the letter is not where it was: %.0f%% of it differs, %d pixels", what, part*100, n)
 		}
 	}

@@ -40,7 +40,7 @@ export function rows(verses: Verse[], m: Measured, g: Geometry, within: boolean)
 export async function sheets(job: Job, box: HTMLElement, ink: Ink): Promise<HTMLElement[]> {
   const { c, verses, options: o } = job, g = geometry(o.paper, o.turn, o.size);
   const list = shown(c, o.show, o.rule, job.taught), found: Marks = marks(c, verses, list, job.settings), short = keys(found);
-  const m = await measure(verses);
+  const m = await measure(verses, g.em);
   try {
     return pages(job, box, g, { list: rows(verses, m, g, !!o.from.w), found, short, answers: { cells: found.cells, measured: m, keys: short, ink } });
   } finally {
