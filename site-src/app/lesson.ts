@@ -1,5 +1,6 @@
-// A lesson page: colours the letters of its examples by ranges, and leads back to the lines it was opened from. Without it
-// the whole word is set off.
+// A page without the app: colours the letters of a lesson's examples by ranges, leads back to the lines it was opened from,
+// and has the site kept, as the first page that is opened may be this one. Without it the whole word is set off.
+import { keep } from './offline/offline.ts';
 import { words } from './text/letters.ts';
 import { paint, type Span } from './marking/paint.ts';
 import { Sheet } from './marking/sheet.ts';
@@ -41,3 +42,7 @@ if (back && link && /^#\/lines\?[\w=:&-]+$/.test(location.hash)) {
   link.href += location.hash;
   back.hidden = false;
 }
+
+// These pages have no place to say how far it is: the app says it.
+const quiet = () => undefined, idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
+idle(() => keep(new URL('../sw.js', import.meta.url).href, { kept: quiet, newer: quiet, noRoom: quiet }));

@@ -1,10 +1,11 @@
 // Starts the app: reads what is kept and the catalogue, then shows the screen that the address names.
 import * as state from './state.ts';
 import { whenCalm } from './calm.ts';
+import { closedBy } from './store/closed.ts';
 import * as store from './store/store.ts';
 import { h } from './dom.ts';
 import { t } from './i18n.ts';
-import { keep as keepOffline, type Kept } from './offline/offline.ts';
+import { reopen, started, wayOut } from './offline/tools.ts';
 import { learner } from './screens/learner/learner.ts';
 import { lines } from './screens/lines/lines.ts';
 import { later } from './screens/later.ts';
@@ -66,27 +67,29 @@ function begin() {
 const update = () => view?.update(), say = () => notice(said);
 
 async function start() {
-  const { catalogue, sha } = document.documentElement.dataset, kept = store.all().catch(() => undefined);
-  const c = await loadCatalogue(catalogue!, sha!), k = await kept;
+  const { catalogue, sha } = document.documentElement.dataset, kept = store.all().catch(closedBy);
+  const c = await loadCatalogue(catalogue!, sha!), answer = await kept, [k, closed] = typeof answer === 'string' ? [undefined, answer] : [answer];
   state.onChange(draw);
   state.set({
     catalogue: c, route: parseHash(c, location.hash), learners: k?.learners ?? [], sessions: k?.sessions ?? [], taught: k?.taught ?? [],
-    settings: { ...state.defaults, ...k?.settings }, kept: !!k,
+    settings: { ...state.defaults, ...k?.settings }, ...(closed && { closed }),
   });
   addEventListener('hashchange', () => state.set({ route: parseHash(c, location.hash) }));
   app.replaceChildren(hold, nav, said);
   app.removeAttribute('aria-busy');
+  started();
 }
 
 start().catch((e: unknown) => {
   const code = e instanceof TextError ? e.code : 'damaged';
   app.replaceChildren(h('main', { class: 'plain', role: 'alert' }, h('h1', {}, t('error.title')), h('p', {}, t(`error.${code}`)),
-    h('button', { class: 'main', onclick: () => location.reload() }, t('error.again'))));
+    h('button', { class: 'main', onclick: reopen }, t('error.again')), wayOut()));
 }).then(() => {
   const idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
-  idle(() => keepOffline('sw.js', {
-    kept: (offline: Kept) => state.set({ offline }),
+  const failed = () => state.set({ offline: { kind: 'failed', why: 'network' } });
+  idle(() => void import('./offline/offline.ts').then((m) => m.keep('sw.js', {
+    kept: (offline) => state.set({ offline }),
     noRoom: () => state.set({ notice: { text: t('update.full'), name: 'no-room' } }),
     newer: (take) => state.set({ notice: { text: t('update.ready'), hold: true, name: 'update', action: { label: t('update.take'), run: take } } }),
-  }));
+  }), failed));
 });

@@ -1,12 +1,14 @@
 // The one state. Screens are functions of it; whatever changes it calls set, and the screen is drawn again once.
 import type { Catalogue, Learner, Route, Session, Settings, Taught } from './types.ts';
 import type { Kept as Offline } from './offline/offline.ts';
+import type { Closed } from './store/closed.ts';
 import type { Kept } from './store/store.ts';
 
 export interface Notice { text: string; action?: { label: string; run: () => void }; hold?: boolean; name?: string }
 
 export interface State extends Omit<Kept, 'settings'> {
   catalogue: Catalogue; route: Route; settings: Settings; notice: Notice | undefined; kept: boolean; offline: Offline;
+  closed?: Closed; // why the record could not be opened
 }
 
 export const defaults: Settings = { learner: '', size: 1, spacing: 1, theme: 'auto', madd: 4, arid: 4 };

@@ -3,6 +3,7 @@ package e2e
 import (
 	"net/http"
 	"net/http/httptest"
+	"path"
 	"strings"
 	"sync"
 	"testing"
@@ -32,7 +33,7 @@ const signInPage = "<!doctype html><html lang=\"en\"><title>Sign in</title><h1>F
 // harm is a habit of a server: it harms the files that it is told to.
 type harm struct {
 	mu    sync.Mutex
-	files map[string]fault // by name; "*" means every file
+	files map[string]fault // by name or pattern; "*" means every file
 	gone  bool
 	met   int               // files harmed so far
 	seen  func(name string) // called before every answer, without the lock
@@ -81,9 +82,10 @@ func (f *harm) find(name string) (how fault, gone bool) {
 	if name == "" || strings.HasSuffix(name, "/") {
 		name += "index.html"
 	}
-	how = f.files[name]
-	if how == "" {
-		how = f.files["*"]
+	for pattern, h := range f.files {
+		if ok, _ := path.Match(pattern, name); ok || pattern == "*" {
+			how = h
+		}
 	}
 	if how == down {
 		f.gone = true

@@ -91,10 +91,7 @@ func TestBackup(t *testing.T) {
 		if err := os.WriteFile(file, data, 0o644); err != nil {
 			t.Fatal(err)
 		}
-		other.wait("the place for a backup", `document.querySelector('`+hook("restore")+`')`)
-		doc := call(other, dom.GetDocument, dom.GetDocumentParams{})
-		node := call(other, dom.QuerySelector, dom.QuerySelectorParams{NodeID: doc.Root.NodeID, Selector: hook("restore")})
-		call(other, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: []string{file}, NodeID: node.NodeID})
+		other.give("restore", file)
 	}
 	for _, bad := range []struct {
 		name string
@@ -129,6 +126,15 @@ func TestBackup(t *testing.T) {
 	if want := fmt.Sprintf("noon-ikhfa %d some", n); kept != want {
 		t.Errorf("the other profile holds %q, want %q", kept, want)
 	}
+}
+
+// give hands a file to a file input.
+func (p *page) give(name, file string) {
+	p.t.Helper()
+	p.wait("the place for a file", `document.querySelector('`+hook(name)+`')`)
+	doc := call(p, dom.GetDocument, dom.GetDocumentParams{})
+	node := call(p, dom.QuerySelector, dom.QuerySelectorParams{NodeID: doc.Root.NodeID, Selector: hook(name)})
+	call(p, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: []string{file}, NodeID: node.NodeID})
 }
 
 // TestPaper makes a PDF of lines: it holds the text and is not blank.

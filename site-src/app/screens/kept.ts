@@ -2,7 +2,6 @@
 import * as state from '../state.ts';
 import { h, renew } from '../dom.ts';
 import { t } from '../i18n.ts';
-import { attempt } from '../offline/offline.ts';
 
 let during = false; // something was fetched in this visit
 
@@ -23,5 +22,5 @@ export function kept(always: boolean): { node: HTMLElement; update: () => void }
 
 function again() {
   state.set({ offline: { kind: 'saving' } });
-  void attempt();
+  void import('../offline/offline.ts').then((m) => m.attempt(), () => location.reload());
 }

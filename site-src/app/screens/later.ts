@@ -2,6 +2,7 @@
 // from what the service worker keeps.
 import { h } from '../dom.ts';
 import { t } from '../i18n.ts';
+import { reopen, wayOut } from '../offline/tools.ts';
 import type { View } from './view.ts';
 
 /** Stands for the view that load will give; title is what the page is called meanwhile. */
@@ -16,8 +17,8 @@ export function later(title: string, load: () => Promise<View>): View {
     v.update();
   };
   const fail = () => {
-    node.replaceChildren(h('main', { class: 'plain', role: 'alert' }, h('h1', {}, t('error.title')), h('p', {}, t('error.network')),
-      h('button', { class: 'main', onclick: () => location.reload() }, t('error.again'))));
+    node.replaceChildren(h('main', { class: 'plain', role: 'alert' }, h('h1', {}, t('error.title')), h('p', {}, t('error.part')),
+      h('button', { class: 'main', 'data-t': 'part-again', onclick: reopen }, t('error.again')), wayOut()));
     node.removeAttribute('aria-busy');
   };
   load().then(come, fail);

@@ -52,13 +52,22 @@ function open(): Promise<IDBDatabase> {
   });
 }
 
+/** Longest wait (ms) for a database: one that another tab holds, or that is broken, may never answer. */
+const PATIENCE = 8000;
+
+function soon<T>(p: Promise<T>): Promise<T> {
+  const late = new Promise<T>((_, no) => setTimeout(no, PATIENCE, new DOMException('the database does not answer', 'TimeoutError')));
+  p.catch(() => undefined);
+  return Promise.race([p, late]);
+}
+
 export async function read<T>(tables: Table[], run: (tx: IDBTransaction) => Promise<T>): Promise<T> {
-  return run((await open()).transaction(tables, 'readonly'));
+  return run((await soon(open())).transaction(tables, 'readonly'));
 }
 
 /** Runs one write as one transaction, and resolves when it is safely on the device. */
 export async function write(tables: Table[], run: (tx: IDBTransaction) => void): Promise<void> {
-  const tx = (await open()).transaction(tables, 'readwrite', { durability: 'strict' });
+  const tx = (await soon(open())).transaction(tables, 'readwrite', { durability: 'strict' });
   const end = new Promise<void>((ok, no) => {
     tx.oncomplete = () => ok();
     tx.onabort = () => no(tx.error ?? new DOMException('aborted', 'AbortError'));

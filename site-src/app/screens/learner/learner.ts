@@ -2,6 +2,7 @@
 import * as state from '../../state.ts';
 import { h, refill } from '../../dom.ts';
 import { t } from '../../i18n.ts';
+import { closed } from '../closed.ts';
 import { kept } from '../kept.ts';
 import { type View, when } from '../view.ts';
 import { people } from './people.ts';
@@ -14,7 +15,8 @@ export function learner(): View {
   const line = kept(true);
   const draw = when(() => [...state.records(), state.get().settings], () => {
     const l = state.learner();
-    refill(node, h('h1', { tabindex: '-1' }, t('nav.learner')), people(), l && place(l), looks(), pencils,
+    const shut = closed();
+    refill(node, shut || [h('h1', { tabindex: '-1' }, t('nav.learner')), people()], l && place(l), looks(), pencils,
       h('section', { class: 'card' }, h('h2', {}, t('print.on-paper')), h('p', { class: 'quiet' }, t('print.on-paper-what')),
         h('a', { class: 'button big', href: '#/print', 'data-t': 'to-print' }, t('print.title'))),
       line.node,

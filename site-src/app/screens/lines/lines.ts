@@ -4,6 +4,7 @@ import * as store from '../../store/store.ts';
 import { h, refill } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import { unpaint } from '../../marking/paint.ts';
+import { reopen, wayOut } from '../../offline/tools.ts';
 import { linesHash } from '../../share/link.ts';
 import { opening, TextError, verses } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
@@ -83,7 +84,7 @@ export function lines(want: Lines): View {
     } catch (e) {
       if (!(e instanceof TextError)) throw e;
       hold.replaceChildren(h('div', { class: 'card', role: 'alert', 'data-t': 'text-error' },
-        h('p', {}, t(`error.${e.code}`)), h('button', { class: 'main', onclick: () => location.reload() }, t('error.again'))));
+        h('p', {}, t(`error.${e.code}`)), h('button', { class: 'main', onclick: reopen }, t('error.again')), wayOut()));
     }
   })();
 

@@ -8,6 +8,7 @@ import { keep } from '../../log/log.ts';
 import { linesHash } from '../../share/link.ts';
 import { linesName } from '../../text/names.ts';
 import type { Session } from '../../types.ts';
+import { closed } from '../closed.ts';
 import { type View, when } from '../view.ts';
 import { backup } from './backup.ts';
 import { byRule } from './totals.ts';
@@ -19,6 +20,8 @@ export function record(): View {
   const node = h('main', { class: 'record' });
   let shown = PAGE, open = true;
   const draw = () => {
+    const shut = closed();
+    if (shut) return refill(node, shut);
     const l = state.learner(), all = l ? state.sessionsOf(l.id) : [], days = new Map<string, Session[]>();
     for (const s of all.slice(0, shown)) days.set(s.day, [...days.get(s.day) ?? [], s]);
     refill(node, h('h1', { tabindex: '-1' }, t('record.title', { child: l?.name || t('child') })),

@@ -7,6 +7,7 @@ import { linesHash } from '../../share/link.ts';
 import { draft } from '../../store/store.ts';
 import { linesName } from '../../text/names.ts';
 import type { Learner } from '../../types.ts';
+import { closed } from '../closed.ts';
 import { kept } from '../kept.ts';
 import { type View, when } from '../view.ts';
 import { first } from './first.ts';
@@ -15,7 +16,8 @@ export function today(): View {
   const node = h('div'), line = kept(false), main = h('main', { class: 'today' }, node, line.node);
   let failed = false, asked = false;
   const draw = () => {
-    const l = state.learner(), begun = !!node.querySelector('form');
+    const l = state.learner(), begun = !!node.querySelector('form'), shut = closed();
+    if (shut) return renew(node, shut);
     if (!l) { if (!begun) renew(node, first()); return; } // what is being typed stays
     renew(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), make?.() ?? wait(failed), days(l));
     if (begun) node.querySelector('h1')?.focus({ preventScroll: true });

@@ -1,0 +1,18 @@
+// What boot.ts has made ready for a page that cannot go on: Repair, and the record as a file. The app takes them over
+// before it puts its own screen in their place.
+const tools = document.getElementById('tools');
+
+const again = document.getElementById('again');
+
+/** Opens the page again at the same place, with all its parts fetched anew. */
+export const reopen = () => (again ? again.click() : location.reload());
+
+/** The buttons with what they say; nothing where boot.ts did not arrive. */
+export const wayOut = (): HTMLElement | false => (tools && !tools.hidden ? tools : false);
+
+/** The app has started: what boot.ts noted of an attempt before is over. */
+export function started() {
+  try {
+    sessionStorage.removeItem('sutur-tried');
+  } catch { /* nothing was noted then */ }
+}
