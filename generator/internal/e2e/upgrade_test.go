@@ -102,7 +102,7 @@ func TestKeptByTheFirstRelease(t *testing.T) {
 		p.open(s.address + "index.html")
 		p.wait("the record", `document.querySelector("[data-t^=next-]")`)
 		k := p.readKept()
-		if k.Version != 2 || len(k.Sessions) != 2 || len(k.Drafts) != 1 {
+		if k.Version != 3 || len(k.Sessions) != 2 || len(k.Drafts) != 1 {
 			t.Errorf("the database holds %+v", k)
 		}
 		p.oldLetters(k)

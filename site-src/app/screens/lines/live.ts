@@ -1,5 +1,7 @@
 // The lines in hand: what is shown, the marks so far, and every way they change. Kept as a draft after each change.
 import * as state from '../../state.ts';
+import { linesHash } from '../../share/link.ts';
+import { newId } from '../../store/id.ts';
 import * as store from '../../store/store.ts';
 import { check, type Result } from '../../marking/check.ts';
 import { Stops } from '../../text/stops.ts';
@@ -11,7 +13,7 @@ export interface Live {
   answer: boolean; ask: boolean; drawer: boolean; say: string;
 }
 
-let live: Live | undefined, changed: () => void = () => undefined, timer = 0;
+let live: Live | undefined, changed: () => void = () => undefined, writing = false, late = false;
 
 export const get = () => live;
 export const onChange = (f: () => void) => { changed = f; };
@@ -24,31 +26,58 @@ export function begin(c: Catalogue, verses: Verse[], draft: Draft): Live {
   };
 }
 
-export const fresh = (learner: string, lines: Lines): Draft => ({
-  learner, lines, phase: lines.rule ? 'find' : 'read', marks: [], stops: [], helped: false, started: new Date().toISOString(),
-});
-
-export const leave = () => { flush(); live = undefined; };
-
-function flush() {
-  if (!timer || !live) return;
-  clearTimeout(timer);
-  timer = 0;
-  // Someone without a learner yet may try everything; nothing is kept for them.
-  if (live.draft.learner) store.saveDraft(live.draft).catch(() => state.set({ kept: false }));
+export function fresh(learner: string, lines: Lines): Draft {
+  const now = new Date().toISOString();
+  return {
+    id: newId(), learner, at: linesHash(lines), lines, phase: lines.rule ? 'find' : 'read', marks: [], stops: [], helped: false, started: now, updated: now,
+  };
 }
+
+/** A draft as it fits the lines: what was kept of another text is left out. */
+export function fitted(d: Draft, verses: Verse[]): Draft {
+  const word = (v: number, w: number) => verses[v]?.words[w];
+  return { ...d, marks: d.marks.filter((m) => word(m.v, m.w)?.letters[m.l]), stops: d.stops.filter(([v, w]) => word(v, w)) };
+}
+
+export const leave = () => { if (late) write(); live = undefined; };
+
+/** Keeps the draft at once; what changes while it is being written is written next. */
+function save() {
+  if (writing) late = true;
+  else write();
+}
+
+function write() {
+  late = false;
+  // Someone without a learner yet may try everything; nothing is kept for them.
+  if (!live?.draft.learner) return;
+  writing = true;
+  store.saveDraft(live.draft).catch(() => state.set({ kept: false })).finally(() => {
+    writing = false;
+    if (late) write();
+  });
+}
+const flush = () => { if (late) write(); };
 addEventListener('pagehide', flush);
 document.addEventListener('visibilitychange', () => { if (document.hidden) flush(); });
+
+/** Takes over what another tab has made of the same lines. */
+export async function adopt() {
+  const was = live?.draft, now = was && await store.draft(was.learner, was.at).catch(() => undefined);
+  if (!live || !now || live.draft !== was || writing || JSON.stringify(now) === JSON.stringify(was)) return;
+  live = { ...live, draft: fitted(now, live.verses), history: [] };
+  changed();
+}
 
 export function set(patch: Partial<Live>) {
   if (!live) return;
   const kept = patch.draft && patch.draft !== live.draft;
   live = { ...live, ...patch };
-  if (kept) timer ||= window.setTimeout(flush, 400);
+  if (kept) save();
   changed();
 }
 
-const draft = (patch: Partial<Draft>, more: Partial<Live> = {}) => live && set({ draft: { ...live.draft, ...patch }, ...more });
+const draft = (patch: Partial<Draft>, more: Partial<Live> = {}) => live && set({ draft: { ...live.draft, ...patch, updated: new Date().toISOString() }, ...more });
 
 export const stops = (l: Live) => new Stops(l.verses, l.draft.stops);
 
@@ -85,6 +114,14 @@ export function moveStop(v: number, w: number) {
   s.set(v, w, !s.after(v, w));
   draft({ stops: s.moved() });
 }
+
+/** The lines from their beginning, as a session of their own. */
+export function restart(to?: Draft) {
+  if (live) set({ draft: to ?? fresh(live.draft.learner, live.draft.lines), history: [], caret: undefined, explained: undefined, ask: false, drawer: false, answer: false });
+}
+
+/** The learner whose lines these are: another may have been taken in hand since. */
+export const learner = (l: Live) => state.get().learners.find((x) => x.id === l.draft.learner);
 
 export const phase = (to: Phase) => draft({ phase: to }, { explained: undefined, ask: false, drawer: false, answer: false });
 

@@ -3,14 +3,12 @@ import * as state from '../../state.ts';
 import { h, renew } from '../../dom.ts';
 import { t, weekday } from '../../i18n.ts';
 import { week } from '../../log/week.ts';
-import { linesHash } from '../../share/link.ts';
-import { draft } from '../../store/store.ts';
-import { linesName } from '../../text/names.ts';
 import type { Learner } from '../../types.ts';
 import { closed } from '../closed.ts';
 import { kept } from '../kept.ts';
 import { type View, when } from '../view.ts';
 import { first } from './first.ts';
+import { resume } from './resume.ts';
 
 export function today(): View {
   const node = h('div'), line = kept(false), main = h('main', { class: 'today' }, node, line.node);
@@ -21,13 +19,13 @@ export function today(): View {
     if (!l) { if (!begun) renew(node, first()); return; } // what is being typed stays
     renew(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), make?.() ?? wait(failed), days(l));
     if (begun) node.querySelector('h1')?.focus({ preventScroll: true });
-    if (make) void resume(l, node.querySelector('.card')!);
-    else if (!asked) { // not before there is somebody to plan for: the first open stays small
+    void resume(l, node.querySelector('.card')!);
+    if (!make && !asked) { // not before there is somebody to plan for: the first open stays small
       asked = true;
       plan().then(draw, () => { failed = true; draw(); });
     }
   };
-  const update = when(state.records, draw);
+  const update = when(() => [...state.records(), state.get().drafts], draw);
   return { node: main, title: t('nav.today'), update: () => { update(); line.update(); } };
 }
 
@@ -38,13 +36,6 @@ async function plan() {
   const { card, load } = await import('./card.ts');
   await load();
   make = card;
-}
-
-/** Lines left half marked can be taken up again. */
-async function resume(l: Learner, card: Element) {
-  const d = await draft(l.id).catch(() => undefined), { surahs } = state.get().catalogue;
-  if (!d?.marks.length || d.phase === 'done' || !surahs[d.lines.to.s - 1] || card.querySelector('[data-t=resume]')) return;
-  card.append(h('p', {}, h('a', { href: linesHash(d.lines), 'data-t': 'resume' }, t('today.resume', { lines: linesName(surahs, d.lines.from, d.lines.to) }))));
 }
 
 const wait = (failed: boolean) => h('section', { class: 'card', role: 'status', 'data-t': failed ? 'no-plan' : 'planning' },
