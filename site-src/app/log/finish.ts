@@ -12,12 +12,12 @@ import { today } from './week.ts';
 
 const keeping = new Set<string>(); // sessions that are being kept
 
-/** Keeps the session once, however often it is asked for. */
-export async function finish(d: Draft, r: Result, outcome: Outcome): Promise<void> {
-  if (keeping.has(d.id)) return;
+/** Keeps the session once, however often it is asked for; false if the device did not keep it. */
+export async function finish(d: Draft, r: Result, outcome: Outcome): Promise<boolean> {
+  if (keeping.has(d.id)) return true;
   keeping.add(d.id);
   calm();
-  await save(d, r, outcome).finally(() => keeping.delete(d.id));
+  return save(d, r, outcome).finally(() => keeping.delete(d.id));
 }
 
 /** The second click of a double click must not hit what comes after the first. */
@@ -27,7 +27,7 @@ function calm() {
   setTimeout(() => removeEventListener('click', second, true), 700);
 }
 
-async function save(d: Draft, r: Result, outcome: Outcome) {
+async function save(d: Draft, r: Result, outcome: Outcome): Promise<boolean> {
   const c = state.get().catalogue, who = state.get().learners.find((l) => l.id === d.learner);
   const at = new Date().toISOString(), { id, lines, marks, stops, helped } = d;
   const session: Session = {
@@ -41,10 +41,11 @@ async function save(d: Draft, r: Result, outcome: Outcome) {
   const unit = units(c).find((u) => u.rules.includes(index))?.rules.map((x) => c.rules[x]!.id) ?? [lines.rule];
   const added: Taught[] = !lines.rule || known.has(lines.rule) ? [] : unit.filter((x) => !known.has(x))
     .map((rule) => ({ learner: d.learner, rule, since: session.day, known: '' }));
-  if (!await keep(() => store.saveSession(session, d.at, place, added))) return;
+  if (!await keep(() => store.saveSession(session, d.at, place, added))) return false;
   location.hash = '#/today';
-  if (!state.get().sessions.some((s) => s.id === id)) return state.set({ notice: { text: t('end.gone'), hold: true } });
-  state.set({ notice: { text: t('end.saved'), action: { label: t('undo'), run: () => void back(d, { was, now: place }, added) } } });
+  const there = state.get().sessions.some((s) => s.id === id), undo = { label: t('undo'), run: () => void back(d, { was, now: place }, added) };
+  state.set({ notice: there ? { text: t('end.saved'), action: undo } : { text: t('end.gone'), hold: true } });
+  return true;
 }
 
 /** Back to the question how it went. */

@@ -105,9 +105,12 @@ export async function read<T>(tables: Table[], run: (tx: IDBTransaction) => Prom
   return run((await soon(open())).transaction(tables, 'readonly'));
 }
 
-/** Runs one write as one transaction, and resolves, with the tables, when it is safely on the device. */
-export async function write(tables: Table[], run: (tx: IDBTransaction) => void): Promise<Table[]> {
-  const tx = (await soon(open())).transaction(tables, 'readwrite', { durability: 'strict' });
+/**
+ * Runs one write as one transaction, and resolves, with the tables, when it is safely on the device; with relaxed, when the
+ * system has it, which no end of the browser undoes, but a loss of power may.
+ */
+export async function write(tables: Table[], run: (tx: IDBTransaction) => void, durability: 'strict' | 'relaxed' = 'strict'): Promise<Table[]> {
+  const tx = (await soon(open())).transaction(tables, 'readwrite', { durability });
   const end = new Promise<void>((ok, no) => {
     tx.oncomplete = () => ok();
     tx.onabort = () => no(tx.error ?? new DOMException('aborted', 'AbortError'));

@@ -117,18 +117,22 @@ export async function drafts(learner: string): Promise<Draft[]> {
 /** The draft of some lines. */
 export const draft = async (learner: string, at: string) => (await drafts(learner)).find((d) => d.at === at);
 
-/** Keeps a draft, unless it is a session by now or its learner is gone; the first keeping makes room among the older ones. */
+/** Keeps a draft for good, unless it is a session by now or its learner is gone; older ones make room. */
 export const saveDraft = (d: Draft) => write(['drafts', 'sessions', 'learners'], (tx) => {
   const to = tx.objectStore('drafts');
   ifThere(tx, d.learner, () => change<Session>(tx.objectStore('sessions'), d.id, (kept) => {
     if (kept) return undefined;
-    change<Draft>(to, [d.learner, d.at], (was) => {
-      if (!was) trim(to, d);
-      return d;
-    });
+    trim(to, d);
+    to.put(d);
     return undefined;
   }));
 });
+
+/** Keeps a change of a draft with nothing asked before, as soon as can be; but a loss of power may undo it. */
+export const updateDraft = (d: Draft) => write(['drafts'], (tx) => {
+  tx.objectStore('drafts').put(d);
+  tx.commit?.();
+}, 'relaxed');
 
 function trim(drafts: IDBObjectStore, d: Draft) {
   const r = drafts.getAll(allOf(d.learner)) as IDBRequest<Draft[]>;

@@ -8,6 +8,11 @@ import { start } from './start.ts';
 
 const CHOICES: Outcome[] = ['alone', 'some', 'much'];
 
+async function keep(l: live.Live, o: Outcome) {
+  live.closing(l.draft.id);
+  if (!await finish(l.draft, live.result(l), o)) live.closing('');
+}
+
 export function end(l: live.Live): HTMLElement {
   const who = live.learner(l), child = who?.name || t('child');
   if (!who) {
@@ -17,7 +22,7 @@ export function end(l: live.Live): HTMLElement {
     h('h2', {}, t('end.title', { child })),
     l.draft.helped && h('p', { class: 'quiet' }, t('end.helped')),
     h('div', { class: 'stack' }, CHOICES.map((o) => h('button', {
-      class: o === 'alone' ? 'main' : 'big', 'data-t': `outcome-${o}`, onclick: () => void finish(l.draft, live.result(l), o),
+      class: o === 'alone' ? 'main' : 'big', 'data-t': `outcome-${o}`, onclick: () => void keep(l, o),
     }, t(`outcome.${o}`)))),
     h('button', { class: 'plain', 'data-t': 'end-back', onclick: () => { live.phase('read'); start(); } }, t('end.back')));
 }

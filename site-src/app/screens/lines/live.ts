@@ -13,13 +13,14 @@ export interface Live {
   answer: boolean; ask: boolean; drawer: boolean; say: string;
 }
 
-let live: Live | undefined, changed: () => void = () => undefined, writing = false, late = false;
+let live: Live | undefined, changed: () => void = () => undefined, timer = 0, writing = 0, late = false, kept = '', over = '';
 
 export const get = () => live;
 export const onChange = (f: () => void) => { changed = f; };
 
 export function begin(c: Catalogue, verses: Verse[], draft: Draft): Live {
   const index = c.rules.findIndex((r) => r.id === draft.lines.rule);
+  over = '';
   return live = {
     draft, verses, index, rule: c.rules[index], history: [], caret: undefined, explained: undefined, open: undefined,
     answer: false, ask: false, drawer: false, say: '',
@@ -39,27 +40,46 @@ export function fitted(d: Draft, verses: Verse[]): Draft {
   return { ...d, marks: d.marks.filter((m) => word(m.v, m.w)?.letters[m.l]), stops: d.stops.filter(([v, w]) => word(v, w)) };
 }
 
-export const leave = () => { if (late) write(); live = undefined; };
+export const leave = () => { flush(); live = undefined; };
+
+/** Quiet (ms) after which a draft is written once more, so that a loss of power does not undo it either. */
+const QUIET = 1000;
 
 /** Keeps the draft at once; what changes while it is being written is written next. */
 function save() {
   if (writing) late = true;
   else write();
+  clearTimeout(timer);
+  timer = window.setTimeout(flush, QUIET);
 }
 
-function write() {
+function write(safe = false) {
   late = false;
   // Someone without a learner yet may try everything; nothing is kept for them.
-  if (!live?.draft.learner) return;
-  writing = true;
-  store.saveDraft(live.draft).catch(() => state.set({ kept: false })).finally(() => {
-    writing = false;
+  if (!live?.draft.learner || live.draft.id === over) return;
+  const { id, learner } = live.draft, first = kept !== id, { sessions, learners } = state.get();
+  // What another tab has kept or removed meanwhile does not come back.
+  if (!first && (sessions.some((s) => s.id === id) || !learners.some((x) => x.id === learner))) return;
+  kept = id;
+  writing++;
+  (first || safe ? store.saveDraft(live.draft) : store.updateDraft(live.draft)).catch(() => state.set({ kept: false })).finally(() => {
+    writing--;
     if (late) write();
   });
 }
-const flush = () => { if (late) write(); };
+
+/** Writes what is not written yet, before the page may go. */
+function flush() {
+  if (!timer) return;
+  clearTimeout(timer);
+  timer = 0;
+  write(true);
+}
 addEventListener('pagehide', flush);
 document.addEventListener('visibilitychange', () => { if (document.hidden) flush(); });
+
+/** Says that a session is being kept, so that its draft does not come back; with '' that it was not. */
+export const closing = (id: string) => { over = id; };
 
 /** Takes over what another tab has made of the same lines. */
 export async function adopt() {
@@ -71,9 +91,9 @@ export async function adopt() {
 
 export function set(patch: Partial<Live>) {
   if (!live) return;
-  const kept = patch.draft && patch.draft !== live.draft;
+  const changes = patch.draft && patch.draft !== live.draft;
   live = { ...live, ...patch };
-  if (kept) save();
+  if (changes) save();
   changed();
 }
 
