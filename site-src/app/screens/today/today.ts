@@ -17,16 +17,22 @@ export function today(): View {
     const l = state.learner(), begun = !!node.querySelector('form'), shut = closed();
     if (shut) return renew(node, shut);
     if (!l) { if (!begun) renew(node, first()); return; } // what is being typed stays
-    renew(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), make?.() ?? wait(failed), days(l));
+    renew(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), make?.() ?? wait(failed, again), days(l));
     if (begun) node.querySelector('h1')?.focus({ preventScroll: true });
     void resume(l, node.querySelector('.card')!);
     if (!make && !asked) { // not before there is somebody to plan for: the first open stays small
       asked = true;
-      plan().then(draw, () => { failed = true; draw(); });
+      fetchPlan();
     }
   };
+  const fetchPlan = () => {
+    failed = false;
+    plan().catch(() => { failed = true; }).then(draw);
+  };
+  const again = () => { if (failed) { fetchPlan(); draw(); } };
+  addEventListener('online', again);
   const update = when(() => [...state.records(), state.get().drafts], draw);
-  return { node: main, title: t('nav.today'), update: () => { update(); line.update(); } };
+  return { node: main, title: t('nav.today'), update: () => { update(); line.update(); }, leave: () => removeEventListener('online', again) };
 }
 
 /** Makes the card, once what it takes has been fetched: the planner's code and the passage index. */
@@ -38,9 +44,10 @@ async function plan() {
   make = card;
 }
 
-const wait = (failed: boolean) => h('section', { class: 'card', role: 'status', 'data-t': failed ? 'no-plan' : 'planning' },
+const wait = (failed: boolean, again: () => void) => h('section', { class: 'card', role: 'status', 'data-t': failed ? 'no-plan' : 'planning' },
   h('p', {}, t(failed ? 'today.no-lines' : 'today.looking')),
-  failed && h('a', { class: 'button main', href: '#/lines' }, t('today.choose')));
+  failed && h('div', { class: 'row' }, h('a', { class: 'button main', href: '#/lines' }, t('today.choose')),
+    h('button', { class: 'plain', 'data-t': 'plan-again', onclick: again }, t('error.again'))));
 
 function days(l: Learner): HTMLElement {
   const all = week(state.sessionsOf(l.id)), n = all.reduce((x, d) => x + d.n, 0);
