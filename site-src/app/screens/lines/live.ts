@@ -42,8 +42,11 @@ export function fitted(d: Draft, verses: Verse[]): Draft {
 
 export const leave = () => { flush(); live = undefined; };
 
-/** Quiet (ms) after which a draft is written once more, so that a loss of power does not undo it either. */
-const QUIET = 1000;
+/**
+ * Quiet (ms) after which a draft is written once more, so that a loss of power does not undo it either. Not sooner: a mark
+ * that is made meanwhile would have to wait for it.
+ */
+const QUIET = 2000;
 
 /** Keeps the draft at once; what changes while it is being written is written next. */
 function save() {
@@ -62,7 +65,7 @@ function write(safe = false) {
   if (!first && (sessions.some((s) => s.id === id) || !learners.some((x) => x.id === learner))) return;
   kept = id;
   writing++;
-  (first || safe ? store.saveDraft(live.draft) : store.updateDraft(live.draft)).catch(() => state.set({ kept: false })).finally(() => {
+  (first || safe ? store.saveDraft(live.draft, safe) : store.updateDraft(live.draft)).catch(() => state.set({ kept: false })).finally(() => {
     writing--;
     if (late) write();
   });

@@ -9,17 +9,15 @@ import type { Draft, Learner } from '../../types.ts';
 
 const name = (d: Draft) => linesName(state.get().catalogue.surahs, d.lines.from, d.lines.to);
 
-/** Puts into the card what the learner has left. */
-export async function resume(l: Learner, card: Element) {
+/** What the learner has left, if anything. */
+export async function resume(l: Learner): Promise<HTMLElement | undefined> {
   // Lines that were opened, or marked and cleared, are nothing to go on with.
   const begun = (d: Draft) => d.marks.length > 0 || d.stops.length > 0 || d.phase !== (d.lines.rule ? 'find' : 'read');
   const [first, ...others] = (await drafts(l.id).catch(() => [])).filter(begun);
-  card.querySelector('.resume')?.remove();
-  if (!first) return;
-  card.append(h('div', { class: 'resume' },
+  return first && h('section', { class: 'resume' },
     h('p', {}, h('a', { href: first.at, 'data-t': 'resume' }, t(`today.resume.${first.phase}`, { lines: name(first) }))),
     others.length > 0 && h('details', { class: 'opens', 'data-t': 'resume-others' }, h('summary', {}, t('today.resume-others', { n: others.length })),
-      h('ul', { class: 'sessions' }, others.map(row)))));
+      h('ul', { class: 'sessions' }, others.map(row))));
 }
 
 function row(d: Draft): HTMLElement {

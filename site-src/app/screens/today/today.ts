@@ -12,14 +12,13 @@ import { resume } from './resume.ts';
 
 export function today(): View {
   const node = h('div'), line = kept(false), main = h('main', { class: 'today' }, node, line.node);
-  let failed = false, asked = false;
+  let failed = false, asked = false, left: HTMLElement | undefined, whose = '';
   const draw = () => {
     const l = state.learner(), begun = !!node.querySelector('form'), shut = closed();
     if (shut) return renew(node, shut);
     if (!l) { if (!begun) renew(node, first()); return; } // what is being typed stays
-    renew(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), make?.() ?? wait(failed, again), days(l));
+    renew(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), make?.() ?? wait(failed, again), left, days(l));
     if (begun) node.querySelector('h1')?.focus({ preventScroll: true });
-    void resume(l, node.querySelector('.card')!);
     if (!make && !asked) { // not before there is somebody to plan for: the first open stays small
       asked = true;
       fetchPlan();
@@ -31,7 +30,16 @@ export function today(): View {
   };
   const again = () => { if (failed) { fetchPlan(); draw(); } };
   addEventListener('online', again);
-  const update = when(() => [...state.records(), state.get().drafts], draw);
+  const look = async (l = state.learner()) => {
+    left = l && await resume(l);
+    if (l === state.learner()) draw();
+  };
+  const update = when(() => [...state.records(), state.get().drafts], () => {
+    if (state.learner()?.id !== whose) left = undefined;
+    whose = state.learner()?.id ?? '';
+    draw();
+    void look();
+  });
   return { node: main, title: t('nav.today'), update: () => { update(); line.update(); }, leave: () => removeEventListener('online', again) };
 }
 
