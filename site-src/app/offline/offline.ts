@@ -12,6 +12,19 @@ type Message = Kept & { update?: boolean };
 /** Waits (ms) before something is tried again by itself: the first, and the longest after doubling. */
 const FIRST = 15_000, LONGEST = 600_000;
 
+interface Policy { createScriptURL(url: string): string }
+const { trustedTypes } = globalThis as { trustedTypes?: { createPolicy(name: string, rules: Policy): Policy } };
+
+/** Where only trusted addresses of scripts are taken, the worker's own is one and no other. */
+const policy = trustedTypes?.createPolicy('sutur', {
+  createScriptURL: (url) => {
+    const { origin, pathname } = new URL(url, location.href);
+    if (origin !== location.origin || !pathname.endsWith('/sw.js')) throw new TypeError(`${url} is no script of this site`);
+    return url;
+  },
+});
+const trusted = (url: string) => policy?.createScriptURL(url) ?? url;
+
 let on: Reports | undefined, script = '', wait = FIRST, timer = 0, asked = false;
 
 function report(k: Kept) {
@@ -45,7 +58,7 @@ const seen = new WeakSet<ServiceWorkerRegistration>();
 export async function attempt(): Promise<void> {
   clearTimeout(timer);
   try {
-    const reg = await navigator.serviceWorker.register(script, { updateViaCache: 'none' });
+    const reg = await navigator.serviceWorker.register(trusted(script), { updateViaCache: 'none' });
     if (!seen.has(reg)) {
       seen.add(reg);
       follow(reg, reg.waiting);

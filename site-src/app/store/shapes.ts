@@ -8,8 +8,12 @@ export type Fields = Record<string, Check>;
 
 const text: Check = (x) => typeof x === 'string' && x.length <= 200;
 const id: Check = (x) => typeof x === 'string' && /^[\w-]{1,64}$/.test(x);
-const exists = (x: string) => { const d = Date.parse(x); return d >= 0 && new Date(d).toISOString().startsWith(x.slice(0, 10)); };
-const time: Check = (x) => typeof x === 'string' && /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d{1,9})?Z$/.test(x) && exists(x);
+/** Whether the day a date begins with is in the calendar. */
+function exists(x: string): boolean {
+  const [y, m, d] = [Number(x.slice(0, 4)), Number(x.slice(5, 7)), Number(x.slice(8, 10))];
+  return y >= 1970 && m >= 1 && m <= 12 && d >= 1 && (d <= 28 || d <= new Date(Date.UTC(y, m, 0)).getUTCDate());
+}
+const time: Check = (x) => typeof x === 'string' && /^\d{4}-\d\d-\d\dT([01]\d|2[0-3]):[0-5]\d:[0-5]\d(\.\d{1,9})?Z$/.test(x) && exists(x);
 const date: Check = (x) => typeof x === 'string' && /^\d{4}-\d\d-\d\d$/.test(x) && exists(x);
 const whole = (most: number, least = 0): Check => (x) => Number.isInteger(x) && (x as number) >= least && (x as number) <= most;
 const between = (a: number, b: number): Check => (x) => typeof x === 'number' && x >= a && x <= b;
@@ -19,9 +23,13 @@ const or = (...checks: Check[]): Check => (x) => checks.some((ok) => ok(x));
 const is = (...values: unknown[]): Check => (x) => values.includes(x);
 const object = (x: unknown): x is Record<string, unknown> => typeof x === 'object' && x !== null && !Array.isArray(x);
 
-/** Whether x has the fields, each as its check wants it; alone: and no others. */
-export const has = (x: unknown, fields: Fields, alone = false): boolean => object(x)
-  && Object.entries(fields).every(([k, ok]) => ok(x[k])) && (!alone || Object.keys(x).every((k) => Object.hasOwn(fields, k)));
+/** Whether x has the fields, each as its check wants it; alone: and no others. Run for thousands of records at the start. */
+export function has(x: unknown, fields: Fields, alone = false): boolean {
+  if (!object(x)) return false;
+  for (const k in fields) if (!fields[k]!(x[k])) return false;
+  if (alone) for (const k in x) if (!Object.hasOwn(fields, k)) return false;
+  return true;
+}
 const shape = (fields: Fields): Check => (x) => has(x, fields, true);
 
 const may = (ok: Check) => or(is(undefined), ok);

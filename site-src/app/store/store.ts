@@ -117,11 +117,8 @@ export async function drafts(learner: string): Promise<Draft[]> {
 /** The draft of some lines. */
 export const draft = async (learner: string, at: string) => (await drafts(learner)).find((d) => d.at === at);
 
-/**
- * Keeps a draft, unless it is a session by now or its learner is gone; older ones make room. safe: against a loss of power
- * too, which takes longer.
- */
-export const saveDraft = (d: Draft, safe = true) => write(['drafts', 'sessions', 'learners'], (tx) => {
+/** Keeps a draft for good, unless it is a session by now or its learner is gone; older ones make room. */
+export const saveDraft = (d: Draft) => write(['drafts', 'sessions', 'learners'], (tx) => {
   const to = tx.objectStore('drafts');
   ifThere(tx, d.learner, () => change<Session>(tx.objectStore('sessions'), d.id, (kept) => {
     if (kept) return undefined;
@@ -129,9 +126,9 @@ export const saveDraft = (d: Draft, safe = true) => write(['drafts', 'sessions',
     to.put(d);
     return undefined;
   }));
-}, safe ? 'strict' : 'relaxed');
+});
 
-/** Keeps a change of a draft with nothing asked before, as soon as can be. */
+/** Keeps a change of a draft as soon as can be: nothing is asked before, and a loss of power may undo it. */
 export const updateDraft = (d: Draft) => write(['drafts'], (tx) => {
   tx.objectStore('drafts').put(d);
   tx.commit?.();

@@ -13,7 +13,7 @@ export interface Live {
   answer: boolean; ask: boolean; drawer: boolean; say: string;
 }
 
-let live: Live | undefined, changed: () => void = () => undefined, timer = 0, writing = 0, late = false, kept = '', over = '';
+let live: Live | undefined, changed: () => void = () => undefined, timer = 0, writing = 0, late = false, over = '';
 
 export const get = () => live;
 export const onChange = (f: () => void) => { changed = f; };
@@ -48,9 +48,12 @@ export const leave = () => { flush(); live = undefined; };
  */
 const QUIET = 2000;
 
-/** Keeps the draft at once; what changes while it is being written is written next. */
+/** Writes on their way at a time: more would only queue before the one that matters, as in a long stroke. */
+const MOST = 3;
+
+/** Keeps the draft at once, or as soon as one of those being written is. */
 function save() {
-  if (writing) late = true;
+  if (writing >= MOST) late = true;
   else write();
   clearTimeout(timer);
   timer = window.setTimeout(flush, QUIET);
@@ -60,12 +63,11 @@ function write(safe = false) {
   late = false;
   // Someone without a learner yet may try everything; nothing is kept for them.
   if (!live?.draft.learner || live.draft.id === over) return;
-  const { id, learner } = live.draft, first = kept !== id, { sessions, learners } = state.get();
+  const { id, learner } = live.draft, { sessions, learners } = state.get();
   // What another tab has kept or removed meanwhile does not come back.
-  if (!first && (sessions.some((s) => s.id === id) || !learners.some((x) => x.id === learner))) return;
-  kept = id;
+  if (sessions.some((s) => s.id === id) || !learners.some((x) => x.id === learner)) return;
   writing++;
-  (first || safe ? store.saveDraft(live.draft, safe) : store.updateDraft(live.draft)).catch(() => state.set({ kept: false })).finally(() => {
+  (safe ? store.saveDraft : store.updateDraft)(live.draft).catch(() => state.set({ kept: false })).finally(() => {
     writing--;
     if (late) write();
   });
@@ -146,7 +148,10 @@ export function restart(to?: Draft) {
 /** The learner whose lines these are: another may have been taken in hand since. */
 export const learner = (l: Live) => state.get().learners.find((x) => x.id === l.draft.learner);
 
-export const phase = (to: Phase) => draft({ phase: to }, { explained: undefined, ask: false, drawer: false, answer: false });
+export function phase(to: Phase) {
+  draft({ phase: to }, { explained: undefined, ask: false, drawer: false, answer: false });
+  flush();
+}
 
 export function answer() {
   if (live) draft({ helped: true }, { answer: !live.answer });
