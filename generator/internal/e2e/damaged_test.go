@@ -115,10 +115,10 @@ const putHarmed = `(async () => {
 	return JSON.stringify({ written, refused, hand });
 })()`
 
-// TestDamagedRecords puts damaged records on the device and looks at every
+// TestDamagedRecordFaults puts damaged records on the device and looks at every
 // screen: none may break, what is whole is shown, and nothing is lost. FAULTS=all
 // tries a thousand.
-func TestDamagedRecords(t *testing.T) {
+func TestDamagedRecordFaults(t *testing.T) {
 	s := serve(t, "/", built(t))
 	const batch = 25
 	list := harmedRecords(1000, rand.New(rand.NewPCG(11, 4)))

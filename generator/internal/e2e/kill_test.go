@@ -42,10 +42,10 @@ func (r *reports) habit(h http.Handler) http.Handler {
 	})
 }
 
-// TestKilled kills the browser while marks are made, and looks for them in the
+// TestKillFaults kills the browser while marks are made, and looks for them in the
 // next start: none that is older than promised may be missing. FAULTS=all kills
 // a hundred times in each engine.
-func TestKilled(t *testing.T) {
+func TestKillFaults(t *testing.T) {
 	kills := 2
 	if allFaults() {
 		kills = 100

@@ -92,9 +92,9 @@ func TestOnePress(t *testing.T) {
 	})
 }
 
-// TestTwoTabs changes different things in two tabs: both changes stay, each tab
+// TestRecordInTwoTabs changes different things in two tabs: both changes stay, each tab
 // shows what the other did, and who was removed does not come back.
-func TestTwoTabs(t *testing.T) {
+func TestRecordInTwoTabs(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
 	p.begin(s.address, "One")
