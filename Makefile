@@ -4,7 +4,7 @@ GO ?= go
 RACE := $(if $(shell command -v cc || command -v gcc || command -v clang),-race)
 NODE_STAMP := site-src/node_modules/.package-lock.json
 
-.PHONY: build serve test lint types bench tools
+.PHONY: build serve test lint types bench faults tools
 
 build:
 	$(GO) run ./generator build
@@ -31,6 +31,10 @@ $(NODE_STAMP): site-src/package.json site-src/package-lock.json
 
 bench:
 	$(GO) test -run '^$$' -bench . -benchmem ./...
+
+# Every file of a version with every fault of a host: about an hour. Counts are printed.
+faults:
+	FAULTS=all $(GO) test -v -timeout 4h -run 'Faults$$|Version|BackToOlder|Stale|TwoTabs|NoRoom|Interrupted|EarlierWorker|SignIn|StartWithout' ./generator/internal/e2e
 
 # Installs Chromium and Node from the system's packages where none is found.
 tools:

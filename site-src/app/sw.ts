@@ -1,6 +1,6 @@
 // The service worker: keeps every file of the site, answers from what is kept, and says when a newer version is ready.
 // worker/files.ts decides what counts as kept, worker/versions.ts which versions stay.
-import { fill, gap, get, listed, LOST, made, NAME, nameOf, older, scope, sw, why } from './worker/files.ts';
+import { fill, get, listed, LOST, made, missing, NAME, nameOf, older, scope, sw, why } from './worker/files.ts';
 import { abandon, begin, isActive, settle, unverified } from './worker/versions.ts';
 
 /** Tells every page of the site; update says that a page has a whole version already. */
@@ -15,8 +15,8 @@ async function keep(update: boolean) {
   try {
     await fill((n, of) => { void tell({ kind: 'saving', n, of }, update); });
   } catch (e) {
-    if (why(e) === 'full' && !await isActive()) await caches.delete(NAME); // what is in use needs the room more
-    await tell({ kind: 'failed', why: why(e) }, update);
+    if (why(e) === 'full' && !await isActive()) await caches.delete(NAME).catch(() => undefined); // what is in use needs the room more
+    await tell({ kind: why(e) === 'nowhere' ? 'cannot' : 'failed', why: why(e) }, update);
     throw e;
   }
 }
@@ -48,7 +48,7 @@ sw.addEventListener('message', (e) => {
     }
     if (e.data === 'kept?' || e.data === 'repair') {
       await settle();
-      if (e.data === 'repair' || await gap()) await keep(false);
+      if (e.data === 'repair' || (await missing()).length) await keep(false);
       await tell({ kind: 'ready' });
     }
   })().catch(() => undefined)); // the page has been told

@@ -63,8 +63,19 @@ func newPage(t testing.TB) *page {
 	if err := startBrowser(); err != nil {
 		t.Fatal(err)
 	}
+	return openTab(t, chromedp.WithNewBrowserContext())
+}
+
+// another opens one more tab of the same profile.
+func (p *page) another() *page {
+	p.t.Helper()
+	return openTab(p.t, chromedp.WithExistingBrowserContext(chromedp.FromContext(p.ctx).BrowserContextID))
+}
+
+func openTab(t testing.TB, profile chromedp.ContextOption) *page {
+	t.Helper()
 	p := &page{t: t}
-	ctx, cancel := chromedp.NewContext(browser, chromedp.WithNewBrowserContext())
+	ctx, cancel := chromedp.NewContext(browser, profile)
 	t.Cleanup(cancel)
 	p.ctx, p.close = ctx, cancel
 	// The first action binds the tab to its context, which must outlive it: no time limit here.

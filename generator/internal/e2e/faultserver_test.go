@@ -24,6 +24,7 @@ const (
 	oneByte fault = "byte"    // one byte changed
 	late    fault = "late"    // right, but after a while
 	down    fault = "down"    // no answer, and none to anything after it
+	stale   fault = "stale"   // that of the version before
 )
 
 var faults = []fault{missing, cutOff, signIn, oneByte, late, down}
@@ -33,7 +34,8 @@ const signInPage = "<!doctype html><html lang=\"en\"><title>Sign in</title><h1>F
 // harm is a habit of a server: it harms the files that it is told to.
 type harm struct {
 	mu    sync.Mutex
-	files map[string]fault // by name or pattern; "*" means every file
+	files map[string]fault  // by name or pattern; "*" means every file
+	old   map[string][]byte // the version before, for stale
 	gone  bool
 	met   int               // files harmed so far
 	seen  func(name string) // called before every answer, without the lock
@@ -62,6 +64,13 @@ func (f *harm) set(name string, how fault) {
 	}
 }
 
+// right leaves one file right while a pattern harms it.
+func (f *harm) right(name string) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	f.files[name] = ""
+}
+
 func (f *harm) count() int {
 	f.mu.Lock()
 	defer f.mu.Unlock()
@@ -83,9 +92,12 @@ func (f *harm) find(name string) (how fault, gone bool) {
 		name += "index.html"
 	}
 	for pattern, h := range f.files {
-		if ok, _ := path.Match(pattern, name); ok || pattern == "*" {
+		if like, _ := path.Match(pattern, name); like || pattern == "*" {
 			how = h
 		}
+	}
+	if exact, ok := f.files[name]; ok {
+		how = exact
 	}
 	if how == down {
 		f.gone = true
@@ -125,6 +137,8 @@ func (f *harm) answer(h http.Handler, name string, w http.ResponseWriter, r *htt
 	case oneByte:
 		data = append([]byte(nil), data...)
 		data[len(data)/2] ^= 1
+	case stale:
+		data = f.old[name]
 	case late:
 		time.Sleep(700 * time.Millisecond)
 	}

@@ -1,4 +1,5 @@
 // Registers the service worker, reports what it does, and tries again what failed.
+import { trusted } from './trusted.ts';
 
 /**
  * How far the site is kept on the device: not known yet; cannot be kept in this browser or at this address; being kept, n of
@@ -12,23 +13,11 @@ type Message = Kept & { update?: boolean };
 /** Waits (ms) before something is tried again by itself: the first, and the longest after doubling. */
 const FIRST = 15_000, LONGEST = 600_000;
 
-interface Policy { createScriptURL(url: string): string }
-const { trustedTypes } = globalThis as { trustedTypes?: { createPolicy(name: string, rules: Policy): Policy } };
-
-/** Where only trusted addresses of scripts are taken, the worker's own is one and no other. */
-const policy = trustedTypes?.createPolicy('sutur', {
-  createScriptURL: (url) => {
-    const { origin, pathname } = new URL(url, location.href);
-    if (origin !== location.origin || !pathname.endsWith('/sw.js')) throw new TypeError(`${url} is no script of this site`);
-    return url;
-  },
-});
-const trusted = (url: string) => policy?.createScriptURL(url) ?? url;
-
-let on: Reports | undefined, script = '', wait = FIRST, timer = 0, asked = false;
+let on: Reports | undefined, script = '', wait = FIRST, timer = 0, asked = false, last: Kept['kind'] = 'unknown';
 
 function report(k: Kept) {
   clearTimeout(timer);
+  last = k.kind;
   if (k.kind === 'ready') wait = FIRST;
   if (k.kind === 'failed' && k.why !== 'full') {
     timer = window.setTimeout(() => void attempt(), wait);
@@ -40,7 +29,8 @@ function report(k: Kept) {
 /** Says of a worker what becomes of it: it waits for a page to take it over, or it could not be. */
 function follow(reg: ServiceWorkerRegistration, w: ServiceWorker | null) {
   const tell = () => {
-    if (w?.state === 'redundant' && !reg.active) report({ kind: 'failed', why: 'network' });
+    // It says itself why, unless it could not begin.
+    if (w?.state === 'redundant' && !reg.active && last !== 'failed' && last !== 'cannot') report({ kind: 'failed', why: 'network' });
     if (w?.state !== 'installed' || !navigator.serviceWorker.controller) return;
     on?.newer(() => {
       asked = true;
@@ -83,7 +73,7 @@ export function keep(worker: string, reports: Reports): void {
   sw.addEventListener('message', (e: MessageEvent<Message>) => {
     const m = e.data;
     // An update is quiet: the version in use stays whole.
-    if (!m.update && ['saving', 'ready', 'failed'].includes(m.kind)) report(m);
+    if (!m.update && ['saving', 'ready', 'failed', 'cannot'].includes(m.kind)) report(m);
     if (m.update && m.why === 'full') on?.noRoom();
   });
   void attempt();

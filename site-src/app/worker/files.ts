@@ -24,8 +24,8 @@ export class Bad extends Error {
   constructor(readonly file: string, readonly why: 'network' | 'wrong') { super(`${file}: ${why}`); }
 }
 
-/** A failure in one word: no network, wrong bytes, or no room on the device. */
-export const why = (e: unknown) => (e instanceof Bad ? e.why : (e as Error)?.name === 'QuotaExceededError' ? 'full' : 'network');
+/** A failure in one word: no network, wrong bytes, no room on the device, or no place at all to keep anything (some private windows). */
+export const why = (e: unknown) => (e instanceof Bad ? e.why : (e as Error)?.name === 'QuotaExceededError' ? 'full' : 'nowhere');
 
 const urlOf = (name: string) => new URL(name, scope).href;
 
@@ -115,23 +115,36 @@ export function list(): Promise<Map<string, Entry>> {
 /** What the list says of a file; nothing where the list cannot be had. */
 export const listed = async (name: string) => (await list().catch(() => undefined))?.get(name);
 
-/** Keeps every file. Four at a time; the first that cannot be had ends it, and what was kept counts at the next try. */
-export async function fill(progress: (n: number, of: number) => void) {
-  const all = await list(), queue = [...all.values()];
-  let n = 0, failed = false;
+/** Does work for every file, four at a time; the first that cannot be had ends it. */
+async function each(files: Entry[], work: (e: Entry) => Promise<void>) {
+  const queue = [...files];
+  let failed = false;
   const one = async () => {
-    for (let e = queue.shift(); e && !failed; e = queue.shift()) {
-      await save(e).catch((x: unknown) => { failed = true; throw x; });
-      if (++n % 10 === 0) progress(n, all.size);
-    }
+    for (let e = queue.shift(); e && !failed; e = queue.shift()) await work(e).catch((x: unknown) => { failed = true; throw x; });
   };
   await Promise.all([one(), one(), one(), one()]);
 }
 
-/** Whether a file is missing in the cache: a browser may clear it and leave the worker. */
-export async function gap(): Promise<boolean> {
+/** Keeps every file. What was kept before the first that cannot be had counts at the next try. */
+export async function fill(progress: (n: number, of: number) => void) {
+  const all = await list();
+  let n = 0;
+  await each([...all.values()], async (e) => {
+    await save(e);
+    if (++n % 10 === 0) progress(n, all.size);
+  });
+  if (!(await missing()).length) return;
+  // WebKit was seen to lose what a worker had kept that did not get to its end: it still gave it when asked, for a while,
+  // and neither listed it nor took it anew. In a cache made afresh it is kept.
+  await caches.delete(NAME);
+  await each([...all.values()], save);
+  if ((await missing()).length) throw new Bad('', 'network');
+}
+
+/** The files that are not in the cache: a browser may clear it and leave the worker. */
+export async function missing(): Promise<Entry[]> {
   const there = new Set((await (await caches.open(NAME)).keys()).map((r) => r.url));
-  return !there.size || [...(await list()).keys()].some((n) => !there.has(urlOf(n)));
+  return [...(await list()).values()].filter((e) => !there.has(urlOf(e[0])));
 }
 
 /** A file that only an older version has, for a page that was opened with it. Its name carries its hash: it is no other. */
