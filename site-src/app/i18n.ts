@@ -13,9 +13,16 @@ export const has = (key: string) => key in table;
 
 const figures = new Intl.NumberFormat(lang);
 
+/** A name that someone has given, apart from the words around it: whatever its direction, or signs of direction in it, do. */
+export const isolate = (name: string) => `\u2068${name.replace(/[\u2066-\u2069]/g, '')}\u2069`;
+
+const GIVEN = ['child', 'file', 'found', 'where'];
+
 /** Puts values into a text's {places}. */
-export const fill = (text: string, vars: Vars) =>
-  text.replace(/\{(\w+)\}/g, (all, k: string) => (typeof vars[k] === 'number' ? figures.format(vars[k]) : vars[k] ?? all));
+export const fill = (text: string, vars: Vars) => text.replace(/\{(\w+)\}/g, (all, k: string) => {
+  const v = vars[k];
+  return typeof v === 'number' ? figures.format(v) : v === undefined ? all : GIVEN.includes(k) ? isolate(v) : v;
+});
 
 /** The string for a key; an entry with plural forms chooses by vars.n, and may have its own words for zero. A missing key shows itself. */
 export function t(key: string, vars: Vars = {}): string {

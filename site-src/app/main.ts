@@ -3,18 +3,20 @@ import * as state from './state.ts';
 import { whenCalm } from './calm.ts';
 import { closedBy } from './store/closed.ts';
 import * as store from './store/store.ts';
+import { hear } from './store/tabs.ts';
 import { h } from './dom.ts';
 import { t } from './i18n.ts';
 import { reopen, started, wayOut } from './offline/tools.ts';
 import { learner } from './screens/learner/learner.ts';
-import { lines } from './screens/lines/lines.ts';
 import { later, sheet } from './screens/later.ts';
-import { record } from './screens/record/record.ts';
+import { tellAside } from './screens/record/aside.ts';
 import { today } from './screens/today/today.ts';
 import type { View } from './screens/view.ts';
+import { follow } from './log/log.ts';
 import { linesHash, parseHash } from './share/link.ts';
 import { loadCatalogue, TextError } from './text/data.ts';
 import { early } from './theme.ts';
+import { linesName } from './text/names.ts';
 import type { Route } from './types.ts';
 import { apply, notice, tabs } from './view.ts';
 
@@ -30,10 +32,10 @@ function screen(r: Route): View {
   switch (r.name) {
     case 'today': return today();
     case 'rules': return later(t('nav.rules'), () => import('./screens/rules/rules.ts').then((m) => m.rules()));
-    case 'record': return record();
+    case 'record': return later(t('nav.record'), () => import('./screens/record/record.ts').then((m) => m.record()));
     case 'learner': return learner();
     case 'print': return later(t('print.title'), () => Promise.all([import('./screens/print/print.ts'), sheet('paper')]).then(([m]) => m.print()));
-    case 'lines': return lines(r.lines);
+    case 'lines': return later(linesName(state.get().catalogue.surahs, r.lines.from, r.lines.to), () => import('./screens/lines/lines.ts').then((m) => m.lines(r.lines)));
     case 'bad': return choose(r);
     case 'choose': return choose(undefined, r.pick);
   }
@@ -71,13 +73,16 @@ async function start() {
   const c = await loadCatalogue(catalogue!, sha!), answer = await kept, [k, closed] = typeof answer === 'string' ? [undefined, answer] : [answer];
   state.onChange(draw);
   state.set({
-    catalogue: c, route: parseHash(c, location.hash), learners: k?.learners ?? [], sessions: k?.sessions ?? [], taught: k?.taught ?? [],
-    settings: { ...state.defaults, ...k?.settings }, ...(closed && { closed }),
+    catalogue: c, route: parseHash(c, location.hash), ...k, settings: { ...state.defaults, ...k?.settings }, ...(closed && { closed }),
   });
   addEventListener('hashchange', () => state.set({ route: parseHash(c, location.hash) }));
+  hear((tables) => void follow(tables).catch(() => undefined));
+  // What is on the screen is kept by now, and is there again; with the version that the other tab has.
+  store.onOutdated(() => whenCalm(() => location.reload()));
   app.replaceChildren(hold, nav, said);
   app.removeAttribute('aria-busy');
   started();
+  tellAside();
 }
 
 start().catch((e: unknown) => {

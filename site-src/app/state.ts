@@ -4,17 +4,18 @@ import type { Kept as Offline } from './offline/offline.ts';
 import type { Closed } from './store/closed.ts';
 import type { Kept } from './store/store.ts';
 
-export interface Notice { text: string; action?: { label: string; run: () => void }; hold?: boolean; name?: string }
+export interface Notice { text: string; action?: { label: string; run: () => void }; hold?: boolean; name?: string; closed?: () => void }
 
 export interface State extends Omit<Kept, 'settings'> {
   catalogue: Catalogue; route: Route; settings: Settings; notice: Notice | undefined; kept: boolean; offline: Offline;
   closed?: Closed; // why the record could not be opened
+  drafts: number; // grows when another tab has written drafts
 }
 
 export const defaults: Settings = { learner: '', size: 1, spacing: 1, theme: 'auto', madd: 4, arid: 4 };
 
 let state = {
-  learners: [], sessions: [], taught: [], settings: defaults, route: { name: 'today' }, notice: undefined, kept: true, offline: { kind: 'unknown' },
+  learners: [], sessions: [], taught: [], settings: defaults, route: { name: 'today' }, notice: undefined, kept: true, aside: 0, told: 0, drafts: 0, offline: { kind: 'unknown' },
 } as unknown as State;
 let draw: () => void = () => undefined, waiting = false;
 

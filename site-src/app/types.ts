@@ -79,9 +79,13 @@ export interface Settings {
 
 export type Phase = 'find' | 'check' | 'read' | 'done';
 
-/** Lines being worked on, kept as a draft so that a closed page loses nothing. */
+/**
+ * A session not kept yet, so that a closed page loses nothing: one for each learner and set of lines. id will be that of the
+ * session; at is the address of the lines. Times are ISO 8601.
+ */
 export interface Draft {
-  learner: string; lines: Lines; phase: Phase; marks: Mark[]; stops: [number, number, boolean][]; helped: boolean; started: string;
+  id: string; learner: string; at: string; lines: Lines; phase: Phase; marks: Mark[]; stops: [number, number, boolean][];
+  helped: boolean; started: string; updated: string;
 }
 
 export type Route =

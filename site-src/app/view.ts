@@ -19,7 +19,7 @@ export function notice(el: HTMLElement) {
   if (n === said) return;
   said = n;
   clearTimeout(timer);
-  const close = () => state.set({ notice: undefined, kept: true });
+  const close = () => { state.set({ notice: undefined, kept: true }); n?.closed?.(); };
   if (n && !n.hold) timer = window.setTimeout(close, 9000);
   refill(el, n && h('div', { class: 'notice', 'data-t': `notice-${n.name ?? 'said'}` }, h('p', {}, n.text),
     n.action && h('button', { class: 'plain', 'data-t': 'notice-action', onclick: () => { const run = n.action!.run; close(); run(); } }, n.action.label),
@@ -37,7 +37,7 @@ export function apply(s: Settings) {
   root.style.setProperty('--spacing', String(s.spacing));
   if (s.theme === 'auto') delete root.dataset.theme;
   else root.dataset.theme = s.theme;
-  if (s.pencils) void import('./colour/pencils.ts').then((m) => m.apply(state.get().catalogue.families, state.get().settings.pencils));
+  if (s.pencils) void import('./colour/pencils.ts').then((m) => m.apply(state.get().catalogue.families, state.get().settings.pencils), () => { applied = undefined; });
   try {
     localStorage.setItem('sutur-theme', s.theme);
   } catch { /* a browser that keeps nothing still shows the page */ }

@@ -8,8 +8,6 @@ import (
 	"slices"
 	"testing"
 
-	"github.com/chromedp/cdproto/dom"
-
 	"sutur/generator/internal/build"
 )
 
@@ -60,24 +58,41 @@ func (p *page) oldLetters(k database) {
 	}
 }
 
-// TestKeptByTheFirstRelease opens the site over a database that the first
-// release left, and reads a backup that it saved: every mark stays on its
-// letter, though letters are counted anew in the words it stands on.
-func TestKeptByTheFirstRelease(t *testing.T) {
+// TestKeptByEarlierVersions opens the site over the databases that earlier
+// versions left, and reads a backup that the first release saved: every mark
+// stays on its letter, though letters are counted anew in the words it stands on,
+// and the draft can be taken up again.
+func TestKeptByEarlierVersions(t *testing.T) {
 	abs, err := filepath.Abs(filepath.Join(root, build.SourceDir, "test", "data"))
 	if err != nil {
 		t.Fatal(err)
 	}
-	old, err := os.ReadFile(filepath.Join(abs, "database-1.json"))
+	s := serve(t, "/", built(t))
+	for _, version := range []int{1, 2} {
+		t.Run(fmt.Sprintf("database %d", version), func(t *testing.T) {
+			s.upgraded(t, filepath.Join(abs, fmt.Sprintf("database-%d.json", version)), version)
+		})
+	}
+
+	t.Run("backup", func(t *testing.T) {
+		p := newPage(t)
+		p.open(s.address + "index.html#/record")
+		p.give("restore", filepath.Join(abs, "backup-1.json"))
+		p.wait("the backup to be read", visible(hook("notice-restored")))
+		p.oldLetters(p.readKept())
+		p.calm()
+	})
+}
+
+// upgraded opens the site over the database that an earlier version left.
+func (s *server) upgraded(t *testing.T, file string, version int) {
+	old, err := os.ReadFile(file)
 	if err != nil {
 		t.Fatal(err)
 	}
-	s := serve(t, "/", built(t))
-
-	t.Run("database", func(t *testing.T) {
-		p := newPage(t)
-		p.open(s.address + "about.html") // of the same origin, and it opens no database
-		eval[any](p, fmt.Sprintf(`new Promise((ok, no) => {
+	p := newPage(t)
+	p.open(s.address + "about.html") // of the same origin, and it opens no database
+	eval[any](p, fmt.Sprintf(`new Promise((ok, no) => {
 			const kept = %s, r = indexedDB.open("sutur", kept.version);
 			r.onerror = no;
 			r.onupgradeneeded = () => {
@@ -96,46 +111,33 @@ func TestKeptByTheFirstRelease(t *testing.T) {
 				tx.onabort = no;
 			};
 		})`, old))
-		if k := p.readKept(); k.Version != 1 || len(k.Sessions) != 2 || len(k.Drafts) != 1 {
-			t.Fatalf("the old database holds %+v", k)
-		}
-		p.open(s.address + "index.html")
-		p.wait("the record", `document.querySelector("[data-t^=next-]")`)
-		k := p.readKept()
-		if k.Version != 2 || len(k.Sessions) != 2 || len(k.Drafts) != 1 {
-			t.Errorf("the database holds %+v", k)
-		}
-		p.oldLetters(k)
-		if want := []markAt{{0, 2, 6, 0}, {12, 0, 6, 0}}; !slices.Equal(k.Drafts[0].Marks, want) {
-			t.Errorf("the marks of the draft are %v, want %v", k.Drafts[0].Marks, want)
-		}
-		// Taken up again, the lines show the draft's mark on the ra of 93:4.
-		p.wait("the way back to the draft", visible(hook("resume")))
-		eval[any](p, `(document.querySelector("[data-t=resume]").click(), 0)`) // the link takes two lines: its middle is beside it
-		p.wait("the lines", visible(hook("verse-93-4")))
-		text, err := theText()
-		if err != nil {
-			t.Fatal(err)
-		}
-		ra := letter(text, text.Find(93, 4), 0, 6)
-		p.wait("the mark on the ra", fmt.Sprintf(`[...(CSS.highlights.get("f-heavy") ?? [])].some(r =>
+	if k := p.readKept(); k.Version != version || len(k.Sessions) != 2 || len(k.Drafts) != 1 {
+		t.Fatalf("the old database holds %+v", k)
+	}
+	p.open(s.address + "index.html")
+	p.wait("the record", `document.querySelector("[data-t^=next-]")`)
+	k := p.readKept()
+	if k.Version != 3 || len(k.Sessions) != 2 || len(k.Drafts) != 1 {
+		t.Errorf("the database holds %+v", k)
+	}
+	p.oldLetters(k)
+	if want := []markAt{{0, 2, 6, 0}, {12, 0, 6, 0}}; !slices.Equal(k.Drafts[0].Marks, want) {
+		t.Errorf("the marks of the draft are %v, want %v", k.Drafts[0].Marks, want)
+	}
+	// Taken up again, the lines show the draft's mark on the ra of 93:4.
+	p.wait("the way back to the draft", visible(hook("resume")))
+	eval[any](p, `(document.querySelector("[data-t=resume]").click(), 0)`) // the link takes two lines: its middle is beside it
+	p.wait("the lines", visible(hook("verse-93-4")))
+	text, err := theText()
+	if err != nil {
+		t.Fatal(err)
+	}
+	ra := letter(text, text.Find(93, 4), 0, 6)
+	p.wait("the mark on the ra", fmt.Sprintf(`[...(CSS.highlights.get("f-heavy") ?? [])].some(r =>
 			r.startContainer.parentElement.matches('.w[data-v="12"][data-w="0"]') && r.startOffset === %d && r.endOffset === %d)`, ra.from, ra.to))
-		// Opened once more it is not moved again.
-		p.open(s.address + "index.html")
-		p.wait("the record", `document.querySelector("[data-t^=next-]")`)
-		p.oldLetters(p.readKept())
-		p.calm()
-	})
-
-	t.Run("backup", func(t *testing.T) {
-		p := newPage(t)
-		p.open(s.address + "index.html#/record")
-		p.wait("the place for a backup", `document.querySelector('`+hook("restore")+`')`)
-		doc := call(p, dom.GetDocument, dom.GetDocumentParams{})
-		node := call(p, dom.QuerySelector, dom.QuerySelectorParams{NodeID: doc.Root.NodeID, Selector: hook("restore")})
-		call(p, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: []string{filepath.Join(abs, "backup-1.json")}, NodeID: node.NodeID})
-		p.wait("the backup to be read", visible(hook("notice-restored")))
-		p.oldLetters(p.readKept())
-		p.calm()
-	})
+	// Opened once more it is not moved again.
+	p.open(s.address + "index.html")
+	p.wait("the record", `document.querySelector("[data-t^=next-]")`)
+	p.oldLetters(p.readKept())
+	p.calm()
 }

@@ -24,7 +24,9 @@ type chromium struct {
 
 // StartChromium starts Chromium for chromedp. The context is the browser's: a
 // tab is a context below it.
-func StartChromium() (context.Context, context.CancelFunc, error) {
+func StartChromium() (context.Context, context.CancelFunc, error) { return startChromium() }
+
+func startChromium(more ...chromedp.ExecAllocatorOption) (context.Context, context.CancelFunc, error) {
 	path, err := ChromiumPath()
 	if err != nil {
 		return nil, nil, err
@@ -37,7 +39,7 @@ func StartChromium() (context.Context, context.CancelFunc, error) {
 		chromedp.Flag("disable-gpu", true),
 		chromedp.Flag("host-resolver-rules", "MAP * ~NOTFOUND, EXCLUDE 127.0.0.1"),
 	)
-	alloc, cancelAlloc := chromedp.NewExecAllocator(context.Background(), opts...)
+	alloc, cancelAlloc := chromedp.NewExecAllocator(context.Background(), append(opts, more...)...)
 	ctx, cancel := chromedp.NewContext(alloc)
 	if err := chromedp.Do(ctx); err != nil {
 		cancel()
@@ -78,8 +80,12 @@ func (b *chromium) Version() string { return "Chromium " + b.version }
 func (b *chromium) Close()          { b.close() }
 
 func (b *chromium) New(ctx context.Context) (Session, error) {
+	return b.tab(ctx, chromedp.WithNewBrowserContext())
+}
+
+func (b *chromium) tab(ctx context.Context, store ...chromedp.ContextOption) (Session, error) {
 	s := &chromiumTab{}
-	s.ctx, s.cancel = chromedp.NewContext(b.ctx, chromedp.WithNewBrowserContext())
+	s.ctx, s.cancel = chromedp.NewContext(b.ctx, store...)
 	// The first action binds the tab to its context, which must outlive it: no time limit here.
 	if err := chromedp.Do(s.ctx); err != nil {
 		s.cancel()

@@ -16,9 +16,10 @@ import (
 // firefox is one Firefox without a screen.
 type firefox struct {
 	*bidi
-	run     *process
-	profile string
-	version string
+	run       *process
+	profile   string
+	version   string
+	temporary bool // the profile goes with the browser
 
 	mu   sync.Mutex
 	tabs map[string]*firefoxTab // by their context
@@ -47,14 +48,26 @@ func Firefox(forced bool) (Browser, error) {
 	if err != nil {
 		return nil, err
 	}
-	return tries("Firefox", func() (Browser, error) { return startFirefox(path, forced) })
+	prefs := quiet
+	if forced {
+		prefs += `user_pref("browser.display.document_color_use", 2);` + "\n"
+	}
+	return tries("Firefox", func() (Browser, error) {
+		profile, err := os.MkdirTemp("", "firefox")
+		if err != nil {
+			return nil, err
+		}
+		f, err := startFirefox(path, profile, prefs)
+		if err != nil {
+			os.RemoveAll(profile)
+			return nil, err
+		}
+		f.temporary = true
+		return f, nil
+	})
 }
 
-func startFirefox(path string, forced bool) (Browser, error) {
-	profile, err := os.MkdirTemp("", "firefox")
-	if err != nil {
-		return nil, err
-	}
+func startFirefox(path, profile, prefs string) (_ *firefox, err error) {
 	f := &firefox{profile: profile, tabs: map[string]*firefoxTab{}}
 	ok := false
 	defer func() {
@@ -62,10 +75,6 @@ func startFirefox(path string, forced bool) (Browser, error) {
 			f.Close()
 		}
 	}()
-	prefs := quiet
-	if forced {
-		prefs += `user_pref("browser.display.document_color_use", 2);` + "\n"
-	}
 	if err := os.WriteFile(filepath.Join(profile, "user.js"), []byte(prefs), 0o644); err != nil {
 		return nil, err
 	}
@@ -121,7 +130,9 @@ func (f *firefox) Close() {
 	if f.run != nil {
 		f.run.end()
 	}
-	os.RemoveAll(f.profile)
+	if f.temporary {
+		os.RemoveAll(f.profile)
+	}
 }
 
 // heard hands what the console says to its tab.
@@ -145,11 +156,16 @@ func (f *firefox) New(ctx context.Context) (Session, error) {
 	if err := f.call(ctx, "browser.createUserContext", nil, &user); err != nil {
 		return nil, err
 	}
+	return f.tab(ctx, user.UserContext)
+}
+
+// tab opens a tab in a user context; "default" is the profile's own store.
+func (f *firefox) tab(ctx context.Context, user string) (Session, error) {
 	var tab struct{ Context string }
-	if err := f.call(ctx, "browsingContext.create", map[string]any{"type": "tab", "userContext": user.UserContext}, &tab); err != nil {
+	if err := f.call(ctx, "browsingContext.create", map[string]any{"type": "tab", "userContext": user}, &tab); err != nil {
 		return nil, err
 	}
-	t := &firefoxTab{f: f, user: user.UserContext, context: tab.Context}
+	t := &firefoxTab{f: f, user: user, context: tab.Context}
 	f.mu.Lock()
 	f.tabs[t.context] = t
 	f.mu.Unlock()

@@ -27,7 +27,7 @@ export function panel(changed: () => void = () => undefined): HTMLElement {
     const settings = { ...state.get().settings, pencils };
     state.set({ settings });
     apply(c.families, pencils);
-    void keep(() => store.saveSettings(settings));
+    void keep(() => store.changeSettings({ pencils }));
     whenCalm(draw);
     changed();
     // The screen around may have been drawn anew; the keyboard stays where it was.

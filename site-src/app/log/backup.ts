@@ -1,7 +1,10 @@
-// The backup file: JSON, {"format":"sutur-backup","v":2,"saved":ISO time,"learners":[],"sessions":[],"taught":[]}.
-// Reading one checks every field before anything is written, so that a damaged or foreign file changes nothing. Version 1
-// counted letters in another way; its marks are moved when it is read.
+// The backup file: JSON, {"format":"sutur-backup","v":3,"saved":ISO time,"learners":[],"sessions":[],"taught":[]}, and
+// "damaged" with what could not be read on the device, as it was found; it is never read back. Reading a file checks every
+// field before anything is written, so that a damaged or foreign file changes nothing. Version 1 counted letters in another
+// way; its marks are moved when it is read.
 import { recount } from '../store/recount.ts';
+import { fits, sound } from '../store/shapes.ts';
+import type { Damaged } from '../store/sift.ts';
 import type { Kept } from '../store/store.ts';
 import type { Learner, Session, Taught } from '../types.ts';
 
@@ -15,42 +18,35 @@ export class BackupError extends Error {
 /** A file larger than this (bytes) is no backup of ours: a session takes about 1 KB. */
 export const LARGEST = 32 << 20;
 
-const VERSION = 2;
+/** As that of the database, so that the record can be saved from there as it is. */
+const VERSION = 3;
 
-export const write = (k: Records, saved: string): string =>
-  JSON.stringify({ format: 'sutur-backup', v: VERSION, saved, learners: k.learners, sessions: k.sessions, taught: k.taught }, null, 1);
+export function write(k: Records, damaged: Damaged[], saved: string): string {
+  const ids = new Set(k.learners.map((l) => l.id)), odd: Damaged[] = damaged.map(({ table, record }) => ({ table, record: plain(record) }));
+  // What no version knows, and what belongs to nobody, could not be read back.
+  const known = (table: keyof Records) => k[table].flatMap((x: Records[keyof Records][number]) => {
+    if (!('learner' in x) || ids.has(x.learner)) return [sound(table, x)];
+    odd.push({ table, record: x });
+    return [];
+  });
+  const file = { format: 'sutur-backup', v: VERSION, saved, learners: known('learners'), sessions: known('sessions'), taught: known('taught') };
+  return JSON.stringify({ ...file, ...odd.length && { damaged: odd } }, null, 1);
+}
 
-type Check = (x: unknown) => boolean;
-const text: Check = (x) => typeof x === 'string' && x.length <= 200;
-const id: Check = (x) => typeof x === 'string' && /^[\w-]{1,64}$/.test(x);
-const time: Check = (x) => typeof x === 'string' && /^\d{4}-\d\d-\d\dT[\d:.]+Z$/.test(x) && !Number.isNaN(Date.parse(x));
-const date: Check = (x) => typeof x === 'string' && /^\d{4}-\d\d-\d\d$/.test(x) && !Number.isNaN(Date.parse(x));
-const whole = (most: number): Check => (x) => Number.isInteger(x) && (x as number) >= 0 && (x as number) <= most;
-const flag: Check = (x) => typeof x === 'boolean';
-const shape = (fields: Record<string, Check>): Check => (x) =>
-  typeof x === 'object' && x !== null && Object.entries(fields).every(([k, ok]) => ok((x as Record<string, unknown>)[k]));
-const list = (most: number, ok: Check): Check => (x) => Array.isArray(x) && x.length <= most && x.every(ok);
-const or = (...checks: Check[]): Check => (x) => checks.some((ok) => ok(x));
-const is = (...values: unknown[]): Check => (x) => values.includes(x);
+/** A value as JSON has it; one that it cannot have, in words. */
+function plain(x: unknown): unknown {
+  try {
+    return JSON.stringify(x) === undefined ? String(x) : x;
+  } catch {
+    return String(x);
+  }
+}
 
-const absent = is(undefined);
-const ref = shape({ s: (x) => whole(114)(x) && x !== 0, a: (x) => whole(286)(x) && x !== 0, w: or(absent, whole(199)) });
-const mark = shape({ v: whole(999), w: whole(999), l: whole(99), count: whole(9) });
-const stop: Check = (x) => Array.isArray(x) && x.length === 3 && whole(999)(x[0]) && whole(999)(x[1]) && flag(x[2]);
+const FIELDS = ['format', 'v', 'saved', 'learners', 'sessions', 'taught', 'damaged'];
 
-const learner = shape({
-  id, name: text, place: ref, settled: flag, made: time, updated: time, order: or(absent, list(99, id)),
-  ready: or(absent, shape({ sessions: whole(20), days: whole(20), percent: whole(100) })),
-});
-const session = shape({
-  id, learner: id, day: date, at: time, rule: or(id, is('')), from: ref, to: ref, marks: list(5000, mark), stops: list(5000, stop),
-  found: whole(5000), missed: whole(5000), extra: whole(5000), helped: flag, outcome: is('alone', 'some', 'much'),
-});
-const taught = shape({ learner: id, rule: id, since: date, known: or(date, is('')) });
-
-function records<T>(x: unknown, name: string, ok: Check): T[] {
+function records<T>(x: unknown, name: 'learners' | 'sessions' | 'taught'): T[] {
   if (!Array.isArray(x)) throw new BackupError('damaged', name);
-  const at = x.findIndex((y) => !ok(y));
+  const at = x.findIndex((y) => !fits(name, y, true));
   if (at >= 0) throw new BackupError('damaged', `${name}, ${at + 1}`);
   return x as T[];
 }
@@ -64,10 +60,12 @@ export function parse(file: string): Records {
     throw new BackupError('not-json');
   }
   if (typeof x !== 'object' || x === null || x.format !== 'sutur-backup') throw new BackupError('foreign');
-  if (x.v !== 1 && x.v !== VERSION) throw new BackupError(Number(x.v) > VERSION ? 'newer' : 'damaged', 'v');
+  if (![1, 2, VERSION].includes(x.v as number)) throw new BackupError(Number(x.v) > VERSION ? 'newer' : 'damaged', 'v');
+  const odd = Object.keys(x).find((k) => !FIELDS.includes(k));
+  if (odd !== undefined) throw new BackupError('damaged', odd.slice(0, 40));
   const out = {
-    learners: records<Learner>(x.learners, 'learners', learner), sessions: records<Session>(x.sessions, 'sessions', session),
-    taught: records<Taught>(x.taught, 'taught', taught),
+    learners: records<Learner>(x.learners, 'learners'), sessions: records<Session>(x.sessions, 'sessions'),
+    taught: records<Taught>(x.taught, 'taught'),
   };
   const known = new Set(out.learners.map((l) => l.id));
   for (const [name, of] of [['sessions', out.sessions], ['taught', out.taught]] as const) {

@@ -10,7 +10,12 @@ export const LAST = 2;
 /** A total for every rule that was marked, the one met last first; sessions are newest first, as the store gives them. */
 export function totals(sessions: Session[]): Total[] {
   const by = new Map<string, Session[]>(), sum = (list: Session[], f: (s: Session) => number) => list.reduce((n, s) => n + f(s), 0);
-  for (const s of sessions) if (s.rule) by.set(s.rule, [...by.get(s.rule) ?? [], s]);
+  for (const s of sessions) {
+    if (!s.rule) continue;
+    const list = by.get(s.rule);
+    if (list) list.push(s);
+    else by.set(s.rule, [s]);
+  }
   return [...by].map(([rule, all]) => {
     const last = all.slice(0, LAST), places = (s: Session) => s.found + s.missed;
     return {

@@ -1,4 +1,5 @@
 // Registers the service worker, reports what it does, and tries again what failed.
+import { trusted } from './trusted.ts';
 
 /**
  * How far the site is kept on the device: not known yet; cannot be kept in this browser or at this address; being kept, n of
@@ -47,7 +48,7 @@ const seen = new WeakSet<ServiceWorkerRegistration>();
 export async function attempt(): Promise<void> {
   clearTimeout(timer);
   try {
-    const reg = await navigator.serviceWorker.register(script, { updateViaCache: 'none' });
+    const reg = await navigator.serviceWorker.register(trusted(script), { updateViaCache: 'none' });
     if (!seen.has(reg)) {
       seen.add(reg);
       follow(reg, reg.waiting);

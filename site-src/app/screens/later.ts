@@ -20,7 +20,9 @@ export function later(title: string, load: () => Promise<View>): View {
   const come = (v: View) => {
     if (left) return v.leave?.();
     real = v;
+    const at = node.contains(document.activeElement);
     node.replaceChildren(v.node);
+    if (at) node.querySelector('h1')?.focus({ preventScroll: true });
     node.removeAttribute('aria-busy');
     v.update();
   };

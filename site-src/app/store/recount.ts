@@ -2,6 +2,7 @@
 // both a hamza and the long alif after it. There a mark on a later letter moves on by one; a mark on the letter itself is
 // on the alif for a rule of long vowels, and on the hamza for any other.
 import type { Mark, Ref } from '../types.ts';
+import { VERSES } from './surahs.ts';
 
 // The words, in order: verses after the verse before (the first: after 1:1), word, letter, from 0.
 const PLACES = `
@@ -23,13 +24,6 @@ const PLACES = `
 66.2.2 29.4.1 10.13.1 51.7.2 272.1.2 2.4.3 30.1.2 152.2.2 26.2.2 9.3.3 3.0.1 47.2.3 14.10.2 3.26.2 31.6.2 3.11.2
 27.11.2 7.12.2 56.23.2 85.3.2 152.8.2 55.3.1 37.4.2 24.1.2 67.2.2 93.1.2 5.3.2 228.0.3 106.2.2 12.0.3
 `;
-// Verses of each surah.
-const VERSES = `
-7 286 200 176 120 165 206 75 129 109 123 111 43 52 99 128 111 110 98 135 112 78 118 64 77 227 93 88 69 60 34 30 73 54
-45 83 182 88 75 85 54 53 89 59 37 35 38 29 18 45 60 49 62 55 78 96 29 22 24 13 14 11 11 18 12 12 30 52 52 44 28 28 20
-56 40 31 50 40 46 42 29 19 36 25 22 17 19 26 30 20 15 21 11 8 8 19 5 8 8 11 11 8 3 9 5 4 7 3 6 3 5 4 5 6
-`;
-
 let places: Map<string, number> | undefined;
 
 function table() {
@@ -44,7 +38,7 @@ function table() {
 }
 
 /** The first verse of the lines counted through the whole text, from 0. */
-const ordinal = (r: Ref) => VERSES.trim().split(/\s+/).slice(0, r.s - 1).reduce((n, x) => n + Number(x), r.a - 1);
+const ordinal = (r: Ref) => VERSES.slice(0, r.s - 1).reduce((n, x) => n + x, r.a - 1);
 
 /** The marks of version 1 on lines from `from`, with letters counted as now. */
 export function recount(rule: string, from: Ref, marks: Mark[]): Mark[] {

@@ -1,61 +1,148 @@
-// Everything kept on the device goes through here. Other modules see plain values and promises.
-import type { Draft, Learner, Session, Settings, Taught } from '../types.ts';
-import { done, read, write } from './db.ts';
+// Everything kept on the device goes through here. Other modules see plain values and promises. A write changes the fields it
+// means of the record as it is stored, never all of it: another tab may have changed the rest.
+import type { Draft, Learner, Ref, Session, Settings, Taught } from '../types.ts';
+import { change, done, read, type Table, write } from './db.ts';
+import { type Damaged, Sift } from './sift.ts';
 
-export interface Kept { learners: Learner[]; sessions: Session[]; taught: Taught[]; settings: Partial<Settings> }
+export { onOutdated } from './db.ts';
 
-/** All that is kept, of every learner. */
-export const all = (): Promise<Kept> => read(['learners', 'sessions', 'taught', 'settings'], async (tx) => {
-  const [learners, sessions, taught, settings] = await Promise.all([
-    done<Learner[]>(tx.objectStore('learners').getAll()), done<Session[]>(tx.objectStore('sessions').getAll()),
-    done<Taught[]>(tx.objectStore('taught').getAll()), done<Partial<Settings> | undefined>(tx.objectStore('settings').get('device')),
-  ]);
-  sessions.sort((a, b) => (a.at < b.at ? 1 : -1));
-  return { learners, sessions, taught, settings: settings ?? {} };
-});
+/** aside is how many damaged records were set aside so far, told how many of them were told of. */
+export interface Kept { learners: Learner[]; sessions: Session[]; taught: Taught[]; settings: Partial<Settings>; aside: number; told: number }
 
-export const saveLearner = (l: Learner) => write(['learners'], (tx) => { tx.objectStore('learners').put(l); });
+/** Drafts kept for a learner: older ones go. */
+const DRAFTS = 20;
+
+/** All that a learner has under keys of more than one part. */
+const allOf = (learner: string) => IDBKeyRange.bound([learner], [learner, []]);
+
+/** All that is kept, of every learner; or only what is in some of the tables. */
+export async function all(): Promise<Kept>;
+export async function all(tables: Table[]): Promise<Partial<Kept>>;
+export async function all(tables: Table[] = ['learners', 'sessions', 'taught', 'settings', 'damaged']): Promise<Partial<Kept>> {
+  const sift = new Sift(), k: Partial<Kept> = {};
+  await read(['learners', 'sessions', 'taught', 'settings', 'damaged'], async (tx) => {
+    const records = async <T>(t: 'learners' | 'sessions' | 'taught') => {
+      if (tables.includes(t)) k[t] = sift.whole<T & never>(t, await done<unknown[]>(tx.objectStore(t).getAll()));
+    };
+    const value = (key: string) => done<unknown>(tx.objectStore('settings').get(key));
+    await Promise.all([
+      records<Learner>('learners'), records<Session>('sessions'), records<Taught>('taught'),
+      tables.includes('settings') && value('device').then((x) => { k.settings = sift.whole<Settings>('settings', x === undefined ? [] : [x])[0] ?? {}; }),
+      value('told').then((x) => { k.told = Number(x) || 0; }),
+      done(tx.objectStore('damaged').count()).then((n) => { k.aside = n; }),
+    ]);
+  });
+  if (sift.odd.length) {
+    const heirs = sift.heirs(k.learners ?? [], [...k.sessions ?? [], ...k.taught ?? []]);
+    k.learners?.push(...heirs);
+    k.aside! += sift.odd.length;
+    sift.done(heirs).catch(() => undefined); // what cannot be moved stays where it is, and is passed over again
+  }
+  k.sessions?.sort((a, b) => (a.at < b.at ? 1 : -1));
+  return k;
+}
+
+export const addLearner = (l: Learner) => write(['learners'], (tx) => { tx.objectStore('learners').put(l); });
+
+/** Changes some fields of a learner, undefined takes one away; a learner who is gone stays so. */
+export const changeLearner = (id: string, patch: Partial<{ [K in keyof Learner]: Learner[K] | undefined }>) => write(['learners'], (tx) => patchLearner(tx, id, patch));
+
+function patchLearner(tx: IDBTransaction, id: string, patch: Partial<{ [K in keyof Learner]: Learner[K] | undefined }>) {
+  change<Learner>(tx.objectStore('learners'), id, (l) => l && Object.fromEntries(
+    Object.entries({ ...l, updated: new Date().toISOString(), ...patch }).filter(([, v]) => v !== undefined)) as unknown as Learner);
+}
+
+/** Runs what belongs to a learner, if there is the learner still. */
+function ifThere(tx: IDBTransaction, learner: string, run: () => void) {
+  change(tx.objectStore('learners'), learner, (l) => { if (l) run(); return undefined; });
+}
 
 /** Removes a learner with everything that belongs to it. */
-export const removeLearner = (k: Kept, id: string) => write(['learners', 'sessions', 'taught', 'drafts'], (tx) => {
+export const removeLearner = (id: string) => write(['learners', 'sessions', 'taught', 'drafts'], (tx) => {
   tx.objectStore('learners').delete(id);
-  for (const s of k.sessions) if (s.learner === id) tx.objectStore('sessions').delete(s.id);
-  for (const x of k.taught) if (x.learner === id) tx.objectStore('taught').delete([id, x.rule]);
-  tx.objectStore('drafts').delete(id);
+  const own = tx.objectStore('sessions').index('learner').getAllKeys(id);
+  own.onsuccess = () => { for (const key of own.result) tx.objectStore('sessions').delete(key); };
+  tx.objectStore('taught').delete(allOf(id));
+  tx.objectStore('drafts').delete(allOf(id));
 });
 
-export const saveSettings = (s: Settings) => write(['settings'], (tx) => { tx.objectStore('settings').put(s, 'device'); });
+/** Changes some settings. */
+export const changeSettings = (patch: Partial<{ [K in keyof Settings]: Settings[K] | undefined }>) => write(['settings'], (tx) =>
+  change<object>(tx.objectStore('settings'), 'device', (s) => ({ ...s, ...patch })));
 
-/** Keeps a finished session with what follows from it: the learner's new place, the rules taught, no draft any more. */
-export const saveSession = (s: Session, l: Learner, added: Taught[]) => write(['sessions', 'learners', 'taught', 'drafts'], (tx) => {
-  tx.objectStore('sessions').put(s);
-  tx.objectStore('learners').put(l);
-  for (const x of added) tx.objectStore('taught').put(x);
-  tx.objectStore('drafts').delete(l.id);
+/**
+ * Keeps a finished session with what follows from it: the learner's new place, the rules taught, no draft any more. Nothing
+ * happens if it is kept already, or its learner is gone.
+ */
+export const saveSession = (s: Session, draft: string, place: Ref, added: Taught[]) => write(['sessions', 'learners', 'taught', 'drafts'], (tx) => {
+  tx.objectStore('drafts').delete([s.learner, draft]);
+  ifThere(tx, s.learner, () => change<Session>(tx.objectStore('sessions'), s.id, (was) => {
+    if (was) return undefined;
+    patchLearner(tx, s.learner, { place });
+    for (const x of added) change<Taught>(tx.objectStore('taught'), [x.learner, x.rule], (now) => now ?? x);
+    return s;
+  }));
 });
 
-export const putSession = (s: Session) => write(['sessions'], (tx) => { tx.objectStore('sessions').put(s); });
+/** Undoes saveSession: the session is a draft again, the rules it added go, and the place if nobody has changed it since. */
+export const unsaveSession = (d: Draft, place: { was: Ref; now: Ref }, added: Taught[]) => write(['sessions', 'learners', 'taught', 'drafts'], (tx) => {
+  change<Session>(tx.objectStore('sessions'), d.id, (s) => {
+    if (!s) return undefined; // removed meanwhile
+    tx.objectStore('sessions').delete(d.id);
+    tx.objectStore('drafts').put(d);
+    change<Learner>(tx.objectStore('learners'), d.learner, (l) =>
+      l && JSON.stringify(l.place) === JSON.stringify(place.now) ? { ...l, place: place.was, updated: new Date().toISOString() } : undefined);
+    for (const x of added) tx.objectStore('taught').delete([x.learner, x.rule]);
+    return undefined;
+  });
+});
+
+export const putSession = (s: Session) => write(['sessions', 'learners'], (tx) => ifThere(tx, s.learner, () => tx.objectStore('sessions').put(s)));
 export const dropSession = (id: string) => write(['sessions'], (tx) => { tx.objectStore('sessions').delete(id); });
 
-/** Undoes saveSession: the session and the rules it added go, the learner is as before. */
-export const unsaveSession = (id: string, was: Learner, added: Taught[]) => write(['sessions', 'learners', 'taught'], (tx) => {
-  tx.objectStore('sessions').delete(id);
-  tx.objectStore('learners').put(was);
-  for (const x of added) tx.objectStore('taught').delete([x.learner, x.rule]);
-});
-
-export const saveTaught = (x: Taught) => write(['taught'], (tx) => { tx.objectStore('taught').put(x); });
-export const dropTaught = (learner: string, rule: string) => write(['taught'], (tx) => { tx.objectStore('taught').delete([learner, rule]); });
-
 /** Says anew how far some rules of a learner are; those without an entry are not taught. */
-export const replaceTaught = (learner: string, rules: string[], now: Taught[]) => write(['taught'], (tx) => {
+export const replaceTaught = (learner: string, rules: string[], now: Taught[]) => write(['taught', 'learners'], (tx) => ifThere(tx, learner, () => {
   for (const rule of rules) tx.objectStore('taught').delete([learner, rule]);
   for (const x of now) tx.objectStore('taught').put(x);
+}));
+
+/** The drafts of a learner, the newest first. */
+export async function drafts(learner: string): Promise<Draft[]> {
+  const sift = new Sift(), list = await read(['drafts'], (tx) => done<unknown[]>(tx.objectStore('drafts').getAll(allOf(learner))));
+  const out = sift.whole<Draft>('drafts', list).sort((a, b) => (a.updated < b.updated ? 1 : -1));
+  sift.done().catch(() => undefined);
+  return out;
+}
+
+/** The draft of some lines. */
+export const draft = async (learner: string, at: string) => (await drafts(learner)).find((d) => d.at === at);
+
+/** Keeps a draft for good, unless it is a session by now or its learner is gone; older ones make room. */
+export const saveDraft = (d: Draft) => write(['drafts', 'sessions', 'learners'], (tx) => {
+  const to = tx.objectStore('drafts');
+  ifThere(tx, d.learner, () => change<Session>(tx.objectStore('sessions'), d.id, (kept) => {
+    if (kept) return undefined;
+    trim(to, d);
+    to.put(d);
+    return undefined;
+  }));
 });
 
-export const draft = (learner: string) => read(['drafts'], (tx) => done<Draft | undefined>(tx.objectStore('drafts').get(learner)));
-export const saveDraft = (d: Draft) => write(['drafts'], (tx) => { tx.objectStore('drafts').put(d); });
-export const dropDraft = (learner: string) => write(['drafts'], (tx) => { tx.objectStore('drafts').delete(learner); });
+/** Keeps a change of a draft as soon as can be: nothing is asked before, and a loss of power may undo it. */
+export const updateDraft = (d: Draft) => write(['drafts'], (tx) => {
+  tx.objectStore('drafts').put(d);
+  tx.commit?.();
+}, 'relaxed');
+
+function trim(drafts: IDBObjectStore, d: Draft) {
+  const r = drafts.getAll(allOf(d.learner)) as IDBRequest<Draft[]>;
+  r.onsuccess = () => {
+    const old = r.result.filter((x) => x.at !== d.at).sort((a, b) => (a.updated < b.updated ? 1 : -1)).slice(DRAFTS - 1);
+    for (const x of old) drafts.delete([x.learner, x.at]);
+  };
+}
+
+export const dropDraft = (d: Draft) => write(['drafts'], (tx) => { tx.objectStore('drafts').delete([d.learner, d.at]); });
 
 /** Adds the records of a backup in one transaction: all or nothing. */
 export const merge = (k: Pick<Kept, 'learners' | 'sessions' | 'taught'>) => write(['learners', 'sessions', 'taught'], (tx) => {
@@ -63,6 +150,12 @@ export const merge = (k: Pick<Kept, 'learners' | 'sessions' | 'taught'>) => writ
   for (const s of k.sessions) tx.objectStore('sessions').put(s);
   for (const x of k.taught) tx.objectStore('taught').put(x);
 });
+
+/** What was set aside, as it was found. */
+export const damaged = () => read(['damaged'], (tx) => done<Damaged[]>(tx.objectStore('damaged').getAll()));
+
+/** Notes that so many damaged records were told of. */
+export const tellDamaged = (n: number) => write(['settings'], (tx) => { tx.objectStore('settings').put(n, 'told'); });
 
 /** Asks the browser not to clear the record when space runs short. */
 export async function persist(): Promise<boolean> {

@@ -11,7 +11,9 @@ import { looks } from './looks.ts';
 
 export function learner(): View {
   const node = h('main', { class: 'learner' }), pencils = h('div', { class: 'card' });
-  void import('../../colour/panel.ts').then((m) => pencils.replaceChildren(m.panel()), () => pencils.remove());
+  const fill = () => void import('../../colour/panel.ts').then((m) => pencils.replaceChildren(m.panel()), () => pencils.replaceChildren(
+    h('p', { role: 'alert' }, t('error.part')), h('button', { class: 'plain', 'data-t': 'pencils-again', onclick: fill }, t('error.again'))));
+  fill();
   const line = kept(true);
   const draw = when(() => [...state.records(), state.get().settings], () => {
     const l = state.learner();

@@ -14,7 +14,7 @@ export function looks(): HTMLElement {
   const save = (patch: Partial<Settings>) => {
     const settings = { ...state.get().settings, ...patch };
     state.set({ settings });
-    void keep(() => store.saveSettings(settings));
+    void keep(() => store.changeSettings(patch));
   };
   const slide = (key: 'size' | 'spacing', min: number, max: number) => {
     const el = h('input', { id: key, type: 'range', min, max, step: .1, value: s[key], 'data-t': key, oninput: () => save({ [key]: Number(el.value) }) });

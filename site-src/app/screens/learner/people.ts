@@ -26,11 +26,10 @@ export function people(): HTMLElement {
 function choose(id: string) {
   const settings = { ...state.get().settings, learner: id };
   state.set({ settings });
-  void keep(() => store.saveSettings(settings));
+  void keep(() => store.changeSettings({ learner: id }));
 }
 
-const rename = (l: Learner, name: string) =>
-  keep(() => store.saveLearner({ ...l, name: name.trim().slice(0, 40), updated: new Date().toISOString() }));
+const rename = (l: Learner, name: string) => keep(() => store.changeLearner(l.id, { name: name.trim().slice(0, 40) }));
 
 /** Asks before everything of a learner goes. */
 function ask(l: Learner) {
@@ -38,7 +37,7 @@ function ask(l: Learner) {
     h('p', {}, t('people.sure', { child: l.name || t('child'), n: state.sessionsOf(l.id).length })),
     h('div', { class: 'row' },
       h('button', { class: 'big', 'data-t': 'keep', onclick: () => box.close() }, t('people.keep')),
-      h('button', { class: 'plain', 'data-t': 'confirm-remove', onclick: () => { box.close(); void keep(() => store.removeLearner({ ...state.get(), settings: {} }, l.id)); } }, t('people.remove'))));
+      h('button', { class: 'plain', 'data-t': 'confirm-remove', onclick: () => { box.close(); void keep(() => store.removeLearner(l.id)); } }, t('people.remove'))));
   box.addEventListener('close', () => box.remove());
   document.body.append(box);
   box.showModal();

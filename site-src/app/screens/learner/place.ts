@@ -10,7 +10,7 @@ import { surahSelect } from '../choose/fields.ts';
 export function place(l: Learner): HTMLElement {
   const save = (s: number, a: number) => {
     const most = state.get().catalogue.surahs[s - 1]!.count, to = { s, a: Math.min(Math.max(1, a || 1), most) };
-    void keep(() => store.saveLearner({ ...l, place: to, updated: new Date().toISOString() }));
+    void keep(() => store.changeLearner(l.id, { place: to }));
   };
   const surah = surahSelect('place-surah', l.place.s, () => save(Number(surah.value), 1));
   const verse = h('input', {

@@ -1,5 +1,4 @@
 // The adult's help. It stays shut while the child works, and closes again at every step.
-import * as state from '../../state.ts';
 import { h, renew } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import * as live from './live.ts';
@@ -8,7 +7,7 @@ import { perVerse } from './told.ts';
 export function drawer(el: HTMLElement) {
   const l = live.get();
   if (!l) return;
-  const child = state.learner()?.name || t('child'), { phase } = l.draft;
+  const child = live.learner(l)?.name || t('child'), { phase } = l.draft;
   const hints = l.rule && l.drawer ? perVerse(l) : [];
   renew(el,
     h('button', {

@@ -5,6 +5,7 @@ import { h, refill } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import { unpaint } from '../../marking/paint.ts';
 import { reopen, wayOut } from '../../offline/tools.ts';
+import { load } from '../../plan/held.ts';
 import { linesHash } from '../../share/link.ts';
 import { opening, TextError, verses } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
@@ -31,7 +32,7 @@ export function lines(want: Lines): View {
     h('header', { class: 'row' }, h('a', { class: 'button plain', href: '#/today', 'data-t': 'back' }, t('lines.back')),
       h('h1', { tabindex: '-1' }, name), menu(want)),
     task, hold, after, thumb, speech, h('p', { class: 'hidden', id: 'keys-help' }, t('drawer.keys')));
-  let sheet: Passage | undefined, gone = false, checked: unknown[] = [];
+  let sheet: Passage | undefined, gone = false, checked: unknown[] = [], heard = state.get().drafts;
 
   // What is scrolled into view, or comes into focus, does not lie under the controls.
   const height = new ResizeObserver(([e]) => setTimeout(() => { if (!gone) root.style.scrollPaddingBlockEnd = `${e!.borderBoxSize[0]!.blockSize + 8}px`; }));
@@ -48,6 +49,7 @@ export function lines(want: Lines): View {
     const l = live.get();
     if (!l || !sheet || gone) return;
     const { phase } = l.draft;
+    if (heard !== (heard = state.get().drafts)) void live.adopt();
     head(l);
     hold.hidden = phase === 'done';
     // What was opened in the lists stays open as long as they say the same.
@@ -70,10 +72,9 @@ export function lines(want: Lines): View {
   void (async () => {
     const who = state.learner()?.id ?? '';
     try {
-      const [vs, first, kept] = await Promise.all([verses(c, want.from, want.to), opening(c, want.from, want.to), who ? store.draft(who).catch(() => undefined) : undefined]);
+      const [vs, first, kept] = await Promise.all([verses(c, want.from, want.to), opening(c, want.from, want.to), who ? store.draft(who, linesHash(want)).catch(() => undefined) : undefined]);
       if (gone) return;
-      const again = kept && linesHash(kept.lines) === linesHash(want) && kept.phase !== 'done' ? kept : live.fresh(who, want);
-      const l = live.begin(c, vs, again);
+      const l = live.begin(c, vs, kept ? live.fitted(kept, vs) : live.fresh(who, want));
       sheet = passage(l, first);
       live.onChange(update);
       hold.replaceChildren(sheet.el);
@@ -81,6 +82,7 @@ export function lines(want: Lines): View {
       // The letters first; what is around them a moment later.
       head(l);
       requestAnimationFrame(() => setTimeout(update));
+      setTimeout(() => { if (!gone) load().catch(() => undefined); }, 2000); // for the place after the session, which can do without
     } catch (e) {
       if (!(e instanceof TextError)) throw e;
       hold.replaceChildren(h('div', { class: 'card', role: 'alert', 'data-t': 'text-error' },

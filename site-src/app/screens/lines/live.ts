@@ -1,5 +1,7 @@
 // The lines in hand: what is shown, the marks so far, and every way they change. Kept as a draft after each change.
 import * as state from '../../state.ts';
+import { linesHash } from '../../share/link.ts';
+import { newId } from '../../store/id.ts';
 import * as store from '../../store/store.ts';
 import { check, type Result } from '../../marking/check.ts';
 import { Stops } from '../../text/stops.ts';
@@ -11,44 +13,96 @@ export interface Live {
   answer: boolean; ask: boolean; drawer: boolean; say: string;
 }
 
-let live: Live | undefined, changed: () => void = () => undefined, timer = 0;
+let live: Live | undefined, changed: () => void = () => undefined, timer = 0, writing = 0, late = false, over = '';
 
 export const get = () => live;
 export const onChange = (f: () => void) => { changed = f; };
 
 export function begin(c: Catalogue, verses: Verse[], draft: Draft): Live {
   const index = c.rules.findIndex((r) => r.id === draft.lines.rule);
+  over = '';
   return live = {
     draft, verses, index, rule: c.rules[index], history: [], caret: undefined, explained: undefined, open: undefined,
     answer: false, ask: false, drawer: false, say: '',
   };
 }
 
-export const fresh = (learner: string, lines: Lines): Draft => ({
-  learner, lines, phase: lines.rule ? 'find' : 'read', marks: [], stops: [], helped: false, started: new Date().toISOString(),
-});
+export function fresh(learner: string, lines: Lines): Draft {
+  const now = new Date().toISOString();
+  return {
+    id: newId(), learner, at: linesHash(lines), lines, phase: lines.rule ? 'find' : 'read', marks: [], stops: [], helped: false, started: now, updated: now,
+  };
+}
+
+/** A draft as it fits the lines: what was kept of another text is left out. */
+export function fitted(d: Draft, verses: Verse[]): Draft {
+  const word = (v: number, w: number) => verses[v]?.words[w];
+  return { ...d, marks: d.marks.filter((m) => word(m.v, m.w)?.letters[m.l]), stops: d.stops.filter(([v, w]) => word(v, w)) };
+}
 
 export const leave = () => { flush(); live = undefined; };
 
+/**
+ * Quiet (ms) after which a draft is written once more, so that a loss of power does not undo it either. Not sooner: a mark
+ * that is made meanwhile would have to wait for it.
+ */
+const QUIET = 2000;
+
+/** Writes on their way at a time: more would only queue before the one that matters, as in a long stroke. */
+const MOST = 3;
+
+/** Keeps the draft at once, or as soon as one of those being written is. */
+function save() {
+  if (writing >= MOST) late = true;
+  else write();
+  clearTimeout(timer);
+  timer = window.setTimeout(flush, QUIET);
+}
+
+function write(safe = false) {
+  late = false;
+  // Someone without a learner yet may try everything; nothing is kept for them.
+  if (!live?.draft.learner || live.draft.id === over) return;
+  const { id, learner } = live.draft, { sessions, learners } = state.get();
+  // What another tab has kept or removed meanwhile does not come back.
+  if (sessions.some((s) => s.id === id) || !learners.some((x) => x.id === learner)) return;
+  writing++;
+  (safe ? store.saveDraft : store.updateDraft)(live.draft).catch(() => state.set({ kept: false })).finally(() => {
+    writing--;
+    if (late) write();
+  });
+}
+
+/** Writes what is not written yet, before the page may go. */
 function flush() {
-  if (!timer || !live) return;
+  if (!timer) return;
   clearTimeout(timer);
   timer = 0;
-  // Someone without a learner yet may try everything; nothing is kept for them.
-  if (live.draft.learner) store.saveDraft(live.draft).catch(() => state.set({ kept: false }));
+  write(true);
 }
 addEventListener('pagehide', flush);
 document.addEventListener('visibilitychange', () => { if (document.hidden) flush(); });
 
-export function set(patch: Partial<Live>) {
-  if (!live) return;
-  const kept = patch.draft && patch.draft !== live.draft;
-  live = { ...live, ...patch };
-  if (kept) timer ||= window.setTimeout(flush, 400);
+/** Says that a session is being kept, so that its draft does not come back; with '' that it was not. */
+export const closing = (id: string) => { over = id; };
+
+/** Takes over what another tab has made of the same lines. */
+export async function adopt() {
+  const was = live?.draft, now = was && await store.draft(was.learner, was.at).catch(() => undefined);
+  if (!live || !now || live.draft !== was || writing || JSON.stringify(now) === JSON.stringify(was)) return;
+  live = { ...live, draft: fitted(now, live.verses), history: [] };
   changed();
 }
 
-const draft = (patch: Partial<Draft>, more: Partial<Live> = {}) => live && set({ draft: { ...live.draft, ...patch }, ...more });
+export function set(patch: Partial<Live>) {
+  if (!live) return;
+  const changes = patch.draft && patch.draft !== live.draft;
+  live = { ...live, ...patch };
+  if (changes) save();
+  changed();
+}
+
+const draft = (patch: Partial<Draft>, more: Partial<Live> = {}) => live && set({ draft: { ...live.draft, ...patch, updated: new Date().toISOString() }, ...more });
 
 export const stops = (l: Live) => new Stops(l.verses, l.draft.stops);
 
@@ -86,7 +140,18 @@ export function moveStop(v: number, w: number) {
   draft({ stops: s.moved() });
 }
 
-export const phase = (to: Phase) => draft({ phase: to }, { explained: undefined, ask: false, drawer: false, answer: false });
+/** The lines from their beginning, as a session of their own. */
+export function restart(to?: Draft) {
+  if (live) set({ draft: to ?? fresh(live.draft.learner, live.draft.lines), history: [], caret: undefined, explained: undefined, ask: false, drawer: false, answer: false });
+}
+
+/** The learner whose lines these are: another may have been taken in hand since. */
+export const learner = (l: Live) => state.get().learners.find((x) => x.id === l.draft.learner);
+
+export function phase(to: Phase) {
+  draft({ phase: to }, { explained: undefined, ask: false, drawer: false, answer: false });
+  flush();
+}
 
 export function answer() {
   if (live) draft({ helped: true }, { answer: !live.answer });

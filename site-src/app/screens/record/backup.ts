@@ -9,18 +9,26 @@ import { today } from '../../log/week.ts';
 
 export function backup(): HTMLElement {
   const file = h('input', { type: 'file', accept: '.json,application/json', id: 'restore', class: 'hidden-file', 'data-t': 'restore', onchange: () => void restore(file) });
+  const { aside } = state.get();
   return h('section', { class: 'card backup' },
     h('h2', {}, t('backup.title')), h('p', {}, t('backup.what')),
+    aside > 0 && h('p', { class: 'quiet', 'data-t': 'aside' }, t('backup.aside', { n: aside })),
     h('div', { class: 'row' },
       h('button', { class: 'big', 'data-t': 'backup', onclick: () => void save() }, t('backup.save')),
       h('label', { for: 'restore', class: 'button big' }, t('backup.restore')), file));
 }
 
-async function save() {
-  const all = await store.all(), url = URL.createObjectURL(new Blob([write(all, new Date().toISOString())], { type: 'application/json' }));
-  h('a', { href: url, download: `sutur-${today()}.json` }).click();
-  setTimeout(() => URL.revokeObjectURL(url), 60_000);
-  state.set({ notice: { text: t('backup.saved') } });
+/** Hands the record over as a file. */
+export async function save() {
+  try {
+    const text = write(await store.all(), await store.damaged(), new Date().toISOString());
+    const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+    h('a', { href: url, download: `sutur-${today()}.json` }).click();
+    setTimeout(() => URL.revokeObjectURL(url), 60_000);
+    state.set({ notice: { text: t('backup.saved') } });
+  } catch {
+    state.set({ notice: { text: t('backup.not-saved'), hold: true } });
+  }
 }
 
 async function restore(input: HTMLInputElement) {
@@ -33,8 +41,8 @@ async function restore(input: HTMLInputElement) {
     if (more && !await keep(() => store.merge(add))) return;
     state.set({ notice: { text: t(more ? 'backup.restored' : 'backup.nothing', { n }), name: 'restored' } });
   } catch (e) {
-    if (!(e instanceof BackupError)) throw e;
-    state.set({ notice: { text: t(`backup.${e.code}`, { file: f.name, where: e.where }), hold: true, name: 'refused' } });
+    if (!(e instanceof BackupError)) state.set({ kept: false });
+    else state.set({ notice: { text: t(`backup.${e.code}`, { file: f.name, where: e.where }), hold: true, name: 'refused' } });
   } finally {
     input.value = '';
   }

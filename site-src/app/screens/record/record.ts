@@ -31,7 +31,7 @@ export function record(): View {
       all.length > shown && h('button', { class: 'plain', 'data-t': 'more', onclick: () => { shown += PAGE; draw(); } }, t('record.more', { n: all.length - shown })),
       backup());
   };
-  return { node, title: t('nav.record'), update: when(state.records, draw) };
+  return { node, title: t('nav.record'), update: when(() => [...state.records(), state.get().aside], draw) };
 }
 
 function row(s: Session): HTMLElement {

@@ -47,15 +47,14 @@ export async function move(unit: number, to: number) {
   if (!c) return;
   const order = c.reader.order.filter((u) => u !== unit);
   order.splice(to, 0, unit);
-  const l = { ...c.learner, order: order.map((u) => c.course.units[u]!.id), updated: new Date().toISOString() }, was = c.learner;
-  if (!await keep(() => store.saveLearner(l))) return;
-  state.set({ notice: { text: t('rules.moved', { rule: c.course.units[unit]!.name, n: to + 1 }), action: { label: t('undo'), run: () => void keep(() => store.saveLearner(was)) } } });
+  const { id, order: was } = c.learner;
+  if (!await keep(() => store.changeLearner(id, { order: order.map((u) => c.course.units[u]!.id) }))) return;
+  state.set({ notice: { text: t('rules.moved', { rule: c.course.units[unit]!.name, n: to + 1 }), action: { label: t('undo'), run: () => void keep(() => store.changeLearner(id, { order: was })) } } });
 }
 
 /** Back to the computed order. */
 export async function resetOrder() {
   const c = child();
   if (!c) return;
-  const { order: _, ...l } = c.learner;
-  await keep(() => store.saveLearner({ ...l, updated: new Date().toISOString() }));
+  await keep(() => store.changeLearner(c.learner.id, { order: undefined }));
 }

@@ -39,5 +39,5 @@ async function save(part: Partial<Record<'sessions' | 'days' | 'percent', number
   const c = child();
   if (!c) return;
   const { sessions, days, percent } = { ...c.criterion, ...part };
-  await keep(() => store.saveLearner({ ...c.learner, ready: { sessions, days, percent }, updated: new Date().toISOString() }));
+  await keep(() => store.changeLearner(c.learner.id, { ready: { sessions, days, percent } }));
 }

@@ -10,7 +10,7 @@ import { Practise, ReadOn, Review, Settle, Teach } from '../../plan/day.ts';
 import type { Readiness } from '../../plan/ready.ts';
 import { explain, reach, reason } from '../../plan/words.ts';
 import { linesHash } from '../../share/link.ts';
-import { saveLearner } from '../../store/store.ts';
+import { changeLearner } from '../../store/store.ts';
 import { prefetch } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
 import { lessonPath } from '../lesson.ts';
@@ -47,7 +47,7 @@ function draw(c: Child): HTMLElement {
 
 async function settle() {
   const l = state.learner();
-  if (l) await keep(() => saveLearner({ ...l, settled: true, updated: new Date().toISOString() }));
+  if (l) await keep(() => changeLearner(l.id, { settled: true }));
 }
 
 function why(c: Child, child: string): string {

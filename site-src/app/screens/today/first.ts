@@ -3,7 +3,8 @@ import * as state from '../../state.ts';
 import * as store from '../../store/store.ts';
 import { h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
-import { keep, newId } from '../../log/log.ts';
+import { keep } from '../../log/log.ts';
+import { newId } from '../../store/id.ts';
 import type { Learner } from '../../types.ts';
 
 /** A learner who starts with the last thirtieth of the text. */
@@ -15,10 +16,9 @@ export function newLearner(name: string): Learner {
 /** Keeps a new learner and takes it in hand. */
 export async function add(name: string) {
   const l = newLearner(name);
-  if (!await keep(() => store.saveLearner(l))) return;
-  const settings = { ...state.get().settings, learner: l.id };
-  state.set({ settings });
-  await keep(() => store.saveSettings(settings));
+  if (!await keep(() => store.addLearner(l))) return;
+  state.set({ settings: { ...state.get().settings, learner: l.id } });
+  await keep(() => store.changeSettings({ learner: l.id }));
   void store.persist();
 }
 

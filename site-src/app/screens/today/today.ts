@@ -3,32 +3,44 @@ import * as state from '../../state.ts';
 import { h, renew } from '../../dom.ts';
 import { t, weekday } from '../../i18n.ts';
 import { week } from '../../log/week.ts';
-import { linesHash } from '../../share/link.ts';
-import { draft } from '../../store/store.ts';
-import { linesName } from '../../text/names.ts';
 import type { Learner } from '../../types.ts';
 import { closed } from '../closed.ts';
 import { kept } from '../kept.ts';
 import { type View, when } from '../view.ts';
 import { first } from './first.ts';
+import { resume } from './resume.ts';
 
 export function today(): View {
   const node = h('div'), line = kept(false), main = h('main', { class: 'today' }, node, line.node);
-  let failed = false, asked = false;
+  let failed = false, asked = false, left: HTMLElement | undefined, whose = '';
   const draw = () => {
     const l = state.learner(), begun = !!node.querySelector('form'), shut = closed();
     if (shut) return renew(node, shut);
     if (!l) { if (!begun) renew(node, first()); return; } // what is being typed stays
-    renew(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), make?.() ?? wait(failed), days(l));
+    renew(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), make?.() ?? wait(failed, again), left, days(l));
     if (begun) node.querySelector('h1')?.focus({ preventScroll: true });
-    if (make) void resume(l, node.querySelector('.card')!);
-    else if (!asked) { // not before there is somebody to plan for: the first open stays small
+    if (!make && !asked) { // not before there is somebody to plan for: the first open stays small
       asked = true;
-      plan().then(draw, () => { failed = true; draw(); });
+      fetchPlan();
     }
   };
-  const update = when(state.records, draw);
-  return { node: main, title: t('nav.today'), update: () => { update(); line.update(); } };
+  const fetchPlan = () => {
+    failed = false;
+    plan().catch(() => { failed = true; }).then(draw);
+  };
+  const again = () => { if (failed) { fetchPlan(); draw(); } };
+  addEventListener('online', again);
+  const look = async (l = state.learner()) => {
+    left = l && await resume(l);
+    if (l === state.learner()) draw();
+  };
+  const update = when(() => [...state.records(), state.get().drafts], () => {
+    if (state.learner()?.id !== whose) left = undefined;
+    whose = state.learner()?.id ?? '';
+    draw();
+    void look();
+  });
+  return { node: main, title: t('nav.today'), update: () => { update(); line.update(); }, leave: () => removeEventListener('online', again) };
 }
 
 /** Makes the card, once what it takes has been fetched: the planner's code and the passage index. */
@@ -40,16 +52,10 @@ async function plan() {
   make = card;
 }
 
-/** Lines left half marked can be taken up again. */
-async function resume(l: Learner, card: Element) {
-  const d = await draft(l.id).catch(() => undefined), { surahs } = state.get().catalogue;
-  if (!d?.marks.length || d.phase === 'done' || !surahs[d.lines.to.s - 1] || card.querySelector('[data-t=resume]')) return;
-  card.append(h('p', {}, h('a', { href: linesHash(d.lines), 'data-t': 'resume' }, t('today.resume', { lines: linesName(surahs, d.lines.from, d.lines.to) }))));
-}
-
-const wait = (failed: boolean) => h('section', { class: 'card', role: 'status', 'data-t': failed ? 'no-plan' : 'planning' },
+const wait = (failed: boolean, again: () => void) => h('section', { class: 'card', role: 'status', 'data-t': failed ? 'no-plan' : 'planning' },
   h('p', {}, t(failed ? 'today.no-lines' : 'today.looking')),
-  failed && h('a', { class: 'button main', href: '#/lines' }, t('today.choose')));
+  failed && h('div', { class: 'row' }, h('a', { class: 'button main', href: '#/lines' }, t('today.choose')),
+    h('button', { class: 'plain', 'data-t': 'plan-again', onclick: again }, t('error.again'))));
 
 function days(l: Learner): HTMLElement {
   const all = week(state.sessionsOf(l.id)), n = all.reduce((x, d) => x + d.n, 0);
