@@ -35,7 +35,10 @@ const shape = (fields: Fields): Check => (x) => has(x, fields, true);
 const may = (ok: Check) => or(is(undefined), ok);
 const ref: Check = (x) => shape({ s: whole(114, 1), a: whole(286, 1), w: may(whole(199)) })(x) && (x as Ref).a <= VERSES[(x as Ref).s - 1]!;
 const inOrder = (from: Ref, to: Ref) => from.s < to.s || (from.s === to.s && (from.a < to.a || (from.a === to.a && (from.w ?? 0) <= (to.w ?? 999))));
-const marks = list(5000, shape({ v: whole(999), w: whole(999), l: whole(99), count: whole(9) }));
+const upTo = (most: number, x: unknown) => Number.isInteger(x) && (x as number) >= 0 && (x as number) <= most;
+// Most of a record is marks, so they are gone through without detours.
+const mark: Check = (x) => object(x) && upTo(999, x.v) && upTo(999, x.w) && upTo(99, x.l) && upTo(9, x.count) && Object.keys(x).length === 4;
+const marks = list(5000, mark);
 const stops = list(5000, (x) => Array.isArray(x) && x.length === 3 && whole(999)(x[0]) && whole(999)(x[1]) && flag(x[2]));
 
 /** The tables of records, each with the fields of one and, where a field must fit another, a check of the whole. */
