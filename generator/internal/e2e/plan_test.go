@@ -52,8 +52,9 @@ const step = (s) => ({ unit: s.Unit, places: s.Places, opens: s.Opens, lessons: 
 globalThis.plan = {
   async start() {
     const html = await (await fetch("index.html")).text();
-    const url = document.documentElement.dataset.catalogue = new DOMParser().parseFromString(html, "text/html").documentElement.dataset.catalogue;
-    c = await loadCatalogue(url);
+    const { catalogue, sha } = new DOMParser().parseFromString(html, "text/html").documentElement.dataset;
+    document.documentElement.dataset.catalogue = catalogue;
+    c = await loadCatalogue(catalogue, sha);
     x = course(await loadPhrases(c), c).x;
   },
   /** The mistakes, and how many comparisons were made. */

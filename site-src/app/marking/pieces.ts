@@ -35,17 +35,25 @@ export function copy(text: string, { slot, colour, below = -.9, above = 1.7 }: C
   return h('span', { class: 'again', 'data-text': text, style: `color:${colour};right:${em(-edge)};clip-path:polygon(${cut})` });
 }
 
-/** All shapes of a word as one drawing: a path a shape and colour. */
+/**
+ * All shapes of a word as one drawing: a path a shape and colour. Its box is that of the letters they
+ * stand under, so that it never makes a page wider.
+ */
 export function drawing(strokes: Stroke[], edge: number): SVGElement {
   const svg = document.createElementNS(SVG, 'svg'), paths = new Map<string, { d: string; s: Stroke }>();
-  svg.setAttribute('class', 'signs');
-  svg.setAttribute('viewBox', '0 0 100 100');
+  const xs: number[] = [], ys: number[] = [];
   for (const s of strokes) {
     const key = `${s.sign} ${s.colour}`, one = paths.get(key) ?? { d: '', s };
     const x = 100 * (edge - s.slot.at - s.slot.wide), y = s.over === undefined ? BELOW : -100 * s.over - DEEP;
     one.d += path(s.sign, x, y, 100 * s.slot.wide);
     paths.set(key, one);
+    xs.push(x, x + 100 * s.slot.wide);
+    ys.push(y, y + DEEP);
   }
+  const [x, y] = [Math.min(...xs), Math.min(...ys)], [wide, high] = [Math.max(...xs) - x, Math.max(...ys) - y];
+  svg.setAttribute('class', 'signs');
+  svg.setAttribute('viewBox', `${x} ${y} ${wide} ${high}`);
+  svg.style.cssText = `left:${em(x / 100)};top:${em(y / 100)};width:${em(wide / 100)};height:${em(high / 100)}`;
   for (const { d, s } of paths.values()) svg.append(stroke(d, s.sign, s.colour));
   return svg;
 }

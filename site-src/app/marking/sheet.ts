@@ -25,8 +25,15 @@ export class Sheet {
     this.at.set(`${s.v}.${s.w}`, s);
   }
 
-  /** Has everything measured and drawn anew, as when the font has come. */
-  forget() { for (const s of this.shown) if (s.key) s.key = 'old'; }
+  /** Has everything measured and drawn anew by draw once the font of el has come, unless it is there already. */
+  whenFont(el: HTMLElement, draw: () => void) {
+    const font = getComputedStyle(el).font, text = el.textContent;
+    if (document.fonts.check(font, text)) return;
+    void document.fonts.load(font, text).then(() => {
+      for (const s of this.shown) if (s.key) s.key = 'old';
+      draw();
+    }, () => undefined); // without the font, what was measured stays right
+  }
 
   word(v: number, w: number) { return this.at.get(`${v}.${w}`); }
 

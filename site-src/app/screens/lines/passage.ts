@@ -76,7 +76,7 @@ export function passage(l: live.Live, opening: string): Passage {
     if (laid && laid !== size) update();
     laid = size;
   }).observe(el);
-  if (document.fonts.status !== 'loaded') void document.fonts.ready.then(() => { sheet.forget(); update(); });
+  sheet.whenFont(text, update);
   return { el, sheet, update };
 }
 
