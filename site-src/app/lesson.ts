@@ -24,7 +24,7 @@ function colour(figure: HTMLElement, n: number) {
   }
   const draw = () => paint(sheet, figure, spans, `figure-${n}`);
   draw();
-  sheet.whenFont(text, draw);
+  sheet.whenFont(text.textContent, draw);
 }
 
 /** The shape of a family, which the style sheet names: these pages do without the catalogue. */

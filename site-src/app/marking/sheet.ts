@@ -9,6 +9,9 @@ export interface Box { left: number; right: number; top: number; bottom: number 
 
 const pen = document.createElement('canvas').getContext('2d');
 
+/** The reading font, as the style sheets name it; the size does not matter. */
+const FONT = '16px "Scheherazade New"';
+
 /** How far a letter's box reaches over and under the baseline, in em: engines give boxes of different heights. */
 const UP = 1, DOWN = .5;
 
@@ -25,11 +28,10 @@ export class Sheet {
     this.at.set(`${s.v}.${s.w}`, s);
   }
 
-  /** Has everything measured and drawn anew by draw once the font of el has come, unless it is there already. */
-  whenFont(el: HTMLElement, draw: () => void) {
-    const font = getComputedStyle(el).font, text = el.textContent;
-    if (document.fonts.check(font, text)) return;
-    void document.fonts.load(font, text).then(() => {
+  /** Has everything measured and drawn anew by draw once the reading font has come for text, unless it is there already. */
+  whenFont(text: string, draw: () => void) {
+    if (document.fonts.check(FONT, text)) return;
+    void document.fonts.load(FONT, text).then(() => {
       for (const s of this.shown) if (s.key) s.key = 'old';
       draw();
     }, () => undefined); // without the font, what was measured stays right

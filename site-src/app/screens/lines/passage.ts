@@ -76,7 +76,7 @@ export function passage(l: live.Live, opening: string): Passage {
     if (laid && laid !== size) update();
     laid = size;
   }).observe(el);
-  sheet.whenFont(text, update);
+  sheet.whenFont(text.textContent, update);
   return { el, sheet, update };
 }
 
