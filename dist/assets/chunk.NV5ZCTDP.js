@@ -1,1 +1,0 @@
-import{a as e}from"./chunk.BU2CQTTV.js";import{b as r}from"./chunk.NGFYTAMG.js";function m(a,n,o){return e("select",{id:a,"data-t":a,onchange:o},r().catalogue.surahs.map(t=>e("option",{value:t.n,selected:t.n===n},`${t.n}. ${t.la} · ⁧${t.ar}⁩`)))}export{m as a};

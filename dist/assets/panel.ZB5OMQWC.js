@@ -1,1 +1,0 @@
-import{a}from"./chunk.XWCQAGDA.js";import"./chunk.QOPA477N.js";import"./chunk.LE5DKOMH.js";import"./chunk.6RREKEHW.js";import"./chunk.NAY5RO25.js";import"./chunk.BU2CQTTV.js";import"./chunk.NGFYTAMG.js";export{a as panel};
