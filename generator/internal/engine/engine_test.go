@@ -54,7 +54,12 @@ func TestDrivers(t *testing.T) {
 				t.Fatal(err)
 			}
 			defer s.Close()
-			promised(t, ctx, s, srv.URL, func(what string) bool { return !strings.Contains(e.cannot, what) })
+			cannot := e.cannot
+			// Debian 12 without its updates has Firefox 140, whose driver has no command for it yet; 153 has.
+			if b.Name() == "firefox" && strings.HasPrefix(b.Version(), "Firefox 140.") {
+				cannot += " offline"
+			}
+			promised(t, ctx, s, srv.URL, func(what string) bool { return !strings.Contains(cannot, what) })
 		})
 	}
 }

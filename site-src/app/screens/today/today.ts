@@ -17,19 +17,20 @@ export function today(): View {
     const l = state.learner(), begun = !!node.querySelector('form'), shut = closed();
     if (shut) return renew(node, shut);
     if (!l) { if (!begun) renew(node, first()); return; } // what is being typed stays
-    renew(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), make?.() ?? wait(failed, again), left, days(l));
+    renew(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), make?.() ?? wait(failed, () => again(reloadIfThere)), left, days(l));
     if (begun) node.querySelector('h1')?.focus({ preventScroll: true });
     if (!make && !asked) { // not before there is somebody to plan for: the first open stays small
       asked = true;
       fetchPlan();
     }
   };
-  const fetchPlan = () => {
+  const fetchPlan = (after: () => void = () => undefined) => {
     failed = false;
-    plan().catch(() => { failed = true; }).then(draw);
+    plan().catch(() => { failed = true; after(); }).then(draw);
   };
-  const again = () => { if (failed) { fetchPlan(); draw(); } };
-  addEventListener('online', again);
+  const again = (after?: () => void) => { if (failed) { fetchPlan(after); draw(); } };
+  const online = () => again();
+  addEventListener('online', online);
   const look = async (l = state.learner()) => {
     left = l && await resume(l);
     if (l === state.learner()) draw();
@@ -40,7 +41,7 @@ export function today(): View {
     draw();
     void look();
   });
-  return { node: main, title: t('nav.today'), update: () => { update(); line.update(); }, leave: () => removeEventListener('online', again) };
+  return { node: main, title: t('nav.today'), update: () => { update(); line.update(); }, leave: () => removeEventListener('online', online) };
 }
 
 /** Makes the card, once what it takes has been fetched: the planner's code and the passage index. */
@@ -51,6 +52,9 @@ async function plan() {
   await load();
   make = card;
 }
+
+/** Some browsers never ask again for a part of the script that failed once: where the host answers, the page begins anew. */
+const reloadIfThere = () => void fetch(location.pathname, { cache: 'no-store' }).then((r) => { if (r.ok) location.reload(); }, () => undefined);
 
 const wait = (failed: boolean, again: () => void) => h('section', { class: 'card', role: 'status', 'data-t': failed ? 'no-plan' : 'planning' },
   h('p', {}, t(failed ? 'today.no-lines' : 'today.looking')),
