@@ -91,8 +91,6 @@ start().catch((e: unknown) => {
     h('button', { class: 'main', onclick: reopen }, t('error.again')), wayOut()));
 }).then(() => {
   const idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
-  // What the lines need is there before they are opened: they come at once, and with no signal too.
-  idle(() => void import('./screens/lines/lines.ts').catch(() => undefined));
   const failed = () => state.set({ offline: { kind: 'failed', why: 'network' } });
   idle(() => void import('./offline/offline.ts').then((m) => m.keep('sw.js', {
     kept: (offline) => state.set({ offline }),
