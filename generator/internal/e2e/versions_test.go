@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"path"
 	"strings"
+	"sync/atomic"
 	"testing"
 	"time"
 
@@ -85,12 +86,10 @@ func TestVersionOnTheWay(t *testing.T) {
 		t.Run(fmt.Sprint(at), func(t *testing.T) {
 			v, s, f, p := keepFirst(t)
 			s.host.Set(v[1])
-			n := 0
+			var n atomic.Int64 // requests come side by side
 			f.seen = func(name string) {
-				if name != "sw.js" {
-					if n++; n == at {
-						s.host.Set(v[2])
-					}
+				if name != "sw.js" && n.Add(1) == int64(at) {
+					s.host.Set(v[2])
 				}
 			}
 			p.next()
