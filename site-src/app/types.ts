@@ -27,14 +27,28 @@ export interface Word { text: string; letters: Letter[]; pause: number; lined?: 
 /** open says that the lines end within the verse: its last words are left out. */
 export interface Verse { s: number; a: number; text: string; page: number; juz: number; words: Word[]; events: Event[]; open?: boolean }
 
+/**
+ * All that is known here about a rule; the files of the rules say it. counts: every length the rule can have; setting: the
+ * family's setting that chooses among them; role: what its letter does, also for a child who has not been taught it; cases:
+ * sentences in place of why (see text/explain.ts); letters: those that decide it; at: a word that shows it, from 0.
+ */
 export interface Rule {
-  id: string; name: string; ar: string; tr: string; family: string; needs: string[]; counts: number[];
-  short: string; why: string; lesson?: string;
+  id: string; name: string; ar: string; tr: string; family: string; needs: string[]; counts: number[]; setting?: Length;
+  role?: 'silent' | 'long' | 'ending'; short: string; why: string; cases?: Record<string, string>; lesson?: string;
+  letters?: string; at: [surah: number, verse: number, word: number];
 }
+
+/** What an event's rule does not say. counts: lengths also accepted, at: only when reading on after the word, or at a stop there. */
+export interface Detail { id: string; counts?: number[]; at?: 'join' | 'stop'; text?: string }
+
+/** Lengths in which teachers differ: of a long vowel with hamza, and of one at a stop. */
+export type Length = 'madd' | 'arid';
+export type Lengths = Pick<Settings, Length>;
+
 export interface Surah { n: number; ar: string; la: string; count: number; file: string; page: number; juz: number; sha: string }
 export interface Family { id: string; light: string; dark: string; form: 'solid' | 'double' | 'dotted' | 'dashed' | 'wavy' }
 export interface Catalogue {
-  v: number; textDigest: string; surahs: Surah[]; rules: Rule[]; families: Family[]; details: string[];
+  v: number; textDigest: string; surahs: Surah[]; rules: Rule[]; families: Family[]; details: Detail[];
   juz: [number, number][]; pages: [number, number][];
   passages: string; passagesSha: string; // file of the passage index, beside the catalogue, and the digest of what is in it
   lessons: { id: string; name: string; ar: string; rules: string[] }[]; // rules taught together, in the lessons' order
@@ -73,7 +87,7 @@ export interface Session {
 export interface Taught { learner: string; rule: string; since: string; known: string }
 
 export interface Settings {
-  learner: string; size: number; spacing: number; theme: 'auto' | 'light' | 'dark'; madd: 4 | 5; arid: 2 | 4 | 6;
+  learner: string; size: number; spacing: number; theme: 'auto' | 'light' | 'dark'; madd: number; arid: number;
   pencils?: Record<string, string>; // a family's own colours on paper, #rrggbb by the id of the family of rules
 }
 

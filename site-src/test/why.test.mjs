@@ -1,35 +1,11 @@
-// The sentences that say why: each key can be reached, and events that differ from the common case of their rule get their own.
+// The sentences that say why: events that differ from the common case of their rule get their own.
 import assert from 'node:assert/strict';
-import { readdirSync, readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { opening, why } from '../node_modules/.out/app/text/explain.js';
 import { words } from '../node_modules/.out/app/text/letters.js';
+import { detail, details, read, rules } from './rules.mjs';
 
-const project = new URL('../../', import.meta.url);
-const read = (f) => readFileSync(new URL(f, project), 'utf8');
-const en = JSON.parse(read('site-src/strings/en.json'));
 const text = new Map(read('rules-content/text/quran.txt').trimEnd().split('\n').map((l) => l.split('\t')));
-const rules = readdirSync(new URL('rules-content/rules/', project)).flatMap((f) => JSON.parse(read(`rules-content/rules/${f}`)));
-const names = /var detailNames = [^{]*\{([^}]*)\}/.exec(read('generator/internal/recite/rule.go'))[1];
-const details = [...names.matchAll(/"([^"]*)"/g)].map((m) => m[1]);
-
-test('a key names a rule and something that sets an event apart', () => {
-  const kinds = new Set([...details.slice(1), 'unwritten', 'opening', 'always', 'join', 'stop', 'start']);
-  let n = 0;
-  for (const k of Object.keys(en).filter((x) => x.startsWith('why.'))) {
-    const [, rule, kind] = k.split('.');
-    assert.ok(rules.some((r) => r.id === rule), k);
-    assert.ok(kinds.has(kind) || `letter.${kind}` in en, k);
-    n++;
-  }
-  assert.ok(n > 20, `${n} sentences`);
-});
-
-test('no sentence keeps a place that nothing fills', () => {
-  for (const s of [...rules.map((r) => r.why), ...Object.entries(en).filter(([k]) => k.startsWith('why.')).map(([, v]) => v)]) {
-    assert.doesNotMatch(s.replace(/\{(letter|cause|count)\}/g, ''), /[{}]/, s);
-  }
-});
 
 // Twenty-nine surahs open with letters, 42 with two words of them: recitation-rules, known counts.
 test('the words of the opening letters, and no others, have no vowel sign', () => {
@@ -63,7 +39,7 @@ for (const [name, ref, w, l, rule, when, more, want] of [
     const next = text.get(`${s}:${a + 1}`);
     const verses = [t, next].filter(Boolean).map((x, i) => ({ s, a: a + i, text: x, words: words(x), events: [] }));
     const e = { w: w - 1, f: l - 1, n: 1, rule: rules.findIndex((r) => r.id === rule), count: 0, when: WHEN[when], before: false, unwritten: false,
-      cw: 0, cl: -1, ...more, detail: details.indexOf(more.detail ?? '') };
+      cw: 0, cl: -1, ...more, detail: detail(more.detail ?? '') };
     assert.match(why({ rules, details, settings: S }, verses, 0, e), want);
   });
 }

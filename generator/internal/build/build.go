@@ -84,7 +84,10 @@ func source(root string) (site.Source, []diag.Diagnostic) {
 	}
 	s.Engine = func() site.Engine { return recite.New(s.Text) }
 	var ds, more []diag.Diagnostic
-	s.Rules, ds = rules.Load(os.DirFS(filepath.Join(root, filepath.FromSlash(rules.Dir))))
+	content := os.DirFS(filepath.Join(root, filepath.FromSlash(rules.Dir)))
+	s.Rules, ds = rules.Load(content)
+	s.Details, more = rules.LoadDetails(content)
+	ds = append(ds, more...)
 	s.Passages = Index(s.Text)
 	s.Lessons, more = Lessons(root, s.Text, s.Passages, s.Rules)
 	return s, append(ds, more...)

@@ -2,12 +2,15 @@ package rules
 
 import (
 	"fmt"
+	"maps"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"unicode"
 
 	"sutur/generator/internal/diag"
+	"sutur/generator/internal/recite"
 )
 
 // check looks at each rule by itself, then at all of them together.
@@ -64,20 +67,53 @@ func (p placed) check() (ds []diag.Diagnostic) {
 			say("1 to 6 are accepted", "rule %s is held for %d counts", p.ID, c)
 		}
 	}
-	for i, s := range [...]string{p.Short, p.Why} {
+	if p.Setting != "" && !slices.Contains(Settings, p.Setting) {
+		say("settings are "+strings.Join(Settings, ", "), "rule %s is governed by %q", p.ID, p.Setting)
+	}
+	if p.Setting != "" && len(p.Counts) < 2 {
+		say("give the counts to choose from, or remove the setting", "rule %s has a setting and nothing to choose", p.ID)
+	}
+	if p.Role != "" && !slices.Contains(Roles, p.Role) {
+		say("roles are "+strings.Join(Roles, ", "), "rule %s has the role %q", p.ID, p.Role)
+	}
+	sentences := []string{p.Short, p.Why}
+	for _, k := range slices.Sorted(maps.Keys(p.Cases)) {
+		if !isCase(k) {
+			say("name a detail, unwritten, opening, always, join, stop, start, or a letter by four hexadecimal digits",
+				"rule %s has a sentence for %q", p.ID, k)
+		}
+		if strings.TrimSpace(p.Cases[k]) == "" {
+			say("write it", "rule %s has an empty sentence for %q", p.ID, k)
+		}
+		sentences = append(sentences, p.Cases[k])
+	}
+	for i, s := range sentences {
 		if s = strings.TrimSpace(s); s != "" && !strings.HasSuffix(s, ".") && !strings.HasSuffix(s, "?") {
 			say("end it with a full stop or a question mark", "rule %s has a sentence without an end: %q", p.ID, s)
 		}
 		for _, b := range brace.FindAllString(s, -1) {
 			if i == 0 || !slices.Contains(Placeholders, strings.Trim(b, "{}")) || len(b) < 3 {
-				say("{letter}, {cause} and {count} are accepted in why, none in short", "rule %s has %q in %q", p.ID, b, s)
+				say("{letter}, {cause} and {count} are accepted in why and cases, none in short", "rule %s has %q in %q", p.ID, b, s)
 			}
 		}
 		if strings.Contains(s, "{count}") && len(p.Counts) == 0 {
-			say("give counts or take {count} away", "rule %s speaks of a count and has none", p.ID)
+			say("give counts or remove {count}", "rule %s speaks of a count and has none", p.ID)
 		}
 	}
 	return ds
+}
+
+// isCase reports whether k can be a key of Rule.Cases.
+func isCase(k string) bool {
+	switch k {
+	case "unwritten", "opening", "always", "join", "stop", "start":
+		return true
+	}
+	if slices.Contains(recite.Details()[1:], k) {
+		return true
+	}
+	r, err := strconv.ParseUint(k, 16, 16)
+	return err == nil && len(k) == 4 && unicode.Is(unicode.Arabic, rune(r)) && unicode.IsLetter(rune(r))
 }
 
 // cycles reports every rule that, by way of needs, needs itself. One report a ring.
@@ -92,7 +128,7 @@ func cycles(all []placed, byID map[string]placed) (ds []diag.Diagnostic) {
 			return
 		case open:
 			ring := append(slices.Clone(path[slices.Index(path, id):]), id)
-			ds = append(ds, byID[id].problem("these rules need each other in a ring: "+strings.Join(ring, " needs "), "take one of the needs away"))
+			ds = append(ds, byID[id].problem("these rules need each other in a ring: "+strings.Join(ring, " needs "), "remove one of the needs"))
 			return
 		}
 		state[id] = open

@@ -2,7 +2,9 @@
 // the sentences that the check uses.
 //
 // The engine (package recite) decides where a rule acts; this package only speaks of it. Both lists of ids are complete:
-// an id that one side lacks is an error. The files are rules-content/rules/*.json, one a family, each a list of rules.
+// an id that one side lacks is an error. The files are rules-content/rules/*.json, one a family, each a list of rules, and
+// details.json beside them, what is said of each detail. The browser knows of rules what the catalogue says, and the
+// catalogue says what stands here.
 package rules
 
 import (
@@ -29,9 +31,24 @@ type Rule struct {
 	Family   string   `json:"family"`   // one of Families
 	Needs    []string `json:"needs"`    // ids of rules that are taught before it
 	Counts   []int    `json:"counts"`   // counts (lengths of one short vowel) that may be held; empty where none is
+	Setting  string   `json:"setting"`  // which of Settings chooses among Counts; empty where the place alone decides
+	Role     string   `json:"role"`     // one of Roles, or empty
 	Short    string   `json:"short"`    // one sentence: what to look for
 	Why      string   `json:"why"`      // sentence for the check, with {letter}, {cause} and {count}
+
+	// Cases holds sentences in place of Why where an event differs from the common case. A key is a detail's id, "unwritten"
+	// (heard, not written), "opening" (a letter that opens a surah), the reading in which the event holds (always, join, stop,
+	// start), or the letter that causes it, by four hexadecimal digits. The first of these that has a sentence is used.
+	Cases map[string]string `json:"cases"`
 }
+
+// Settings are the lengths in which teachers differ and a family chooses: madd for a long vowel with hamza, arid for one at
+// a stop.
+var Settings = []string{"madd", "arid"}
+
+// Roles say what a letter does under a rule, for a child who has not been taught the rule: it is written and not read, its
+// sound is drawn out, or the ending changes at a stop.
+var Roles = []string{"silent", "long", "ending"}
 
 // Families are the families in the order of their colours.
 var Families = []string{
@@ -42,15 +59,20 @@ var Families = []string{
 // that causes it, and the counts held.
 var Placeholders = []string{"letter", "cause", "count"}
 
-// placed is a rule with the place of its definition.
-type placed struct {
-	Rule
+// at is the place of a definition.
+type at struct {
 	file      string
 	line, col int
 }
 
-func (p placed) problem(found, do string) diag.Diagnostic {
+func (p at) problem(found, do string) diag.Diagnostic {
 	return diag.Diagnostic{File: p.file, Line: p.line, Col: p.col, Found: found, Do: do}
+}
+
+// placed is a rule with the place of its definition.
+type placed struct {
+	Rule
+	at
 }
 
 // Load reads the rule files of dir. The rules come back in the engine's order. If the diagnostics hold an error, the
@@ -63,13 +85,17 @@ func Load(dir fs.FS) ([]Rule, []diag.Diagnostic) {
 	var all []placed
 	var ds []diag.Diagnostic
 	for _, n := range names {
+		if n == detailsFile {
+			continue
+		}
 		src, err := fs.ReadFile(dir, n)
 		if err != nil {
 			ds = append(ds, diag.Diagnostic{File: path.Join(Dir, n), Found: err.Error()})
 			continue
 		}
-		ps, more := parse(path.Join(Dir, n), src)
-		all, ds = append(all, ps...), append(ds, more...)
+		const fields = "a rule has id, name, arabic, translit, family, needs, counts, setting, role, short, why and cases"
+		more := parse(path.Join(Dir, n), src, fields, func(r Rule, p at) { all = append(all, placed{r, p}) })
+		ds = append(ds, more...)
 	}
 	ds = append(ds, check(all)...)
 	slices.SortStableFunc(all, func(a, b placed) int { return index(a.ID) - index(b.ID) })
@@ -81,34 +107,35 @@ func Load(dir fs.FS) ([]Rule, []diag.Diagnostic) {
 	return list, ds
 }
 
-// parse reads one file: a list of rules. A mistake in the shape ends the file.
-func parse(file string, src []byte) (list []placed, ds []diag.Diagnostic) {
-	at := func(off int64) placed {
+// parse reads one file, a list of T, and hands on each with its place. A mistake in the shape ends the file.
+func parse[T any](file string, src []byte, fields string, use func(T, at)) (ds []diag.Diagnostic) {
+	place := func(off int64) at {
 		before := src[:min(int(off), len(src))]
-		return placed{file: file, line: 1 + bytes.Count(before, []byte("\n")), col: 1 + len([]rune(string(before[bytes.LastIndexByte(before, '\n')+1:])))}
+		return at{file, 1 + bytes.Count(before, []byte("\n")), 1 + len([]rune(string(before[bytes.LastIndexByte(before, '\n')+1:])))}
 	}
 	dec := json.NewDecoder(bytes.NewReader(src))
 	if tok, err := dec.Token(); err != nil || tok != json.Delim('[') {
-		return nil, []diag.Diagnostic{at(0).problem("this is not a list of rules", "write [ {…}, {…} ]")}
+		return []diag.Diagnostic{place(0).problem("this is not a list", "write [ {…}, {…} ]")}
 	}
 	for dec.More() {
 		var raw json.RawMessage
 		if err := dec.Decode(&raw); err != nil {
-			return list, append(ds, at(dec.InputOffset()).problem("this is not JSON: "+err.Error(), "mend the rule after this place"))
+			return append(ds, place(dec.InputOffset()).problem("this is not JSON: "+err.Error(), "correct the entry after this place"))
 		}
-		p := at(dec.InputOffset() - int64(len(raw)))
+		p := place(dec.InputOffset() - int64(len(raw)))
 		one := json.NewDecoder(bytes.NewReader(raw))
 		one.DisallowUnknownFields()
-		if err := one.Decode(&p.Rule); err != nil {
-			ds = append(ds, p.problem(strings.TrimPrefix(err.Error(), "json: "), "a rule has id, name, arabic, translit, family, needs, counts, short and why"))
+		var x T
+		if err := one.Decode(&x); err != nil {
+			ds = append(ds, p.problem(strings.TrimPrefix(err.Error(), "json: "), fields))
 			continue
 		}
-		list = append(list, p)
+		use(x, p)
 	}
 	if _, err := dec.Token(); err != nil {
-		ds = append(ds, at(int64(len(src))).problem("the list does not end", "write ] at its end"))
+		ds = append(ds, place(int64(len(src))).problem("the list does not end", "write ] at its end"))
 	} else if rest := bytes.TrimSpace(src[dec.InputOffset():]); len(rest) > 0 {
-		ds = append(ds, at(dec.InputOffset()).problem(fmt.Sprintf("%d bytes after the list", len(rest)), "take them away"))
+		ds = append(ds, place(dec.InputOffset()).problem(fmt.Sprintf("%d bytes after the list", len(rest)), "remove them"))
 	}
-	return list, ds
+	return ds
 }

@@ -14,6 +14,7 @@ import (
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/mushaf"
 	"sutur/generator/internal/recite"
+	"sutur/generator/internal/rules"
 )
 
 // DataVersion is the version of the data files' shape, the first field of the
@@ -23,17 +24,17 @@ const DataVersion = 1
 // catalogue is data/catalogue.<hash>.json.gz: all that a page needs before it
 // knows which verses it is to show.
 type catalogue struct {
-	Version    int          `json:"v"`
-	TextDigest string       `json:"textDigest"`
-	Surahs     []surahEntry `json:"surahs"`
-	Rules      []ruleEntry  `json:"rules"` // in the engine's order: events name rules by their index here
-	Families   []family     `json:"families"`
-	Details    []string     `json:"details"` // by the engine's number
-	Juz        [][2]int     `json:"juz"`     // surah and verse each begins with
-	Pages      [][2]int     `json:"pages"`
-	Passages   string       `json:"passages"` // the passage index, beside the catalogue
-	PassageSHA string       `json:"passagesSha"`
-	Lessons    []unitEntry  `json:"lessons"` // in teaching order; rules that no lesson teaches are not among them
+	Version    int            `json:"v"`
+	TextDigest string         `json:"textDigest"`
+	Surahs     []surahEntry   `json:"surahs"`
+	Rules      []ruleEntry    `json:"rules"` // in the engine's order: events name rules by their index here
+	Families   []family       `json:"families"`
+	Details    []rules.Detail `json:"details"` // by the engine's number
+	Juz        [][2]int       `json:"juz"`     // surah and verse each begins with
+	Pages      [][2]int       `json:"pages"`
+	Passages   string         `json:"passages"` // the passage index, beside the catalogue
+	PassageSHA string         `json:"passagesSha"`
+	Lessons    []unitEntry    `json:"lessons"` // in teaching order; rules that no lesson teaches are not among them
 }
 
 type surahEntry struct {
@@ -47,17 +48,23 @@ type surahEntry struct {
 	SHA    string `json:"sha"` // SHA-256 of what is in the file, in base64: text, numbers and events
 }
 
+// ruleEntry is all that the browser knows about a rule; see rules.Rule.
 type ruleEntry struct {
-	ID       string   `json:"id"`
-	Name     string   `json:"name"`
-	Arabic   string   `json:"ar"`
-	Translit string   `json:"tr"`
-	Family   string   `json:"family"`
-	Needs    []string `json:"needs"`
-	Counts   []int    `json:"counts"`
-	Short    string   `json:"short"`
-	Why      string   `json:"why"`
-	Lesson   string   `json:"lesson"` // id of the lesson that teaches it
+	ID       string            `json:"id"`
+	Name     string            `json:"name"`
+	Arabic   string            `json:"ar"`
+	Translit string            `json:"tr"`
+	Family   string            `json:"family"`
+	Needs    []string          `json:"needs"`
+	Counts   []int             `json:"counts"`
+	Setting  string            `json:"setting,omitempty"`
+	Role     string            `json:"role,omitempty"`
+	Short    string            `json:"short"`
+	Why      string            `json:"why"`
+	Cases    map[string]string `json:"cases,omitempty"`
+	Lesson   string            `json:"lesson"`            // id of the lesson that teaches it
+	Letters  string            `json:"letters,omitempty"` // the letters that decide it, where a set of letters does
+	Example  [3]int            `json:"at"`                // a short word in which it acts: surah, verse, word from 0
 }
 
 type family struct {
@@ -71,7 +78,7 @@ type family struct {
 // that names them. It returns where the catalogue is, and the lines that each
 // lesson proposes, which follow from the passage index.
 func dataFiles(s Source) (files []bundle.File, where dataFile, try [][]Try) {
-	c := catalogue{Version: DataVersion, TextDigest: hex.EncodeToString(s.Text.Digest[:]), Details: recite.Details()}
+	c := catalogue{Version: DataVersion, TextDigest: hex.EncodeToString(s.Text.Digest[:]), Details: s.Details}
 	c.Surahs = make([]surahEntry, len(s.Text.Surahs))
 	files = make([]bundle.File, len(s.Text.Surahs))
 	var passages bundle.File
@@ -80,13 +87,13 @@ func dataFiles(s Source) (files []bundle.File, where dataFile, try [][]Try) {
 		try = tryFor(s, s.Passages)
 		passages = c.addPassages(s)
 	})
+	wg.Go(func() { c.Rules = ruleEntries(s) })
 	each(len(files), func() func(int) {
 		e := encoder{engine: s.Engine()} // one for each worker: its buffers are used again
 		return func(i int) {
 			files[i], c.Surahs[i] = e.surah(s, i)
 		}
 	})
-	c.Rules = ruleEntries(s)
 	for _, f := range s.Families {
 		c.Families = append(c.Families, family{f.Name, f.Light, f.Dark, f.Form})
 	}
@@ -109,14 +116,14 @@ func ruleEntries(s Source) []ruleEntry {
 			lessons[r] = l.ID
 		}
 	}
+	sets, at := recite.Sets(), examples(s)
 	list := make([]ruleEntry, len(s.Rules))
 	for i, r := range s.Rules {
-		list[i] = ruleEntry{r.ID, r.Name, r.Arabic, r.Translit, r.Family, r.Needs, r.Counts, r.Short, r.Why, lessons[r.ID]}
-		if r.Needs == nil {
-			list[i].Needs = []string{}
-		}
-		if r.Counts == nil {
-			list[i].Counts = []int{}
+		list[i] = ruleEntry{
+			ID: r.ID, Name: r.Name, Arabic: r.Arabic, Translit: r.Translit, Family: r.Family,
+			Needs: append([]string{}, r.Needs...), Counts: append([]int{}, r.Counts...), Setting: r.Setting, Role: r.Role,
+			Short: r.Short, Why: r.Why, Cases: r.Cases,
+			Lesson: lessons[r.ID], Letters: sets[recite.RuleID(i)], Example: at[i],
 		}
 	}
 	return list

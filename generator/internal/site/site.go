@@ -36,8 +36,9 @@ type Source struct {
 	Dir      string // absolute path of site-src
 	Licences fs.FS  // licence files of what the site carries; they are published beside it
 	Text     *mushaf.Text
-	Engine   func() Engine // makes an engine for one goroutine
-	Rules    []rules.Rule  // in the engine's order
+	Engine   func() Engine  // makes an engine for one goroutine
+	Rules    []rules.Rule   // in the engine's order
+	Details  []rules.Detail // by the engine's number
 	Families []colour.Family
 	CSS      string          // the families' colours
 	Lessons  []lesson.Lesson // in teaching order
@@ -47,6 +48,7 @@ type Source struct {
 // Engine finds the events of verses, as *recite.Engine does.
 type Engine interface {
 	Verse(dst []recite.Event, v int) []recite.Event
+	Reading(dst []recite.Event, v int, r recite.Reading) []recite.Event
 }
 
 // Make returns the files of the site sorted by name, or diagnostics with at

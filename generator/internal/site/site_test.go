@@ -37,6 +37,10 @@ type oneEvent struct{ e recite.Event }
 
 func (o oneEvent) Verse(dst []recite.Event, _ int) []recite.Event { return append(dst, o.e) }
 
+func (o oneEvent) Reading(dst []recite.Event, v int, _ recite.Reading) []recite.Event {
+	return o.Verse(dst, v)
+}
+
 var sample = map[string]string{
 	"app/main.ts":              "console.log(1)",
 	"app/sw.ts":                "declare const __PRECACHE__: unknown; console.log(__PRECACHE__)",

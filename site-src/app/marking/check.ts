@@ -1,5 +1,5 @@
 // Compares the child's marks with the places of the rule. Pure; runs on every stop and every mark.
-import type { Event, Mark, Place, Rule, Settings, Verse } from '../types.ts';
+import type { Detail, Event, Lengths, Mark, Place, Rule, Verse } from '../types.ts';
 import { counts } from '../text/counts.ts';
 import type { Stops } from '../text/stops.ts';
 
@@ -17,20 +17,16 @@ export function places(verses: Verse[], rule: number, stops: Stops): Hit[] {
   return verses.flatMap((x, v) => x.events.filter((e) => e.rule === rule && stops.holds(v, e)).map((e) => ({ v, e })));
 }
 
-// Details that speak of a stop after the word alone, or of reading on alone.
-const ONLY: Record<string, boolean> = { 'two-or-six': false, 'six-at-stop': true };
-
 /** details are the catalogue's, by the number that an event has. */
 export function check(
-  verses: Verse[], index: number, rule: Rule, marks: Mark[], stops: Stops, s: Pick<Settings, 'madd' | 'arid'>, details: string[],
+  verses: Verse[], index: number, rule: Rule, marks: Mark[], stops: Stops, s: Lengths, details: Detail[],
 ): Result {
   const all = places(verses, index, stops), out: Result = { found: [], missed: [], extra: [] };
   const used = new Set<Mark>(marks.filter((m) => all.some((h) => on(m, h.v, h.e))));
   for (const { v, e } of all) {
     const here = marks.filter((m) => on(m, v, e));
     if (here.length) {
-      const detail = details[e.detail] ?? '', only = ONLY[detail], fits = only === undefined || only === stops.after(v, e.w);
-      const { want, also } = counts(rule, e, s, fits ? detail : ''), mark = here.find((m) => m.count) ?? here[0]!;
+      const { want, also } = counts(rule, e, s, details[e.detail], stops.after(v, e.w)), mark = here.find((m) => m.count) ?? here[0]!;
       const count = !mark.count || !want ? 'none' : mark.count === want ? 'right' : also.includes(mark.count) ? 'also' : 'other';
       out.found.push({ v, e, mark, count, want });
     } else if (!e.unwritten) {

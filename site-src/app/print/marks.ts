@@ -2,7 +2,7 @@
 import { order } from '../plan/ladder.ts';
 import { counts } from '../text/counts.ts';
 import { Stops } from '../text/stops.ts';
-import type { Catalogue, Settings, Verse } from '../types.ts';
+import type { Catalogue, Lengths, Verse } from '../types.ts';
 import type { Show } from './options.ts';
 
 /** Letter l of a word (n letters): the rules on it, by index, the one whose colour is shown first; counts in the same order. */
@@ -18,7 +18,7 @@ export function shown(c: Catalogue, show: Show, focus: string, taught: ReadonlyS
   return [...index.has(focus) ? [focus] : [], ...all.map((r) => r.id)].map((id) => index.get(id)!);
 }
 
-export function marks(c: Catalogue, verses: Verse[], rules: number[], settings: Pick<Settings, 'madd' | 'arid'>): Marks {
+export function marks(c: Catalogue, verses: Verse[], rules: number[], settings: Lengths): Marks {
   const rank = new Map(rules.map((r, i) => [r, i])), stops = new Stops(verses), totals = new Map(rules.map((r) => [r, 0]));
   const cells = verses.map((verse, v) => {
     const words: Cell[][] = verse.words.map(() => []);

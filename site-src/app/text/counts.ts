@@ -1,16 +1,21 @@
-// The count a rule is held, under the two settings teachers differ in.
-import type { Event, Rule, Settings } from '../types.ts';
+// The lengths that are right for an event, in counts. The catalogue says which.
+import type { Detail, Event, Length, Lengths, Rule } from '../types.ts';
 
-const FOUR_OR_FIVE = new Set(['madd-muttasil', 'madd-munfasil', 'madd-silah-long']);
-const AT_STOP = new Set(['madd-arid', 'madd-lin']);
-
-// Lengths that some teachers accept in single places, which the event's detail names.
-const PLACES: Record<string, number[]> = { 'four-or-six': [4], 'two-or-six': [2], 'six-at-stop': [6] };
-
-/** The count expected for an event (0 for none), and every count that some teachers accept. detail is the event's, by id. */
-export function counts(rule: Rule, e: Event, s: Pick<Settings, 'madd' | 'arid'>, detail = ''): { want: number; also: number[] } {
+/**
+ * The count expected for an event (0 for none), and every other count that some teachers accept. stop: whether the reader
+ * stops after the event's word; without it, what is accepted only there or only elsewhere is left out.
+ */
+export function counts(rule: Rule, e: Event, s: Lengths, detail?: Detail, stop?: boolean): { want: number; also: number[] } {
   if (!e.count) return { want: 0, also: [] };
-  const want = FOUR_OR_FIVE.has(rule.id) ? s.madd : AT_STOP.has(rule.id) ? s.arid : e.count;
-  const others = [...rule.id === 'madd-lazim-letter' ? [] : rule.counts, ...PLACES[detail] ?? []]; // of those letters few have two ways
-  return { want, also: [...new Set([e.count, ...others])].filter((c) => c && c !== want) };
+  const want = rule.setting ? s[rule.setting] : e.count, here = !detail?.at || stop === (detail.at === 'stop');
+  const all = [e.count, ...rule.setting ? rule.counts : [], ...here && detail?.counts || []];
+  return { want, also: [...new Set(all)].filter((c) => c !== want) };
 }
+
+const sorted = (list: number[]) => [...new Set(list)].sort((a, b) => a - b);
+
+/** Every length that any rule can have. */
+export const lengths = (rules: Rule[]) => sorted(rules.flatMap((r) => r.counts));
+
+/** The lengths that a family chooses from. */
+export const choices = (rules: Rule[], setting: Length) => sorted(rules.flatMap((r) => (r.setting === setting ? r.counts : [])));

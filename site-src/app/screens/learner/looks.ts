@@ -4,13 +4,14 @@ import * as store from '../../store/store.ts';
 import { h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import { keep } from '../../log/log.ts';
+import { choices } from '../../text/counts.ts';
 import { verses } from '../../text/data.ts';
 import type { Settings } from '../../types.ts';
 
 let sample = '';
 
 export function looks(): HTMLElement {
-  const s = state.get().settings;
+  const s = state.get().settings, { rules } = state.get().catalogue;
   const save = (patch: Partial<Settings>) => {
     const settings = { ...state.get().settings, ...patch };
     state.set({ settings });
@@ -26,7 +27,7 @@ export function looks(): HTMLElement {
     }, typeof v === 'number' ? String(v) : t(`looks.${key}.${v}`)))));
   return h('section', { class: 'card looks' }, h('h2', {}, t('looks.title')),
     slide('size', .7, 1.8), slide('spacing', .4, 2.5), preview(), pick('theme', ['auto', 'light', 'dark']),
-    h('h2', {}, t('looks.counts')), h('p', { class: 'quiet' }, t('looks.counts-what')), pick('madd', [4, 5]), pick('arid', [2, 4, 6]));
+    h('h2', {}, t('looks.counts')), h('p', { class: 'quiet' }, t('looks.counts-what')), pick('madd', choices(rules, 'madd')), pick('arid', choices(rules, 'arid')));
 }
 
 /** The first verse of all, so that size and spacing are seen as they change. */

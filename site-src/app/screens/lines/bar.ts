@@ -1,7 +1,9 @@
 // What lies under the thumb: the rule's pencil, undo, the counts, and the one button that moves on.
+import * as state from '../../state.ts';
 import { pencil, swatch } from '../../colour/ink.ts';
 import { h, renew } from '../../dom.ts';
 import { t } from '../../i18n.ts';
+import { lengths } from '../../text/counts.ts';
 import * as live from './live.ts';
 import { start } from './start.ts';
 
@@ -26,7 +28,7 @@ export function bar(el: HTMLElement) {
   renew(el,
     find && l.rule!.counts.length > 0 && h('div', { class: 'counts', role: 'group', 'aria-label': t('count.label') },
       h('span', { class: 'quiet' }, t(m ? 'count.here' : 'count.first')),
-      [2, 4, 5, 6].map((n) => h('button', {
+      lengths(state.get().catalogue.rules).map((n) => h('button', {
         class: 'chip', 'data-t': `count-${n}`, disabled: !m, 'aria-pressed': String(m?.count === n), onclick: () => { const at = live.get()?.caret; if (at) live.count(at, n); },
       }, String(n)))),
     h('div', { class: 'tools' },

@@ -5,7 +5,6 @@ import { ar, h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import { EDGE, FOOT, page } from '../../print/paper.ts';
 import type { Options } from '../../print/options.ts';
-import table from '../../print/rules.json' with { type: 'json' };
 import { counts } from '../../text/counts.ts';
 import { verses } from '../../text/data.ts';
 import { Stops } from '../../text/stops.ts';
@@ -14,9 +13,6 @@ import { boxes, fit } from './fit.ts';
 import type { Ink } from './ink.ts';
 import { leaf, number } from './leaf.ts';
 import { measure } from './measure.ts';
-
-interface Entry { letters?: string; at: number[] }
-const TABLE = table as Record<string, Entry>;
 
 /** In millimetres: height of a rule on the card, at least (unless there are more than two sides hold) and at most; the card's title. */
 const LEAST = 23, MOST = 32, TITLE = 9;
@@ -31,10 +27,10 @@ export function plan(n: number, o: Options): { per: number; high: number } {
 }
 
 async function example(c: Catalogue, rule: Rule, settings: Settings, ink: Ink): Promise<{ el: HTMLElement; count: number }> {
-  const [s, a, w] = TABLE[rule.id]!.at as [number, number, number], index = c.rules.indexOf(rule);
+  const [s, a, w] = rule.at, index = c.rules.indexOf(rule);
   const vs = await verses(c, { s, a }, { s, a }), verse = vs[0]!, stops = new Stops(vs);
   const e = verse.events.find((x) => x.rule === index && x.w === w && !x.unwritten && stops.holds(0, x));
-  if (!e) throw new Error(`${rule.id}: not in ${s}:${a}`); // the table is tested against the engine that made the events
+  if (!e) throw new Error(`${rule.id}: not in ${s}:${a}`); // the engine that made the events found the word
   const p = h('p', { class: 'line', lang: 'ar', dir: 'rtl' }), m = await measure(vs);
   for (let k = Math.min(w, w + e.cw); k <= Math.max(w, w + e.cw); k++) {
     p.append(ink.word(verse.words[k]!, k === w ? [{ l: e.f, n: e.n, family: rule.family }] : [], m, 0, k).el);
@@ -44,7 +40,7 @@ async function example(c: Catalogue, rule: Rule, settings: Settings, ink: Ink): 
 }
 
 async function item(job: CardJob, rule: Rule, ink: Ink): Promise<HTMLElement> {
-  const { el, count } = await example(job.c, rule, job.settings, ink), letters = TABLE[rule.id]?.letters;
+  const { el, count } = await example(job.c, rule, job.settings, ink), { letters } = rule;
   const all = letters && ar([...letters].join(' '), 'ar card-letters');
   return h('li', { class: 'card-rule', 'data-rule': rule.id, style: pencil(rule.family) },
     h('div', { class: 'card-text' }, h('p', {}, h('span', { class: 'inked' }, swatch(rule.family), rule.name), ' ', ar(rule.ar, 'ar'), ' ',
