@@ -7,7 +7,7 @@ import { detail, details, read, rules } from './rules.mjs';
 
 const text = new Map(read('rules-content/text/quran.txt').trimEnd().split('\n').map((l) => l.split('\t')));
 
-// Twenty-nine surahs open with letters, 42 with two words of them: recitation-rules, known counts.
+// Twenty-nine surahs open with letters, 42 with two words of them: RULES.md, known counts.
 test('the words of the opening letters, and no others, have no vowel sign', () => {
   const found = [...text].flatMap(([ref, t]) => words(t).filter(opening).map(() => ref));
   assert.equal(found.length, 30);

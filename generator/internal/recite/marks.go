@@ -26,7 +26,7 @@ type place struct {
 	kind              markKind
 }
 
-// places lists the words that go by transmission and not by their letters. Values as the rules document has them; the
+// places lists the words that go by transmission and not by their letters. Values as in RULES.md; the
 // default of the ras accepted both ways is from memory, after Ibn al-Jazari's preference.
 var places = []place{
 	{2, 245, 14, sadSeen},

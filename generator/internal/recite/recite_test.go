@@ -105,8 +105,8 @@ func TestBlankTextGivesTheSameEvents(t *testing.T) {
 	}
 }
 
-// Places where the length is accepted both ways say so, and no others of their rule do. The values are those of the rules
-// document: ayn in 19:1 and 42:2 four or six, the meem of 3:1 read on two or six, muttasil stopped on its hamza also six.
+// Places where the length is accepted both ways say so, and no others of their rule do. The values are those of
+// RULES.md: ayn in 19:1 and 42:2 four or six, the meem of 3:1 read on two or six, muttasil stopped on its hamza also six.
 func TestLengthsBothWays(t *testing.T) {
 	tx := load(t)
 	e := New(tx)

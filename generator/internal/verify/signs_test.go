@@ -19,7 +19,7 @@ func load(t testing.TB) *mushaf.Text {
 	return tx
 }
 
-// Every witness of recitation-rules.md over the whole text.
+// Every witness over the whole text.
 func TestWitnesses(t *testing.T) {
 	rs, err := All(os.DirFS(textDir))
 	if err != nil {
