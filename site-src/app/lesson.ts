@@ -9,17 +9,17 @@ import { early } from './theme.ts';
 
 early();
 
-/** One figure, or words within a sentence: data-marks holds "word.from-to:rule", letters counted from 0. The word's own set-off names the family. */
+/** One figure, or words within a sentence: data-marks holds "word.letter:rule", letters counted from 0. The word's own set-off names the family. */
 function colour(figure: HTMLElement, n: number) {
   const text = figure.querySelector<HTMLElement>('.ayah') ?? figure;
   const sheet = new Sheet(), spans: Span[] = [], els = new Map([...text.querySelectorAll<HTMLElement>('.w')].map((w) => [Number(w.dataset.w), w]));
   const all = [...els].map(([i, el]) => ({ i, el, word: words(el.textContent)[0]! }));
   for (const x of all) sheet.put({ v: 0, w: x.i, el: x.el, node: textOf(x.el), word: x.word });
-  for (const m of (figure.dataset.marks ?? '').matchAll(/(\d+)\.(\d+)(?:-(\d+))?:([\w-]+)/g)) {
-    const w = Number(m[1]), l = Number(m[2]), last = Number(m[3] ?? m[2]), el = els.get(w);
+  for (const m of (figure.dataset.marks ?? '').matchAll(/(\d+)\.(\d+):/g)) {
+    const w = Number(m[1]), l = Number(m[2]), el = els.get(w);
     const set = el?.closest('mark') ?? el?.querySelector('mark'), family = /(?:^|\s)f-([\w-]+)/.exec(set?.className ?? '')?.[1];
     if (!el || !family) continue;
-    spans.push({ v: 0, w, l, n: last - l + 1, name: `f-${family}`, colour: `var(--c-${family})`, sign: form(family) });
+    spans.push({ v: 0, w, l, name: `f-${family}`, colour: `var(--c-${family})`, sign: form(family) });
     set?.classList.add('by-letter');
   }
   const draw = () => paint(sheet, figure, spans, `figure-${n}`);

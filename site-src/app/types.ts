@@ -3,11 +3,10 @@
 /** When an event holds: always, when the reader reads on, stops after the word, or starts at the word. */
 export const Always = 0, Join = 1, Stop = 2, Start = 3;
 
-/** One place where one rule acts, decoded from eight numbers of a surah's file. */
+/** One place where one rule acts, decoded from seven numbers of a surah's file. */
 export interface Event {
   w: number; // word of the verse, from 0
-  f: number; // first letter of the word, from 0
-  n: number; // how many letters
+  l: number; // letter of the word, from 0
   rule: number; // index into Catalogue.rules
   count: number; // short vowels held at the default setting, 0 for none
   when: number; // Always, Join, Stop or Start

@@ -38,7 +38,7 @@ for (const [name, ref, w, l, rule, when, more, want] of [
     const [s, a] = ref.split(':').map(Number), t = text.get(ref);
     const next = text.get(`${s}:${a + 1}`);
     const verses = [t, next].filter(Boolean).map((x, i) => ({ s, a: a + i, text: x, words: words(x), events: [] }));
-    const e = { w: w - 1, f: l - 1, n: 1, rule: rules.findIndex((r) => r.id === rule), count: 0, when: WHEN[when], before: false, unwritten: false,
+    const e = { w: w - 1, l: l - 1, rule: rules.findIndex((r) => r.id === rule), count: 0, when: WHEN[when], before: false, unwritten: false,
       cw: 0, cl: -1, ...more, detail: detail(more.detail ?? '') };
     assert.match(why({ rules, details, settings: S }, verses, 0, e), want);
   });

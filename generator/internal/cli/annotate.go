@@ -17,8 +17,8 @@ import (
 
 const stopAccepted = "accepted is a verse and a word of it, both from 1, such as 78:1.2"
 
-// runAnnotate prints the events of verses, one a line: verse, word, letters
-// from-to within the word, rule, count or "-", and when it holds. Words and
+// runAnnotate prints the events of verses, one a line: verse, word, letter of
+// the word, rule, count or "-", and when it holds. Words and
 // letters count from 1.
 func runAnnotate(e *env, args []string) error {
 	fs := flag.NewFlagSet("annotate", flag.ContinueOnError)
@@ -52,7 +52,7 @@ func runAnnotate(e *env, args []string) error {
 		for v := r.First; v <= r.Last; v++ {
 			events = engine.Reading(events[:0], v, reading)
 			slices.SortStableFunc(events, func(a, b recite.Event) int {
-				return cmp.Or(cmp.Compare(a.Word, b.Word), cmp.Compare(a.From, b.From), cmp.Compare(a.To, b.To))
+				return cmp.Or(cmp.Compare(a.Word, b.Word), cmp.Compare(a.Letter, b.Letter))
 			})
 			for _, ev := range events {
 				if err := print(e.stdout, &text.Verses[v], ev); err != nil {
@@ -75,8 +75,8 @@ func printTabs(w io.Writer, v *mushaf.Verse, ev recite.Event) error {
 	if ev.Count > 0 {
 		count = strconv.Itoa(int(ev.Count))
 	}
-	_, err := fmt.Fprintf(w, "%d:%d\t%d\t%d-%d\t%s\t%s\t%s\n",
-		v.Surah, v.Ayah, ev.Word+1, int(ev.From)+1, int(ev.To)+1, ev.Rule, count, ev.When)
+	_, err := fmt.Fprintf(w, "%d:%d\t%d\t%d\t%s\t%s\t%s\n",
+		v.Surah, v.Ayah, ev.Word+1, ev.Letter+1, ev.Rule, count, ev.When)
 	return err
 }
 
@@ -85,8 +85,7 @@ func printTabs(w io.Writer, v *mushaf.Verse, ev recite.Event) error {
 type place struct {
 	Verse     string `json:"verse"`
 	Word      int    `json:"word"`
-	From      int    `json:"from"`
-	To        int    `json:"to"`
+	Letter    int    `json:"letter"`
 	Rule      string `json:"rule"`
 	Count     *int   `json:"count"`
 	When      string `json:"when"`
@@ -100,7 +99,7 @@ func printJSON() printer {
 	before := "[\n"
 	return func(w io.Writer, v *mushaf.Verse, ev recite.Event) error {
 		p := place{
-			Verse: fmt.Sprintf("%d:%d", v.Surah, v.Ayah), Word: int(ev.Word) + 1, From: int(ev.From) + 1, To: int(ev.To) + 1,
+			Verse: fmt.Sprintf("%d:%d", v.Surah, v.Ayah), Word: int(ev.Word) + 1, Letter: int(ev.Letter) + 1,
 			Rule: ev.Rule.String(), When: ev.When.String(), Detail: ev.Detail.String(), Unwritten: ev.Unwritten,
 		}
 		if n := int(ev.Count); n > 0 {

@@ -25,11 +25,11 @@ func lines(t *testing.T, args string) []string {
 func TestAnnotate(t *testing.T) {
 	for _, c := range []struct{ args, has, not string }{
 		// Ahad at the verse's end: the dal echoes at the stop, the tanween is heard only when reading on.
-		{"112:1", "112:1\t4\t3-3\tqalqalah\t-\tstop", "noon-"},
+		{"112:1", "112:1\t4\t3\tqalqalah\t-\tstop", "noon-"},
 		// Read on, the tanween meets the hamzat wasl of the name Allah: no noon rule, no echo, a light lam.
-		{"112:1-2 --join 112:1", "112:2\t1\t3-3\tlight-lam\t-\tjoin", "112:1\t4\t"},
+		{"112:1-2 --join 112:1", "112:2\t1\t3\tlight-lam\t-\tjoin", "112:1\t4\t"},
 		// Min sharri: hidden noon, held for two counts, whatever comes at the ends.
-		{"113:2", "113:2\t1\t2-2\tnoon-ikhfa\t2\tjoin", ""},
+		{"113:2", "113:2\t1\t2\tnoon-ikhfa\t2\tjoin", ""},
 		// A stop after min takes the hidden noon away.
 		{"113:2 --stop 113:2.1", "113:2\t", "noon-ikhfa"},
 		// Whole surahs: the last word of the last verse.
@@ -68,7 +68,7 @@ func TestAnnotateForms(t *testing.T) {
 		if p.Count != nil {
 			count = fmt.Sprint(*p.Count)
 		}
-		want := fmt.Sprintf("%s\t%d\t%d-%d\t%s\t%s\t%s", p.Verse, p.Word, p.From, p.To, p.Rule, count, p.When)
+		want := fmt.Sprintf("%s\t%d\t%d\t%s\t%s\t%s", p.Verse, p.Word, p.Letter, p.Rule, count, p.When)
 		if tabs[i] != want {
 			t.Fatalf("line %d: %q, but JSON says %q", i+1, tabs[i], want)
 		}
@@ -77,7 +77,7 @@ func TestAnnotateForms(t *testing.T) {
 			t.Fatal(err)
 		}
 		words := text.Verses[r[0].First].Words
-		if p.Word < 1 || p.Word > len(words) || p.From < 1 || p.To < p.From || p.To > len(words[p.Word-1].Letters) {
+		if p.Word < 1 || p.Word > len(words) || p.Letter < 1 || p.Letter > len(words[p.Word-1].Letters) {
 			t.Errorf("%q is outside its word", tabs[i])
 		}
 	}

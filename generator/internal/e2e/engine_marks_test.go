@@ -67,12 +67,12 @@ func spots(t *testing.T, text *mushaf.Text) []oneMark {
 		for _, e := range reader.Reading(nil, v, recite.Reading{}) {
 			verse := &text.Verses[v]
 			letters := verse.Words[e.Word].Letters
-			if e.Rule != tabii || e.Unwritten || e.From != e.To || int(e.From)+1 == len(letters) || e.From == 0 {
+			if e.Rule != tabii || e.Unwritten || int(e.Letter)+1 == len(letters) || e.Letter == 0 {
 				continue
 			}
-			own := []rune(verse.Text[letters[e.From].Start:letters[e.From].End])
+			own := []rune(verse.Text[letters[e.Letter].Start:letters[e.Letter].End])
 			what := ""
-			switch lam := letters[e.From-1].Rune; {
+			switch lam := letters[e.Letter-1].Rune; {
 			case own[0] == 0x640 && slices.Contains(own, 0x670):
 				what = "small alif on its own stretch"
 			case own[0] == 0x627 && lam == 0x644:
@@ -82,7 +82,7 @@ func spots(t *testing.T, text *mushaf.Text) []oneMark {
 				continue
 			}
 			seen[what] = true
-			list = append(list, oneMark{what, "madd-tabii", "madd", int(verse.Surah), int(verse.Ayah), int(e.Word), int(e.From)})
+			list = append(list, oneMark{what, "madd-tabii", "madd", int(verse.Surah), int(verse.Ayah), int(e.Word), int(e.Letter)})
 		}
 	}
 	if len(seen) != 2 {

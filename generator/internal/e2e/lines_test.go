@@ -52,7 +52,7 @@ func places(t testing.TB, rule string, surah, from, to int) []letterAt {
 			if e.Rule != id || e.Unwritten {
 				continue
 			}
-			at := letter(text, v, int(e.Word), int(e.From))
+			at := letter(text, v, int(e.Word), int(e.Letter))
 			at.v = a - from
 			if !slices.Contains(out, at) {
 				out = append(out, at)

@@ -11,7 +11,7 @@ import (
 )
 
 // figure opens the figure of a worked example, up to its note: the words as the text has them, one element a word, and the
-// letters to colour as "word.from-to:rule", all counted from 0, joined by commas. Without a script the whole word is
+// letters to colour as "word.letter:rule", all counted from 0, joined by commas. Without a script the whole word is
 // marked, never a part of it.
 func (c *course) figure(p place, at spot, evs []recite.Event) string {
 	var b strings.Builder
@@ -42,7 +42,7 @@ func (c *course) marks(evs []recite.Event) string {
 	}
 	var list []string
 	for _, e := range evs {
-		list = append(list, fmt.Sprintf("%d.%d-%d:%s", e.Word, e.From, e.To, e.Rule))
+		list = append(list, fmt.Sprintf("%d.%d:%s", e.Word, e.Letter, e.Rule))
 	}
 	return ` data-marks="` + strings.Join(list, ",") + `"`
 }

@@ -37,7 +37,7 @@ func small(t *testing.T) (*mushaf.Text, finder, []rules.Rule) {
 		t.Fatal(err)
 	}
 	at := func(s, a, w, l int, r recite.RuleID, when recite.When) recite.Event {
-		return recite.Event{Verse: int32(tx.Find(s, a)), Word: uint16(w - 1), From: uint8(l - 1), To: uint8(l - 1), Rule: r, When: when}
+		return recite.Event{Verse: int32(tx.Find(s, a)), Word: uint16(w - 1), Letter: uint8(l - 1), Rule: r, When: when}
 	}
 	return tx, finder{[]recite.Event{
 			at(108, 3, 1, 2, recite.Ghunnah, recite.Always), at(111, 4, 2, 2, recite.Ghunnah, recite.Always),
@@ -96,7 +96,7 @@ func TestRender(t *testing.T) {
 	hums := ls[1]
 	v := tx.Verses[tx.Find(108, 3)]
 	for _, want := range []string{
-		`<figure class="verse" data-ref="108:3" data-rule="ghunnah" data-marks="0.1-1:ghunnah">`,
+		`<figure class="verse" data-ref="108:3" data-rule="ghunnah" data-marks="0.1:ghunnah">`,
 		`<p lang="ar" dir="rtl" class="ayah"><mark class="f-ghunnah"><span class="w" data-w="0">` + v.Text[v.Words[0].Start:v.Words[0].End] + `</span></mark></p>`,
 		`<figcaption><span class="ref">Al-Kawthar 108:3, word 1:</span> first <em>note</em></figcaption></figure>`,
 		`<span class="ref">An-Nas 114:1</span>`,

@@ -63,7 +63,7 @@ type event struct{ *Event }
 // add appends an event of rule on the letter of sound i.
 func (c *context) add(i int, rule RuleID, count uint8, when When) event {
 	l := c.cur.s[i].letter
-	c.dst = append(c.dst, Event{Verse: c.verse, Word: uint16(c.index), From: l, To: l, Rule: rule, Count: count, When: when,
+	c.dst = append(c.dst, Event{Verse: c.verse, Word: uint16(c.index), Letter: l, Rule: rule, Count: count, When: when,
 		Unwritten: c.cur.s[i].unwritten, CauseLetter: -1})
 	return event{&c.dst[len(c.dst)-1]}
 }

@@ -25,7 +25,7 @@ func show(e Event) string {
 	if e.Count > 0 {
 		c = fmt.Sprint(e.Count)
 	}
-	return fmt.Sprintf("%d %d-%d %s %s %s", e.Word+1, e.From+1, e.To+1, e.Rule, c, e.When)
+	return fmt.Sprintf("%d %d %s %s %s", e.Word+1, e.Letter+1, e.Rule, c, e.When)
 }
 
 func TestReading(t *testing.T) {
@@ -38,16 +38,16 @@ func TestReading(t *testing.T) {
 		want, never []string
 	}{
 		{"78:1", nil, [2]int{},
-			[]string{"1 2-2 ghunnah 2 always", "2 4-4 madd-muttasil 4 always", "2 7-7 madd-arid 4 stop"},
-			[]string{"2 7-7 madd-tabii 2 join", "1 2-2 stop-form - stop"}},
-		{"78:1", []string{"78:1"}, [2]int{}, []string{"2 7-7 madd-tabii 2 join"}, []string{"2 7-7 madd-arid 4 stop"}},
+			[]string{"1 2 ghunnah 2 always", "2 4 madd-muttasil 4 always", "2 7 madd-arid 4 stop"},
+			[]string{"2 7 madd-tabii 2 join", "1 2 stop-form - stop"}},
+		{"78:1", []string{"78:1"}, [2]int{}, []string{"2 7 madd-tabii 2 join"}, []string{"2 7 madd-arid 4 stop"}},
 		{"78:14", nil, [2]int{},
-			[]string{"1 3-3 noon-ikhfa 2 always", "4 2-2 madd-muttasil 4 always", "4 3-3 noon-ikhfa 2 join", "5 5-5 madd-iwad 2 stop"},
-			[]string{"4 3-3 madd-iwad 2 stop"}},
-		{"78:14", nil, [2]int{1, 4}, []string{"4 3-3 madd-iwad 2 stop"}, []string{"4 3-3 noon-ikhfa 2 join"}},
-		{"112:2", nil, [2]int{}, []string{"1 3-3 heavy-lam - start", "1 1-1 hamzat-wasl - start"}, []string{"1 3-3 light-lam - join"}},
-		{"112:2", []string{"112:1"}, [2]int{}, []string{"1 3-3 light-lam - join", "1 1-1 hamzat-wasl - join"}, []string{"1 3-3 heavy-lam - start"}},
-		{"2:283", nil, [2]int{1, 15}, []string{"16 2-2 madd-badal 2 start"}, nil},
+			[]string{"1 3 noon-ikhfa 2 always", "4 2 madd-muttasil 4 always", "4 3 noon-ikhfa 2 join", "5 5 madd-iwad 2 stop"},
+			[]string{"4 3 madd-iwad 2 stop"}},
+		{"78:14", nil, [2]int{1, 4}, []string{"4 3 madd-iwad 2 stop"}, []string{"4 3 noon-ikhfa 2 join"}},
+		{"112:2", nil, [2]int{}, []string{"1 3 heavy-lam - start", "1 1 hamzat-wasl - start"}, []string{"1 3 light-lam - join"}},
+		{"112:2", []string{"112:1"}, [2]int{}, []string{"1 3 light-lam - join", "1 1 hamzat-wasl - join"}, []string{"1 3 heavy-lam - start"}},
+		{"2:283", nil, [2]int{1, 15}, []string{"16 2 madd-badal 2 start"}, nil},
 	} {
 		t.Run(fmt.Sprint(c.ref, c.join, c.stop), func(t *testing.T) {
 			rs, err := mushaf.ParseRefs(tx, c.ref)
@@ -114,7 +114,7 @@ func TestLengthsBothWays(t *testing.T) {
 	final := 0
 	for v := range tx.Verses {
 		for _, ev := range e.Verse(nil, v) {
-			ref := fmt.Sprintf("%d:%d.%d letter %d", tx.Verses[v].Surah, tx.Verses[v].Ayah, ev.Word+1, ev.From+1)
+			ref := fmt.Sprintf("%d:%d.%d letter %d", tx.Verses[v].Surah, tx.Verses[v].Ayah, ev.Word+1, ev.Letter+1)
 			switch {
 			case ev.Rule == MaddLazimLetter && ev.Detail != NoDetail:
 				letters = append(letters, ref+" "+ev.Detail.String())
@@ -153,7 +153,7 @@ func TestEventsAreWithinTheirWords(t *testing.T) {
 		at := 0
 		for _, ev := range e.Verse(nil, v) {
 			w := tx.Verses[v].Words[ev.Word]
-			if int(ev.Word) < at || ev.From > ev.To || int(ev.To) >= len(w.Letters) {
+			if int(ev.Word) < at || int(ev.Letter) >= len(w.Letters) {
 				t.Fatalf("%d:%d: %+v is out of place", tx.Verses[v].Surah, tx.Verses[v].Ayah, ev)
 			}
 			at = int(ev.Word)

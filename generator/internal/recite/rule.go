@@ -98,7 +98,7 @@ func (w When) String() string { return whenNames[w] }
 type Event struct {
 	Verse       int32  // index in mushaf.Text.Verses
 	Word        uint16 // index in the verse
-	From, To    uint8  // letters of the word, both included; From bears the rule
+	Letter      uint8  // the letter of the word that bears the rule, from 0
 	Rule        RuleID
 	Count       uint8 // counts (lengths of one short vowel) held at the default setting; 0 where the rule holds nothing
 	When        When

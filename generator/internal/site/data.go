@@ -19,7 +19,7 @@ import (
 
 // DataVersion is the version of the data files' shape, the first field of the
 // catalogue. A browser that finds another one refuses the data.
-const DataVersion = 1
+const DataVersion = 2
 
 // catalogue is data/catalogue.<hash>.json.gz: all that a page needs before it
 // knows which verses it is to show.
@@ -205,8 +205,7 @@ func appendLined(b []byte, v *mushaf.Verse) []byte {
 	return b
 }
 
-// appendEvent writes an event as eight numbers: word, first letter, number of
-// letters, rule, count, kind, word offset of the cause, letter of the cause.
+// appendEvent writes an event as seven numbers: word, letter, rule, count, kind, word offset of the cause, letter of the cause.
 // Kind is when | before<<2 | unwritten<<3 | detail<<4.
 func appendEvent(b []byte, e recite.Event) []byte {
 	kind := int64(e.When) | int64(e.Detail)<<4
@@ -216,8 +215,8 @@ func appendEvent(b []byte, e recite.Event) []byte {
 	if e.Unwritten {
 		kind |= 1 << 3
 	}
-	for k, n := range [8]int64{
-		int64(e.Word), int64(e.From), int64(e.To) - int64(e.From) + 1, int64(e.Rule),
+	for k, n := range [7]int64{
+		int64(e.Word), int64(e.Letter), int64(e.Rule),
 		int64(e.Count), kind, int64(e.CauseWord), int64(e.CauseLetter),
 	} {
 		if k > 0 {

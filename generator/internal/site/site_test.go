@@ -13,6 +13,7 @@ import (
 	"path/filepath"
 	"reflect"
 	"regexp"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -82,7 +83,7 @@ func newSource(t *testing.T, replaced map[string]string) Source {
 		}
 	}
 	engine := func() Engine {
-		return oneEvent{recite.Event{Word: 3, From: 1, To: 2, Rule: 5, Count: 2, When: 1, Before: true, Unwritten: true, CauseWord: -1, CauseLetter: -1, Detail: 6}}
+		return oneEvent{recite.Event{Word: 3, Letter: 1, Rule: 5, Count: 2, When: 1, Before: true, Unwritten: true, CauseWord: -1, CauseLetter: -1, Detail: 6}}
 	}
 	return Source{
 		Dir: dir, Text: text, Engine: engine,
@@ -192,7 +193,7 @@ func TestData(t *testing.T) {
 			if v.D != base64.RawURLEncoding.EncodeToString(sum[:8]) || len(v.D) != 11 {
 				t.Fatalf("%d:%d: digest %s", want.Surah, want.Ayah, v.D)
 			}
-			if got, want := v.E, []int{3, 1, 2, 5, 2, 1 | 4 | 8 | 6<<4, -1, -1}; len(got) != 8 || [8]int(got) != [8]int(want) {
+			if got, want := v.E, []int{3, 1, 5, 2, 1 | 4 | 8 | 6<<4, -1, -1}; !slices.Equal(got, want) {
 				t.Fatalf("event %v, want %v", got, want)
 			}
 		}

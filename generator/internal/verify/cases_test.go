@@ -62,14 +62,11 @@ func events(es []recite.Event, word int) string {
 		}
 	}
 	slices.SortFunc(mine, func(a, b recite.Event) int {
-		return cmp.Or(cmp.Compare(a.From, b.From), strings.Compare(a.Rule.String(), b.Rule.String()), cmp.Compare(a.When, b.When))
+		return cmp.Or(cmp.Compare(a.Letter, b.Letter), strings.Compare(a.Rule.String(), b.Rule.String()), cmp.Compare(a.When, b.When))
 	})
 	var out []string
 	for _, e := range mine {
-		s := e.Rule.String() + "@" + strconv.Itoa(int(e.From)+1)
-		if e.To != e.From {
-			s += "-" + strconv.Itoa(int(e.To)+1)
-		}
+		s := e.Rule.String() + "@" + strconv.Itoa(int(e.Letter)+1)
 		if e.Count != 0 {
 			s += "=" + strconv.Itoa(int(e.Count))
 		}

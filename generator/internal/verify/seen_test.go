@@ -30,7 +30,7 @@ func TestSeenTellsTheReading(t *testing.T) {
 				continue
 			}
 			n++
-			key := fmt.Sprint(x.Word, x.From)
+			key := fmt.Sprint(x.Word, x.Letter)
 			want := recite.ReadSad
 			switch l := signed[key]; {
 			case l.Has(mushaf.SeenMark):

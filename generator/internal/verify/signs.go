@@ -98,10 +98,10 @@ func lay(t *mushaf.Text, v int, events []recite.Event, last *page) *page {
 			continue // inside the name of an opening letter, or the long vowel of the Name: no sign shows it
 		}
 		if e.When == recite.Always || e.When == recite.Join {
-			p.joined[e.Word][e.From] |= of(e.Rule)
+			p.joined[e.Word][e.Letter] |= of(e.Rule)
 		}
 		if e.When == recite.Stop {
-			p.stop[e.Word][e.From] |= of(e.Rule)
+			p.stop[e.Word][e.Letter] |= of(e.Rule)
 		}
 	}
 	if joinsNext(t, v) {

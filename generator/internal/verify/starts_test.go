@@ -34,7 +34,7 @@ func TestStartVowels(t *testing.T) {
 		buf = e.Verse(buf[:0], v)
 		lam := map[uint16]bool{} // the second letter is a lam of the article
 		for _, x := range buf {
-			if (x.Rule == recite.SunLam || x.Rule == recite.MoonLam) && x.From == 1 {
+			if (x.Rule == recite.SunLam || x.Rule == recite.MoonLam) && x.Letter == 1 {
 				lam[x.Word] = true
 			}
 		}

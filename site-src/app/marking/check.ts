@@ -10,7 +10,7 @@ export interface Missed extends Hit { near: boolean }
 export interface Extra { mark: Mark; other?: Event }
 export interface Result { found: Found[]; missed: Missed[]; extra: Extra[] }
 
-const on = (m: Place, v: number, e: Event, by = 0) => m.v === v && m.w === e.w && m.l >= e.f - by && m.l < e.f + e.n + by;
+const on = (m: Place, v: number, e: Event, by = 0) => m.v === v && m.w === e.w && Math.abs(m.l - e.l) <= by;
 
 /** Every place of the rule that holds under the stops, also what is heard without being written. */
 export function places(verses: Verse[], rule: number, stops: Stops): Hit[] {

@@ -6,7 +6,7 @@
 // drawn once more, in its colour, exactly over itself: a copy of the word cut to where only it stands (pieces.ts). The
 // text itself is never touched.
 import { cluster, lamAlif, stands } from '../text/letters.ts';
-import type { Word } from '../types.ts';
+import type { Place, Word } from '../types.ts';
 import { copy, drawing, hook, type Slot, type Stroke } from './pieces.ts';
 import { Sheet, type Shown } from './sheet.ts';
 import type { Sign } from './signs.ts';
@@ -14,8 +14,8 @@ import type { Sign } from './signs.ts';
 /** The colour and shape of a mark; name is that of its highlight, colour a CSS colour. */
 export interface Look { name: string; colour: string; sign: Sign }
 
-/** n letters from l of a word. */
-export interface Span extends Look { v: number; w: number; l: number; n: number }
+/** A letter of a word and how it is marked. */
+export interface Span extends Look, Place {}
 
 export const ranges = typeof Highlight !== 'undefined' && !!CSS.highlights;
 
@@ -80,7 +80,7 @@ function allow(el: HTMLElement, names: Iterable<string>) {
 
 /** Draws a word's pieces if they differ from what it shows. */
 function refresh(s: Shown, spans: Span[], coloured: boolean) {
-  const key = spans.map((p) => `${p.l} ${p.n} ${p.name}`).join() + (spans.length && !coloured ? 'plain' : '');
+  const key = spans.map((p) => `${p.l} ${p.name}`).join() + (spans.length && !coloured ? 'plain' : '');
   if (key === (s.key ?? '')) return;
   s.key = key;
   const edge = s.el.getBoundingClientRect().width / Sheet.em(s);
@@ -101,7 +101,7 @@ function rangeOf(node: Text, { from, to }: { from: number; to: number }): Range 
   return r;
 }
 
-const looks = (spans: Span[]): Looks => (l) => spans.find((p) => l >= p.l && l < p.l + p.n);
+const looks = (spans: Span[]): Looks => (l) => spans.find((p) => p.l === l);
 
 /** Paints the spans and nothing else on the words of a sheet, which are below root; owner tells sheets apart. */
 export function paint(sheet: Sheet, root: HTMLElement, spans: Span[], owner = 'lines') {

@@ -70,7 +70,7 @@ export function zoom(p: ZoomProps): Zoom {
   const update = () => {
     const on = word.letters.map((_, l) => p.marked(l));
     on.forEach((pressed, l) => row.children[l]!.setAttribute('aria-pressed', String(pressed)));
-    paint(sheet, box, on.flatMap((pressed, l) => (pressed ? [{ v: p.v, w: p.w, l, n: 1, ...p.look }] : [])), 'zoom');
+    paint(sheet, box, on.flatMap((pressed, l) => (pressed ? [{ v: p.v, w: p.w, l, ...p.look }] : [])), 'zoom');
   };
   update();
   return { close: () => box.close(), update };

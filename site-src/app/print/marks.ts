@@ -5,8 +5,8 @@ import { Stops } from '../text/stops.ts';
 import type { Catalogue, Lengths, Verse } from '../types.ts';
 import type { Show } from './options.ts';
 
-/** Letter l of a word (n letters): the rules on it, by index, the one whose colour is shown first; counts in the same order. */
-export interface Cell { l: number; n: number; rules: number[]; counts: number[] }
+/** Letter l of a word: the rules on it, by index, the one whose colour is shown first; counts in the same order. */
+export interface Cell { l: number; rules: number[]; counts: number[] }
 
 /** Cells by verse and word; how many places each rule has. */
 export interface Marks { cells: Cell[][][]; totals: Map<number, number> }
@@ -26,8 +26,8 @@ export function marks(c: Catalogue, verses: Verse[], rules: number[], settings: 
       if (!rank.has(e.rule) || e.unwritten || !stops.holds(v, e)) continue;
       totals.set(e.rule, totals.get(e.rule)! + 1);
       const here = words[e.w]!, n = counts(c.rules[e.rule]!, e, settings).want;
-      const cell = here.find((x) => x.l === e.f);
-      if (!cell) { here.push({ l: e.f, n: e.n, rules: [e.rule], counts: [n] }); continue; }
+      const cell = here.find((x) => x.l === e.l);
+      if (!cell) { here.push({ l: e.l, rules: [e.rule], counts: [n] }); continue; }
       const at = cell.rules.findIndex((r) => rank.get(r)! > rank.get(e.rule)!), to = at < 0 ? cell.rules.length : at;
       cell.rules.splice(to, 0, e.rule);
       cell.counts.splice(to, 0, n);

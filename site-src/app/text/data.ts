@@ -18,16 +18,16 @@ let base = '';
 /** Loads the catalogue named on the page's root element; sha is its digest there. */
 export async function loadCatalogue(url: string, sha: string): Promise<Catalogue> {
   base = url.slice(0, url.lastIndexOf('/') + 1);
-  return load<Catalogue>(url, sha, (c) => c?.v === 1 && c.surahs?.length === 114 && [c.rules, c.families, c.details, c.juz, c.pages, c.lessons].every(Array.isArray));
+  return load<Catalogue>(url, sha, (c) => c?.v === 2 && c.surahs?.length === 114 && [c.rules, c.families, c.details, c.juz, c.pages, c.lessons].every(Array.isArray));
 }
 
 interface RawVerse { t: string; d: string; p: number; j: number; l?: number[]; e: number[] }
 
 export function decode(e: number[]): Event[] {
   const out: Event[] = [];
-  for (let i = 0; i + 7 < e.length; i += 8) {
-    const [w, f, n, rule, count, k, cw, cl] = e.slice(i, i + 8) as [number, number, number, number, number, number, number, number];
-    out.push({ w, f, n, rule, count, when: k & 3, before: (k & 4) > 0, unwritten: (k & 8) > 0, detail: k >> 4, cw, cl });
+  for (let i = 0; i + 6 < e.length; i += 7) {
+    const [w, l, rule, count, k, cw, cl] = e.slice(i, i + 7) as [number, number, number, number, number, number, number];
+    out.push({ w, l, rule, count, when: k & 3, before: (k & 4) > 0, unwritten: (k & 8) > 0, detail: k >> 4, cw, cl });
   }
   return out;
 }

@@ -118,7 +118,7 @@ function draw(sheet: Sheet, root: HTMLElement, layer: HTMLElement) {
     const s = state.get().settings, r = live.result(l);
     for (const x of [...r.found, ...r.missed]) {
       const n = counts(l.rule, x.e, s).want;
-      if (n) place(x.v, x.e.w, x.e.f, 'count', String(n));
+      if (n) place(x.v, x.e.w, x.e.l, 'count', String(n));
     }
   }
   // The place of the keyboard; for a finger, the letter that a count would be written at.

@@ -29,7 +29,7 @@ function counted(f: Found): string | false {
 }
 
 export function told(l: live.Live): HTMLElement[] {
-  const r = live.result(l), at = (x: Hit): Place => ({ v: x.v, w: x.e.w, l: x.e.f });
+  const r = live.result(l), at = (x: Hit): Place => ({ v: x.v, w: x.e.w, l: x.e.l });
   const block = (key: 'missed' | 'extra' | 'found', items: HTMLElement[], open: boolean) => items.length > 0 && h('details', { class: `told ${key}`, open, 'data-t': key },
     h('summary', {}, sample(key, `var(--${key})`), t(`told.${key}`, { n: items.length })), h('ul', {}, items));
   const extra = r.extra.map(({ mark, other }) => item(l, mark, 'extra', t(other ? 'told.other-stop' : 'told.extra-why', {

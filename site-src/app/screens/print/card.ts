@@ -33,7 +33,7 @@ async function example(c: Catalogue, rule: Rule, settings: Settings, ink: Ink): 
   if (!e) throw new Error(`${rule.id}: not in ${s}:${a}`); // the engine that made the events found the word
   const p = h('p', { class: 'line', lang: 'ar', dir: 'rtl' }), m = await measure(vs);
   for (let k = Math.min(w, w + e.cw); k <= Math.max(w, w + e.cw); k++) {
-    p.append(ink.word(verse.words[k]!, k === w ? [{ l: e.f, n: e.n, family: rule.family }] : [], m, 0, k).el);
+    p.append(ink.word(verse.words[k]!, k === w ? [{ l: e.l, family: rule.family }] : [], m, 0, k).el);
   }
   m.drop();
   return { el: h('div', { class: 'card-example' }, p, h('span', { class: 'card-ref' }, `${s}:${a}`)), count: counts(rule, e, settings).want };

@@ -5,8 +5,8 @@ import { bits, type Look, marked, ranges } from '../../marking/paint.ts';
 import type { Word } from '../../types.ts';
 import { type Measured, wordEl } from './measure.ts';
 
-/** Letters of a word in the colour of a family. */
-export interface Stroke { l: number; n: number; family: string }
+/** A letter of a word in the colour of a family. */
+export interface Stroke { l: number; family: string }
 
 /** Gecko prints a copy of the page in which there are no highlights: there each coloured letter is drawn again. */
 const COPIES = CSS.supports('-moz-appearance', 'none') ? 'all' : 'special';
@@ -24,7 +24,7 @@ export class Ink {
   word(word: Word, strokes: Stroke[], m: Measured, v: number, w: number): { el: HTMLElement; base: HTMLElement } {
     const el = wordEl(word), node = el.firstChild as Text;
     const looks = (l: number): Look | undefined => {
-      const s = strokes.find((x) => l >= x.l && l < x.l + x.n);
+      const s = strokes.find((x) => x.l === l);
       return s && look(s.family);
     };
     if (!ranges && strokes.length) {

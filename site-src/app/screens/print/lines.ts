@@ -25,7 +25,7 @@ function note(cls: string, s: Slot, text: string) {
 
 function word(c: Catalogue, verses: Verse[], { v, w }: At, a: Answers): HTMLElement {
   const cells = a.cells[v]![w]!, family = (x: Cell) => c.rules[x.rules[0]!]!.family;
-  const { el, base } = a.ink.word(verses[v]!.words[w]!, cells.map((x) => ({ l: x.l, n: x.n, family: family(x) })), a.measured, v, w);
+  const { el, base } = a.ink.word(verses[v]!.words[w]!, cells.map((x) => ({ l: x.l, family: family(x) })), a.measured, v, w);
   let before: { l: number; counts: string[]; keys: string[] } | undefined;
   const notes = cells.map((x) => {
     const counts = x.counts.filter(Boolean).slice(0, 1).map(String), keys = x.rules.map((r) => a.keys.get(r) ?? '').filter(Boolean);
