@@ -3,7 +3,7 @@
 /** When an event holds: always, when the reader reads on, stops after the word, or starts at the word. */
 export const Always = 0, Join = 1, Stop = 2, Start = 3;
 
-/** One place where one rule acts, decoded from seven numbers of a surah's file. */
+/** One place where one rule acts. */
 export interface Event {
   w: number; // word of the verse, from 0
   l: number; // letter of the word, from 0
@@ -17,6 +17,12 @@ export interface Event {
   cl: number; // that letter, -1 for none
 }
 
+/**
+ * All of an event but its place: rule, count, when | before << 2 | unwritten << 3 | detail << 4, and where there is a cause its
+ * word and its letter, counted from the event's own where it is in the same word.
+ */
+export type Kind = [rule: number, count: number, flags: number, cw?: number, cause?: number];
+
 /** One letter of a word: UTF-16 offsets into the word's text. */
 export interface Letter { rune: number; from: number; to: number; marks: number[] }
 
@@ -24,7 +30,7 @@ export interface Letter { rune: number; from: number; to: number; marks: number[
 export interface Word { text: string; letters: Letter[]; pause: number; lined?: boolean }
 
 /** open says that the lines end within the verse: its last words are left out. */
-export interface Verse { s: number; a: number; text: string; page: number; juz: number; words: Word[]; events: Event[]; open?: boolean }
+export interface Verse { s: number; a: number; text: string; words: Word[]; events: Event[]; open?: boolean }
 
 /**
  * All that is known here about a rule; the files of the rules say it. counts: every length the rule can have; setting: the
@@ -44,10 +50,11 @@ export interface Detail { id: string; counts?: number[]; at?: 'join' | 'stop'; t
 export type Length = 'madd' | 'arid';
 export type Lengths = Pick<Settings, Length>;
 
-export interface Surah { n: number; ar: string; la: string; count: number; file: string; page: number; juz: number; sha: string }
+export interface Surah { n: number; ar: string; la: string; count: number; sha: string }
 export interface Family { id: string; light: string; dark: string; form: 'solid' | 'double' | 'dotted' | 'dashed' | 'wavy' }
 export interface Catalogue {
   v: number; textDigest: string; surahs: Surah[]; rules: Rule[]; families: Family[]; details: Detail[];
+  alphabet: string; kinds: Kind[]; // what the bytes of the surahs' files mean (text/surah.ts)
   juz: [number, number][]; pages: [number, number][];
   passages: string; passagesSha: string; // file of the passage index, beside the catalogue, and the digest of what is in it
   lessons: { id: string; name: string; ar: string; rules: string[] }[]; // rules taught together, in the lessons' order

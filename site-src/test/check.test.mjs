@@ -7,7 +7,7 @@ import { Stops } from '../node_modules/.out/app/text/stops.js';
 
 const word = (n, pause = 0) => ({ text: 'x'.repeat(n), pause, letters: Array.from({ length: n }, (_, i) => ({ rune: 0, from: i, to: i + 1, marks: [] })) });
 const ev = (w, l, more = {}) => ({ w, l, rule: 0, count: 0, when: 0, before: false, unwritten: false, detail: 0, cw: 0, cl: -1, ...more });
-const verse = (a, events, words = [word(5), word(5, 0x6da), word(5)]) => ({ s: 1, a, text: '', page: 1, juz: 1, words, events });
+const verse = (a, events, words = [word(5), word(5, 0x6da), word(5)]) => ({ s: 1, a, text: '', words, events });
 const mark = (v, w, l, count = 0) => ({ v, w, l, count });
 const rule = { id: 'r', counts: [2] }, set = { madd: 4, arid: 4 };
 const run = (verses, marks, moved = [], r = rule, s = set) => {

@@ -1,6 +1,9 @@
 package build
 
 import (
+	"bytes"
+	"compress/gzip"
+	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
@@ -65,6 +68,29 @@ func TestBudgets(t *testing.T) {
 	if s.All > site.BudgetAll {
 		t.Errorf("everything takes %d bytes over the wire, at most %d are wanted", s.All, site.BudgetAll)
 	}
+	bare := bareText(t)
+	t.Logf("text and events %d bytes, the text alone %d", s.Text, bare)
+	if got := float64(s.Text) / float64(bare); got > site.BudgetText || got < 1 {
+		t.Errorf("text and events take %.2f times the text alone, at most %v are expected", got, site.BudgetText)
+	}
+}
+
+// bareText is the size in gzip form, at level 6, of the verses alone, each on a line.
+func bareText(t *testing.T) int {
+	t.Helper()
+	text, err := Text(here)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var b bytes.Buffer
+	w := gzip.NewWriter(&b)
+	for _, v := range text.Verses {
+		fmt.Fprintln(w, v.Text)
+	}
+	if err := w.Close(); err != nil {
+		t.Fatal(err)
+	}
+	return b.Len()
 }
 
 // TestNoOtherHost: nothing in the site loads from an absolute address.
@@ -116,4 +142,5 @@ func BenchmarkBuild(b *testing.B) {
 	s := site.Measure(files)
 	b.ReportMetric(float64(s.First), "first-open-bytes")
 	b.ReportMetric(float64(s.All), "all-bytes")
+	b.ReportMetric(float64(s.Text), "text-bytes")
 }

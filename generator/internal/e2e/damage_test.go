@@ -6,6 +6,7 @@ import (
 	"encoding/base64"
 	"fmt"
 	"net/http"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -13,24 +14,59 @@ import (
 	"sutur/generator/internal/bundle"
 )
 
-// swapped exchanges one letter of verse 78:14 for another.
-func swapped(t testing.TB, raw []byte) (changed []byte, before, after string) {
+// headLen is the length of a surah file's head: magic, version, and from the fifth byte on the digest of the text.
+const headLen = 36
+
+// swapped exchanges the first letter of a surah, and with it the digest in the file's head if that is wanted.
+func swapped(t testing.TB, raw []byte, digest bool) []byte {
 	t.Helper()
 	text, err := theText()
 	if err != nil {
 		t.Fatal(err)
 	}
-	before = text.Verses[text.Find(surah, 14)].Text
-	after = strings.Replace(before, "\u0646", "\u0645", 1)
-	if before == after {
-		t.Fatal("the verse has no such letter")
+	var old strings.Builder
+	for _, v := range text.Verses[text.Find(surah, 1):][:text.Surahs[surah-1].Count] {
+		old.WriteString(v.Text + "\n")
 	}
-	return bytes.Replace(raw, []byte(`"`+before+`"`), []byte(`"`+after+`"`), 1), before, after
+	first := []rune(old.String())[0]
+	changed := bytes.Clone(raw)
+	changed[headLen]++ // the letter after it in the alphabet
+	if digest {
+		other := sha256.Sum256([]byte(strings.Replace(old.String(), string(first), string(first+1), 1)))
+		copy(changed[4:], other[:])
+	}
+	return changed
 }
 
-func short(s string) string {
-	sum := sha256.Sum256([]byte(s))
-	return base64.RawURLEncoding.EncodeToString(sum[:8])
+// signed replaces the surah's file by one with all digests around it right: in the catalogue, by which it is named, and of
+// the catalogue.
+func signed(t testing.TB, files []bundle.File, change func(raw []byte) []byte) []bundle.File {
+	t.Helper()
+	var old, now [32]byte
+	files = replace(t, files, fmt.Sprintf("data/s%03d.", surah), func(raw []byte) []byte {
+		changed := change(raw)
+		old, now = sha256.Sum256(raw), sha256.Sum256(changed)
+		return changed
+	})
+	for i, f := range files {
+		files[i].Name = strings.Replace(f.Name, fmt.Sprintf("%x", old[:5]), fmt.Sprintf("%x", now[:5]), 1)
+	}
+	in64 := func(sum [32]byte) []byte { return []byte(base64.StdEncoding.EncodeToString(sum[:])) }
+	was, is := in64(old), in64(now)
+	files = replace(t, files, "data/catalogue.", func(raw []byte) []byte {
+		changed := bytes.Replace(raw, was, is, 1)
+		was, is = in64(sha256.Sum256(raw)), in64(sha256.Sum256(changed))
+		return changed
+	})
+	for i, f := range files {
+		if f.Name == "index.html" {
+			files[i].Data = bytes.Replace(f.Data, was, is, 1)
+			if bytes.Equal(files[i].Data, f.Data) {
+				t.Fatal("index.html does not hold the catalogue's digest")
+			}
+		}
+	}
+	return files
 }
 
 // TestDamage: text that is not the verified text is refused in plain words,
@@ -42,19 +78,19 @@ func TestDamage(t *testing.T) {
 		change     func(t *testing.T, files []bundle.File) []bundle.File
 	}{
 		{"one letter", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
-			return replace(t, files, file, func(raw []byte) []byte { b, _, _ := swapped(t, raw); return b })
+			return replace(t, files, file, func(raw []byte) []byte { return swapped(t, raw, false) })
 		}},
 		{"one letter and its digest", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
-			return replace(t, files, file, func(raw []byte) []byte {
-				b, was, is := swapped(t, raw)
-				return bytes.Replace(b, []byte(short(was)), []byte(short(is)), 1)
-			})
+			return replace(t, files, file, func(raw []byte) []byte { return swapped(t, raw, true) })
+		}},
+		{"one letter in a file with the right digest", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
+			return signed(t, files, func(raw []byte) []byte { return swapped(t, raw, false) })
 		}},
 		{"one digest", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
-			return replace(t, files, file, func(raw []byte) []byte {
-				_, was, is := swapped(t, raw)
-				return bytes.Replace(raw, []byte(short(was)), []byte(short(is)), 1)
-			})
+			return replace(t, files, file, func(raw []byte) []byte { b := bytes.Clone(raw); b[4]++; return b })
+		}},
+		{"another version", "another version", func(t *testing.T, files []bundle.File) []bundle.File {
+			return signed(t, files, func(raw []byte) []byte { b := bytes.Clone(raw); b[3]++; return b })
 		}},
 		{"another surah", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
 			var other []byte
@@ -69,10 +105,11 @@ func TestDamage(t *testing.T) {
 			return with(t, files, file, nil, 300)
 		}},
 		{"one event", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
-			return replace(t, files, file, func(raw []byte) []byte { return bytes.Replace(raw, []byte(`"e":[`), []byte(`"e":[1`), 1) })
-		}},
-		{"one page number", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
-			return replace(t, files, file, func(raw []byte) []byte { return bytes.Replace(raw, []byte(`"p":582`), []byte(`"p":583`), 1) })
+			return replace(t, files, file, func(raw []byte) []byte {
+				b := bytes.Clone(raw)
+				b[headLen+slices.Index(b[headLen:], slices.Max(b[headLen:]))]--
+				return b
+			})
 		}},
 		{"null", "not the verified text", func(t *testing.T, files []bundle.File) []bundle.File {
 			return replace(t, files, file, func([]byte) []byte { return []byte("null") })

@@ -19,7 +19,7 @@ func TestHost(t *testing.T) {
 		t.Errorf("before a build: %d %q", code, body)
 	}
 	h.Set([]bundle.File{{Name: "index.html", Data: []byte("home")}, {Name: "lessons/index.html", Data: []byte("list")},
-		{Name: "data/s001.ab.json.gz", Data: []byte{0x1f, 0x8b}}, {Name: "sw.js", Data: []byte("1")}})
+		{Name: "data/s001.ab.bin.gz", Data: []byte{0x1f, 0x8b}}, {Name: "sw.js", Data: []byte("1")}})
 	for _, c := range []struct {
 		method, path string
 		code         int
@@ -28,7 +28,7 @@ func TestHost(t *testing.T) {
 		{"GET", "/", 200, "text/html; charset=utf-8", "home"},
 		{"GET", "/index.html", 200, "text/html; charset=utf-8", "home"},
 		{"GET", "/lessons/", 200, "text/html; charset=utf-8", "list"},
-		{"GET", "/data/s001.ab.json.gz", 200, "application/gzip", "\x1f\x8b"},
+		{"GET", "/data/s001.ab.bin.gz", 200, "application/gzip", "\x1f\x8b"},
 		{"GET", "/sw.js", 200, "text/javascript; charset=utf-8", "1"},
 		{"GET", "/../go.mod", 404, "text/plain; charset=utf-8", "../go.mod is not part of the site\n"},
 		{"GET", "/lessons", 404, "text/plain; charset=utf-8", "lessons is not part of the site\n"},

@@ -7,8 +7,6 @@ import (
 	"encoding/base64"
 	"encoding/hex"
 	"encoding/json"
-	"fmt"
-	"strconv"
 	"sync"
 
 	"sutur/generator/internal/bundle"
@@ -18,8 +16,9 @@ import (
 )
 
 // DataVersion is the version of the data files' shape, the first field of the
-// catalogue. A browser that finds another one refuses the data.
-const DataVersion = 2
+// catalogue and a byte of every surah's file. A browser that finds another one
+// refuses the data.
+const DataVersion = 3
 
 // catalogue is data/catalogue.<hash>.json.gz: all that a page needs before it
 // knows which verses it is to show.
@@ -29,8 +28,10 @@ type catalogue struct {
 	Surahs     []surahEntry   `json:"surahs"`
 	Rules      []ruleEntry    `json:"rules"` // in the engine's order: events name rules by their index here
 	Families   []family       `json:"families"`
-	Details    []rules.Detail `json:"details"` // by the engine's number
-	Juz        [][2]int       `json:"juz"`     // surah and verse each begins with
+	Details    []rules.Detail `json:"details"`  // by the engine's number
+	Alphabet   string         `json:"alphabet"` // what the bytes of the surahs' files mean: code points first,
+	Kinds      [][]int        `json:"kinds"`    // then kinds of events (surah.go)
+	Juz        [][2]int       `json:"juz"`      // surah and verse each begins with
 	Pages      [][2]int       `json:"pages"`
 	Passages   string         `json:"passages"` // the passage index, beside the catalogue
 	PassageSHA string         `json:"passagesSha"`
@@ -42,10 +43,7 @@ type surahEntry struct {
 	Arabic string `json:"ar"`
 	Latin  string `json:"la"`
 	Count  int    `json:"count"`
-	File   string `json:"file"` // beside the catalogue
-	Page   int    `json:"page"`
-	Juz    int    `json:"juz"`
-	SHA    string `json:"sha"` // SHA-256 of what is in the file, in base64: text, numbers and events
+	SHA    string `json:"sha"` // SHA-256 of what is in its file, in base64; the file's name begins with the number
 }
 
 // ruleEntry is all that the browser knows about a rule; see rules.Rule.
@@ -76,8 +74,9 @@ type family struct {
 
 // dataFiles makes the files of all surahs, on every core, and the catalogue
 // that names them. It returns where the catalogue is, and the lines that each
-// lesson proposes, which follow from the passage index.
-func dataFiles(s Source) (files []bundle.File, where dataFile, try [][]Try) {
+// lesson proposes, which follow from the passage index. It fails if the text has
+// more than the files can say.
+func dataFiles(s Source) (files []bundle.File, where dataFile, try [][]Try, err error) {
 	c := catalogue{Version: DataVersion, TextDigest: hex.EncodeToString(s.Text.Digest[:]), Details: s.Details}
 	c.Surahs = make([]surahEntry, len(s.Text.Surahs))
 	files = make([]bundle.File, len(s.Text.Surahs))
@@ -88,12 +87,22 @@ func dataFiles(s Source) (files []bundle.File, where dataFile, try [][]Try) {
 		passages = c.addPassages(s)
 	})
 	wg.Go(func() { c.Rules = ruleEntries(s) })
+	events := make([][]recite.Event, len(files))
 	each(len(files), func() func(int) {
-		e := encoder{engine: s.Engine()} // one for each worker: its buffers are used again
+		e := s.Engine()
 		return func(i int) {
-			files[i], c.Surahs[i] = e.surah(s, i)
+			for v := range s.Text.Surahs[i].Count {
+				events[i] = e.Verse(events[i], s.Text.Surahs[i].First+v)
+			}
 		}
 	})
+	code, err := newCode(s.Text, events)
+	if err == nil {
+		code.describe(&c)
+		each(len(files), func() func(int) {
+			return func(i int) { files[i], c.Surahs[i] = code.surah(s.Text, i, events[i]) }
+		})
+	}
 	for _, f := range s.Families {
 		c.Families = append(c.Families, family{f.Name, f.Light, f.Dark, f.Form})
 	}
@@ -103,7 +112,7 @@ func dataFiles(s Source) (files []bundle.File, where dataFile, try [][]Try) {
 	files = append(files, passages)
 	raw := encode(c)
 	where = dataFile{"data/catalogue." + hash(raw) + ".json.gz", digest(raw)}
-	return append(files, bundle.File{Name: where.name, Data: compress(new(bytes.Buffer), raw)}), where, try
+	return append(files, bundle.File{Name: where.name, Data: compress(new(bytes.Buffer), raw)}), where, try, err
 }
 
 // dataFile is a compressed file and the SHA-256 of what is in it, in base64.
@@ -139,92 +148,6 @@ func begins(t *mushaf.Text, number func(mushaf.Verse) int) [][2]int {
 		}
 	}
 	return list
-}
-
-// encoder holds the buffers of one worker.
-type encoder struct {
-	engine Engine
-	events []recite.Event
-	raw    []byte
-	zip    bytes.Buffer
-}
-
-// surah encodes surah i (from 0): its verses with text, digest, place and
-// events, and its entry in the catalogue.
-func (e *encoder) surah(s Source, i int) (bundle.File, surahEntry) {
-	su := s.Text.Surahs[i]
-	b := append(e.raw[:0], `{"s":`...)
-	b = strconv.AppendInt(b, int64(su.Number), 10)
-	b = append(b, `,"v":[`...)
-	for n := range su.Count {
-		v := &s.Text.Verses[su.First+n]
-		if n > 0 {
-			b = append(b, ',')
-		}
-		b = append(b, `{"t":`...)
-		b = append(b, encode(v.Text)...)
-		b = append(b, `,"d":"`...)
-		b = base64.RawURLEncoding.AppendEncode(b, v.Digest[:8])
-		b = append(b, `","p":`...)
-		b = strconv.AppendInt(b, int64(v.Page), 10)
-		b = append(b, `,"j":`...)
-		b = strconv.AppendInt(b, int64(v.Juz), 10)
-		b = appendLined(b, v)
-		b = append(b, `,"e":[`...)
-		e.events = e.engine.Verse(e.events[:0], su.First+n)
-		for k, ev := range e.events {
-			if k > 0 {
-				b = append(b, ',')
-			}
-			b = appendEvent(b, ev)
-		}
-		b = append(b, "]}"...)
-	}
-	b = append(b, "]}"...)
-	e.raw = b
-	name := fmt.Sprintf("s%03d.%s.json.gz", su.Number, hash(b))
-	first := s.Text.Verses[su.First]
-	return bundle.File{Name: "data/" + name, Data: compress(&e.zip, b)}, surahEntry{
-		su.Number, su.Arabic, su.Latin, su.Count, name, first.Page, first.Juz, digest(b),
-	}
-}
-
-// appendLined writes the words (from 0) that bear the line of a prostration, if
-// there are any.
-func appendLined(b []byte, v *mushaf.Verse) []byte {
-	sep := `,"l":[`
-	for i, w := range v.Words {
-		if w.Lined {
-			b = strconv.AppendInt(append(b, sep...), int64(i), 10)
-			sep = ","
-		}
-	}
-	if sep == "," {
-		b = append(b, ']')
-	}
-	return b
-}
-
-// appendEvent writes an event as seven numbers: word, letter, rule, count, kind, word offset of the cause, letter of the cause.
-// Kind is when | before<<2 | unwritten<<3 | detail<<4.
-func appendEvent(b []byte, e recite.Event) []byte {
-	kind := int64(e.When) | int64(e.Detail)<<4
-	if e.Before {
-		kind |= 1 << 2
-	}
-	if e.Unwritten {
-		kind |= 1 << 3
-	}
-	for k, n := range [7]int64{
-		int64(e.Word), int64(e.Letter), int64(e.Rule),
-		int64(e.Count), kind, int64(e.CauseWord), int64(e.CauseLetter),
-	} {
-		if k > 0 {
-			b = append(b, ',')
-		}
-		b = strconv.AppendInt(b, n, 10)
-	}
-	return b
 }
 
 // encode returns v as JSON, with nothing but what JSON demands escaped.

@@ -77,9 +77,12 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	if exists(s.Dir, bootSource) {
 		wg.Go(func() { bootScript, bootDiags = bundle.Script(s.Dir, bootSource) })
 	}
-	files, catalogue, try := dataFiles(s)
+	files, catalogue, try, err := dataFiles(s)
 	wg.Wait()
 	ds := slices.Concat(scriptDiags, lessonDiags, bootDiags, slices.Concat(styleDiags[:]...))
+	if err != nil {
+		ds = append(ds, diag.Diagnostic{File: "rules-content/text", Found: err.Error()})
+	}
 
 	files = slices.Concat(files, script.Files, styles[0].Files, styles[1].Files, styles[2].Files, lessonScript.Files, bootScript.Files)
 	a.script, a.lessonScript, a.bootScript = script.Name, lessonScript.Name, bootScript.Name

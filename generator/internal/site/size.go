@@ -15,12 +15,14 @@ import (
 type Size struct {
 	First int // first open of the app: page, script, style, font, icons, catalogue, manifest, service worker
 	All   int // everything, as the service worker keeps it
+	Text  int // the surahs' files: text and events
 }
 
-// Budgets, in bytes.
+// Budgets, in bytes, and that of the surahs' files together as a multiple of the text alone in gzip form.
 const (
 	BudgetFirst = 150_000
-	BudgetAll   = 2_000_000
+	BudgetAll   = 1_000_000
+	BudgetText  = 1.5
 )
 
 // Measure returns the size of a site.
@@ -37,6 +39,9 @@ func Measure(files []bundle.File) Size {
 		if first[f.Name] {
 			s.First += wire[i]
 		}
+		if surahFile.MatchString(f.Name) {
+			s.Text += wire[i]
+		}
 	}
 	return s
 }
@@ -44,6 +49,8 @@ func Measure(files []bundle.File) Size {
 // later is what is asked for only when it is wanted: a script's import, and the
 // style of the print screen, which the page names for the script.
 var later = regexp.MustCompile(`import\("[^"]*"\)|data-paper=("[^"]*"|[^ >]*)`)
+
+var surahFile = regexp.MustCompile(`^data/s\d{3}\.`)
 
 // firstOpen returns the names of the files that opening index.html loads: those
 // it names, and those that the style sheet and the script name, but not pages

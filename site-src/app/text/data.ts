@@ -1,62 +1,45 @@
 // Loads the catalogue and the surahs, and refuses any text that is not the text that was verified.
-import type { Catalogue, Event, Lines, Ref, Surah, Verse } from '../types.ts';
+import type { Catalogue, Lines, Ref, Surah, Verse } from '../types.ts';
 import { TextError, verified } from './fetch.ts';
-import { words } from './letters.ts';
-import { base64url, digest } from './sha256.ts';
+import { hex } from './sha256.ts';
+import { type Packed, unpack, verse, VERSION } from './surah.ts';
 
 export { TextError };
-
-/** Reads JSON that has the right digest, and the shape that ok looks for. */
-async function load<T>(url: string, sha: string, ok: (x: Partial<T> | null) => unknown): Promise<T> {
-  const x = JSON.parse(new TextDecoder().decode(await verified(url, sha))) as T | null;
-  if (!ok(x)) throw new TextError('damaged', url);
-  return x as T;
-}
 
 let base = '';
 
 /** Loads the catalogue named on the page's root element; sha is its digest there. */
 export async function loadCatalogue(url: string, sha: string): Promise<Catalogue> {
   base = url.slice(0, url.lastIndexOf('/') + 1);
-  return load<Catalogue>(url, sha, (c) => c?.v === 2 && c.surahs?.length === 114 && [c.rules, c.families, c.details, c.juz, c.pages, c.lessons].every(Array.isArray));
+  const c = JSON.parse(new TextDecoder().decode(await verified(url, sha))) as Partial<Catalogue> | null;
+  if (c && c.v !== VERSION) throw new TextError('version', `${url}: ${c.v}`);
+  if (c?.surahs?.length !== 114 || !c.alphabet || ![c.rules, c.families, c.details, c.kinds, c.juz, c.pages, c.lessons].every(Array.isArray)) throw new TextError('damaged', url);
+  return c as Catalogue;
 }
 
-interface RawVerse { t: string; d: string; p: number; j: number; l?: number[]; e: number[] }
+const cache = new Map<number, Promise<Packed[]>>();
 
-export function decode(e: number[]): Event[] {
-  const out: Event[] = [];
-  for (let i = 0; i + 6 < e.length; i += 7) {
-    const [w, l, rule, count, k, cw, cl] = e.slice(i, i + 7) as [number, number, number, number, number, number, number];
-    out.push({ w, l, rule, count, when: k & 3, before: (k & 4) > 0, unwritten: (k & 8) > 0, detail: k >> 4, cw, cl });
-  }
-  return out;
-}
+/** The file of a surah; its name has the first five bytes of its digest. */
+const file = (s: Surah) => `s${String(s.n).padStart(3, '0')}.${hex(Uint8Array.from(atob(s.sha), (x) => x.charCodeAt(0)).subarray(0, 5))}.bin.gz`;
 
-const cache = new Map<number, Promise<RawVerse[]>>();
-
-function surah(s: Surah): Promise<RawVerse[]> {
+function surah(c: Catalogue, s: Surah): Promise<Packed[]> {
   let p = cache.get(s.n);
   if (!p) {
-    p = load<{ v: RawVerse[] }>(base + s.file, s.sha, (x) => x?.v?.length === s.count).then((x) => x.v);
+    const url = base + file(s);
+    p = verified(url, s.sha).then((b) => unpack(b, c, s.count, url));
     p.catch(() => cache.delete(s.n));
     cache.set(s.n, p);
   }
   return p;
 }
 
-/** The verses from one place to another, both included, each checked against its digest. */
+/** The verses from one place to another, both included; the text of their surahs has been checked against its digest. */
 export async function verses(c: Catalogue, from: Ref, to: Ref): Promise<Verse[]> {
-  const out: Verse[] = [];
-  for (let s = from.s; s <= to.s; s++) {
-    const raw = await surah(c.surahs[s - 1]!), last = s === to.s ? to.a : raw.length;
-    for (let a = s === from.s ? from.a : 1; a <= last; a++) {
-      const r = raw[a - 1]!;
-      if (base64url(digest(r.t).subarray(0, 8)) !== r.d) throw new TextError('damaged', `${s}:${a}`);
-      const ws = words(r.t);
-      for (const w of r.l ?? []) ws[w]!.lined = true;
-      out.push({ s, a, text: r.t, page: r.p, juz: r.j, words: ws, events: decode(r.e) });
-    }
-  }
+  const packed = await Promise.all(c.surahs.slice(from.s - 1, to.s).map((s) => surah(c, s)));
+  const out = packed.flatMap((list, i) => {
+    const s = from.s + i, first = i ? 1 : from.a, last = s === to.s ? to.a : list.length;
+    return list.slice(first - 1, last).map((p, k) => verse(p, c, s, first + k));
+  });
   return cut(out, from.w ?? 0, to.w ?? Infinity);
 }
 

@@ -4,7 +4,7 @@ import { base64, sha } from './sha256.ts';
 
 /** Why lines cannot be shown; code is a key of the string catalogue below "error.". */
 export class TextError extends Error {
-  constructor(readonly code: 'network' | 'damaged' | 'foreign' | 'old-browser', detail: string) { super(detail); }
+  constructor(readonly code: 'network' | 'damaged' | 'foreign' | 'old-browser' | 'version', detail: string) { super(detail); }
 }
 
 async function once(url: string, cache: RequestCache): Promise<Uint8Array<ArrayBuffer>> {

@@ -44,12 +44,8 @@ export function sha256(data: Uint8Array): Uint8Array {
 export const sha = async (b: Uint8Array<ArrayBuffer>): Promise<Uint8Array> =>
   (globalThis.crypto?.subtle ? new Uint8Array(await crypto.subtle.digest('SHA-256', b)) : sha256(b));
 
-/** SHA-256 of a text's UTF-8 bytes. */
-export const digest = (text: string) => sha256(new TextEncoder().encode(text));
-
 /** Bytes as lower-case hexadecimal. */
 export const hex = (b: Uint8Array) => Array.from(b, (x) => x.toString(16).padStart(2, '0')).join('');
 
-/** Bytes as base64 (RFC 4648, section 4), and in the form for addresses without padding (section 5). */
+/** Bytes as base64 (RFC 4648, section 4). */
 export const base64 = (b: Uint8Array) => btoa(String.fromCharCode(...b));
-export const base64url = (b: Uint8Array) => base64(b).replace(/\+/g, '-').replace(/\//g, '_').replace(/=+$/, '');
