@@ -308,7 +308,7 @@ func TestMeasure(t *testing.T) {
 		{Name: "index.html", Data: []byte(`<a href="about.html"><link href="assets/style.1.css"><script src="assets/main.1.js">`)},
 	}
 	got := Measure(files)
-	if got.All < 5200 || got.All > 5700 || got.First < 500 || got.First > 900 {
+	if got.All < 5200 || got.All > 5700 || got.First < 500 || got.First > 900 || got.Text != 700 {
 		t.Errorf("got %+v", got)
 	}
 }
