@@ -43,7 +43,11 @@ func (c *course) held(p spot, rule string) []recite.Event {
 	var out []recite.Event
 	written := false
 	for _, e := range c.events {
-		if (rule == "" || e.Rule.String() == rule) && holds(e, p) {
+		w := int(e.Word)
+		if w < p.first || w > p.last || rule != "" && e.Rule.String() != rule {
+			continue
+		}
+		if e.Holds(w == p.first, w == p.last && !p.join) {
 			out = append(out, e)
 			written = written || !e.Unwritten
 		}
@@ -52,25 +56,6 @@ func (c *course) held(p spot, rule string) []recite.Event {
 		out = slices.DeleteFunc(out, func(e recite.Event) bool { return e.Unwritten })
 	}
 	return out
-}
-
-func holds(e recite.Event, p spot) bool {
-	w := int(e.Word)
-	if w < p.first || w > p.last {
-		return false
-	}
-	switch e.When {
-	case recite.Join:
-		if e.Before {
-			return w > p.first
-		}
-		return w < p.last || p.join
-	case recite.Stop:
-		return w == p.last && !p.join
-	case recite.Start:
-		return w == p.first
-	}
-	return true
 }
 
 // nearest names the place of the rule that is closest to p: in its verse, its surah, or anywhere.

@@ -37,7 +37,7 @@ func small(t *testing.T) (*mushaf.Text, finder, []rules.Rule) {
 		t.Fatal(err)
 	}
 	at := func(s, a, w, l int, r recite.RuleID, when recite.When) recite.Event {
-		return recite.Event{Verse: int32(tx.Find(s, a)), Word: uint16(w - 1), Letter: uint8(l - 1), Rule: r, When: when}
+		return recite.Event{Verse: int32(tx.Find(s, a)), Word: uint16(w - 1), Letter: uint8(l - 1), Rule: r, When: when, Before: when == recite.Start}
 	}
 	return tx, finder{[]recite.Event{
 			at(108, 3, 1, 2, recite.Ghunnah, recite.Always), at(111, 4, 2, 2, recite.Ghunnah, recite.Always),

@@ -135,27 +135,14 @@ func (x *Index) countVerse(v, last int, events []recite.Event) {
 		for p+1 < end && x.First[p+1] <= w {
 			p++
 		}
-		hold := int8(1) // what the event adds where its boundary is a stop
-		if ev.When == recite.Join {
-			hold = -1
+		begins, ends := w == 0, int(w) == last
+		base := ev.Holds(begins, ends)
+		x.Counts[ev.Rule][p] += b2i[uint8](base)
+		if k := x.Pause[p]; k >= 0 && w == x.First[p]+int32(x.Words[p])-1 {
+			x.AtStop[ev.Rule][k] += b2i[int8](ev.Holds(begins, true)) - b2i[int8](base)
 		}
-		switch {
-		case ev.When == recite.Always:
-			x.Counts[ev.Rule][p]++
-		case ev.Before && w == 0, !ev.Before && int(w) == last: // the boundary is a verse end: a stop
-			if hold > 0 {
-				x.Counts[ev.Rule][p]++
-			}
-		default: // a boundary within the verse: read on, unless a passage ends there
-			if hold < 0 {
-				x.Counts[ev.Rule][p]++
-			}
-			if !ev.Before && w == x.First[p]+int32(x.Words[p])-1 && x.Pause[p] >= 0 {
-				x.AtStop[ev.Rule][x.Pause[p]] += hold
-			}
-			if ev.Before && w == x.First[p] && p > from && x.Pause[p-1] >= 0 {
-				x.AtFrom[ev.Rule][x.Pause[p-1]] += hold
-			}
+		if p > from && w == x.First[p] && x.Pause[p-1] >= 0 {
+			x.AtFrom[ev.Rule][x.Pause[p-1]] += b2i[int8](ev.Holds(true, ends)) - b2i[int8](base)
 		}
 	}
 }

@@ -87,7 +87,7 @@ func TestCounts(t *testing.T) {
 				b = x.Len() - 1
 			}
 		}
-		mid += b2i(!x.StartsVerse(a)) + b2i(x.End[b] == PauseEnd)
+		mid += b2i[int](!x.StartsVerse(a)) + b2i[int](x.End[b] == PauseEnd)
 		want := read(e, x, a, b)
 		for r := range recite.NumRules {
 			if got := x.Count(recite.RuleID(r), a, b); got != want[r] {

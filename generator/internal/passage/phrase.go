@@ -56,7 +56,7 @@ type piece struct {
 func part(dst []piece, n int, end End) []piece {
 	k := (n + LongestPhrase - 1) / LongestPhrase
 	for i := range k {
-		p := piece{n/k + b2i(i < n%k), Split}
+		p := piece{n/k + b2i[int](i < n%k), Split}
 		if i == k-1 {
 			p.end = end
 		}
@@ -65,7 +65,7 @@ func part(dst []piece, n int, end End) []piece {
 	return dst
 }
 
-func b2i(b bool) int {
+func b2i[T int | int8 | uint8](b bool) T {
 	if b {
 		return 1
 	}

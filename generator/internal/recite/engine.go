@@ -171,24 +171,17 @@ func (e *Engine) Reading(dst []Event, v int, r Reading) []Event {
 	from := len(dst)
 	dst = e.Verse(dst, v)
 	last := len(e.t.Verses[v].Words) - 1
-	stops := func(w int) bool { return w == last && !r.Join[v] || r.Stop[[2]int{v, w}] }
+	after := func(w int) bool { return w == last && !r.Join[v] || r.Stop[[2]int{v, w}] }
+	before := func(w int) bool {
+		if w > 0 {
+			return after(w - 1)
+		}
+		p := e.before(v)
+		return p < 0 || p != v-1 || !r.Join[p]
+	}
 	keep := dst[:from]
 	for _, ev := range dst[from:] {
-		hold := true
-		if ev.When != Always {
-			stop := false
-			switch w := int(ev.Word); {
-			case !ev.Before:
-				stop = stops(w)
-			case w > 0:
-				stop = stops(w - 1)
-			default:
-				p := e.before(v)
-				stop = p < 0 || p != v-1 || !r.Join[p]
-			}
-			hold = stop == (ev.When == Stop || ev.When == Start)
-		}
-		if hold {
+		if w := int(ev.Word); ev.Holds(before(w), after(w)) {
 			keep = append(keep, ev)
 		}
 	}

@@ -102,11 +102,20 @@ type Event struct {
 	Rule        RuleID
 	Count       uint8 // counts (lengths of one short vowel) held at the default setting; 0 where the rule holds nothing
 	When        When
-	Before      bool // Join and Start speak of the boundary before the word; else of the one after it
+	Before      bool // When speaks of the boundary before the word; else of the one after it. Set on every Start
 	Unwritten   bool // the sound is not written: never required of a child who marks
 	CauseWord   int8 // the word of the letter that causes the rule: 0 this one, 1 the next, -1 the one before
 	CauseLetter int8 // that letter in its word, or -1 where no single letter does
 	Detail      Detail
+}
+
+// Holds reports whether the event holds for a reader who stops before its word, and after it, or reads on there.
+func (e *Event) Holds(stopBefore, stopAfter bool) bool {
+	stop := stopAfter
+	if e.Before {
+		stop = stopBefore
+	}
+	return e.When == Always || stop == (e.When != Join)
 }
 
 // Detail says more about an event than its rule does.

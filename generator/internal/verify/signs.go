@@ -97,7 +97,7 @@ func lay(t *mushaf.Text, v int, events []recite.Event, last *page) *page {
 		if e.Unwritten {
 			continue // inside the name of an opening letter, or the long vowel of the Name: no sign shows it
 		}
-		if e.When == recite.Always || e.When == recite.Join {
+		if e.Holds(false, false) {
 			p.joined[e.Word][e.Letter] |= of(e.Rule)
 		}
 		if e.When == recite.Stop {

@@ -1,5 +1,6 @@
-// Which events hold for a choice of stops. Nothing of a rule is decided here: the file says when each event holds.
-import { Always, type Event, Join, type Place, Stop, type Verse } from '../types.ts';
+// Which events hold for a choice of stops. Nothing of a rule is decided here: the file says when each event holds, and
+// generator/internal/recite/testdata/holds.json what that means.
+import { Always, type Event, Join, type Place, type Verse } from '../types.ts';
 
 /** Where the reader stops. Default: at verse ends. A surah's end and the end of the lines are always stops. */
 export class Stops {
@@ -28,9 +29,8 @@ export class Stops {
   set(v: number, w: number, stop: boolean) { if (this.verses[v]?.words[w] && this.movable(v, w)) this.own.set(`${v}.${w}`, stop); }
 
   holds(v: number, e: Event): boolean {
-    if (e.when === Always) return true;
-    if (e.before) return this.startsAt(v, e.w) !== (e.when === Join);
-    return this.after(v, e.w) === (e.when === Stop);
+    const stop = e.before ? this.startsAt(v, e.w) : this.after(v, e.w);
+    return e.when === Always || stop === (e.when !== Join);
   }
 
   /** The choices that differ from the default, for keeping. */
