@@ -57,7 +57,15 @@ export interface Catalogue {
   alphabet: string; kinds: Kind[]; // what the bytes of the surahs' files mean (text/surah.ts)
   juz: [number, number][]; pages: [number, number][];
   passages: string; passagesSha: string; // file of the passage index, beside the catalogue, and the digest of what is in it
-  lessons: { id: string; name: string; ar: string; rules: string[] }[]; // rules taught together, in the lessons' order
+  lessons: Lesson[]; // in teaching order
+}
+
+/**
+ * Rules taught together, and why there: places are its own, in the last juz. opens is the lesson (an index) for whose sake it
+ * stands there, itself where it is its own places; lessons are those up to opens and together their places.
+ */
+export interface Lesson {
+  id: string; name: string; ar: string; rules: string[]; places: number; opens: number; lessons: number; together: number;
 }
 
 /**

@@ -1,4 +1,4 @@
-// The planner's parts that the shared vectors of package plan do not reach: orders, places, what is joined to a learner.
+// The planner on a text of two short surahs: orders, places, what is joined to a learner.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { week } from '../node_modules/.out/app/log/week.js';
@@ -11,8 +11,9 @@ import { units } from '../node_modules/.out/app/plan/units.js';
 
 const rule = (id, needs = []) => ({ id, name: id, ar: '', family: 'f', needs, counts: [] });
 const rules = [rule('b', ['a']), rule('a'), rule('c'), rule('d', ['b'])];
+const lesson = (id, rules) => ({ id, name: id, ar: '', rules, places: 0, opens: 0, lessons: 1, together: 0 });
 const c = {
-  rules, lessons: [{ id: 'ac', name: 'A and C', ar: '', rules: ['a', 'c'] }],
+  rules, lessons: [lesson('ac', ['a', 'c']), lesson('b', ['b']), lesson('d', ['d'])],
   surahs: [{ count: 4 }, { count: 4 }], juz: Array.from({ length: 30 }, (_, i) => [i < 29 ? 1 : 2, 1]), pages: [[1, 1], [2, 1]],
 };
 
@@ -40,12 +41,12 @@ const all = { s: 1, a: 1 }, end = { s: 1, a: 4 };
 test('a damaged index is refused', () => {
   for (const b of [new Uint8Array(3), new Uint8Array(40), Uint8Array.from([0x53, 0x50, 0x49, 0x32, 9, 0, 0, 0, 1, 0])]) assert.throws(() => new Phrases(b));
 });
-test('rules without a lesson are units of their own, and needs are those of units', () => {
+test('a lesson is a unit, and needs are those of units', () => {
   assert.deepEqual(units(c).map((u) => [u.id, u.rules, u.needs]), [['ac', [1, 2], []], ['b', [0], [0]], ['d', [3], [1]]]);
   assert.deepEqual(rulesInOrder(c).map((r) => r.id), ['a', 'c', 'b', 'd']);
 });
 test('an order of one’s own is kept as far as needs allow, and made whole', () => {
-  assert.deepEqual(order(k.units, ['d', 'nothing', 'b'], [0, 1, 2]), [0, 1, 2]);
+  assert.deepEqual(order(k.units, ['d', 'nothing', 'b']), [0, 1, 2]);
   assert.deepEqual([mayMove(k.units, [0, 1, 2], 0, 1), mayMove(k.units, [0, 1, 2], 2, 1), mayMove(k.units, [0, 1, 2], 2, 2)], [false, false, true]);
 });
 test('two sessions on one day are one day of settling in', () => {

@@ -11,6 +11,7 @@ import (
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/colour"
 	"sutur/generator/internal/diag"
+	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/mushaf"
 	"sutur/generator/internal/recite"
 	"sutur/generator/internal/rules"
@@ -89,6 +90,9 @@ func source(root string) (site.Source, []diag.Diagnostic) {
 	s.Details, more = rules.LoadDetails(content)
 	ds = append(ds, more...)
 	s.Passages = Index(s.Text)
-	s.Lessons, more = Lessons(root, s.Text, s.Passages, s.Rules)
-	return s, append(ds, more...)
+	s.Lessons, more = lesson.Load(os.DirFS(filepath.Join(root, filepath.FromSlash(lesson.Dir))), s.Text, recite.New(s.Text), s.Rules)
+	if ds = append(ds, more...); !diag.HasError(ds) {
+		s.Steps = teachingOrder(s.Lessons, s.Text, s.Passages, s.Rules)
+	}
+	return s, ds
 }

@@ -2,11 +2,8 @@ package build
 
 import (
 	"cmp"
-	"os"
-	"path/filepath"
 	"slices"
 
-	"sutur/generator/internal/diag"
 	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/mushaf"
 	"sutur/generator/internal/passage"
@@ -15,31 +12,28 @@ import (
 	"sutur/generator/internal/rules"
 )
 
-// Lessons reads the lessons and puts them in teaching order, which follows from
-// the rules' needs and from their places in the text. Pages come last.
-func Lessons(root string, t *mushaf.Text, x *passage.Index, rs []rules.Rule) ([]lesson.Lesson, []diag.Diagnostic) {
-	list, ds := lesson.Load(os.DirFS(filepath.Join(root, filepath.FromSlash(lesson.Dir))), t, recite.New(t), rs)
-	if diag.HasError(ds) {
-		return list, ds
+// teachingOrder sorts lessons as they are taught, which follows from the rules'
+// needs and from their places in the text; pages come last. A step says why a
+// lesson stands where it does: its units are places in the sorted list.
+func teachingOrder(list []lesson.Lesson, t *mushaf.Text, x *passage.Index, rs []rules.Rule) []plan.Step {
+	var taught [][]recite.RuleID
+	var of []*lesson.Lesson // the lesson of each unit
+	for i := range list {
+		if l := &list[i]; l.Kind == lesson.KindLesson {
+			taught, of = append(taught, l.RuleIDs()), append(of, l)
+		}
 	}
-	units := Units(rs, list)
-	at := map[string]int{}
-	for i, u := range plan.TeachingOrder(t, x, units) {
-		at[units[u].ID] = i
+	steps := plan.TeachingOrder(t, x, plan.Units(rs, taught))
+	for i, s := range steps {
+		of[s.Unit].Order = i
 	}
-	slices.SortStableFunc(list, func(a, b lesson.Lesson) int {
-		return cmp.Or(cmp.Compare(a.Kind, b.Kind), cmp.Compare(at[a.ID], at[b.ID]))
+	for i, s := range steps {
+		steps[i].Unit, steps[i].Opens = i, of[s.Opens].Order
+	}
+	slices.SortFunc(list, func(a, b lesson.Lesson) int {
+		return cmp.Or(cmp.Compare(a.Kind, b.Kind), cmp.Compare(a.Order, b.Order))
 	})
-	return list, ds
-}
-
-// Units are what the lessons teach at once, in their order.
-func Units(rs []rules.Rule, list []lesson.Lesson) []plan.Unit {
-	var lessons []plan.Lesson
-	for _, l := range list {
-		lessons = append(lessons, plan.Lesson{ID: l.ID, Rules: l.Rules})
-	}
-	return plan.Units(rs, lessons)
+	return steps
 }
 
 // Index makes the passage index of the text.

@@ -3,19 +3,13 @@ package cli
 import (
 	"flag"
 	"fmt"
-	"io"
-	"os"
-	"path/filepath"
 	"strconv"
 	"strings"
 
 	"sutur/generator/internal/build"
-	"sutur/generator/internal/diag"
 	"sutur/generator/internal/mushaf"
-	"sutur/generator/internal/passage"
 	"sutur/generator/internal/plan"
 	"sutur/generator/internal/recite"
-	"sutur/generator/internal/rules"
 )
 
 // runPassages prints the best passages for a rule and a child, each with the
@@ -33,7 +27,6 @@ func runPassages(e *env, args []string) error {
 	words := fs.String("words", "15-30", "words of a passage, `MIN-MAX`")
 	best := fs.Int("best", plan.Best, "how many, `N`")
 	asJSON := fs.Bool("json", false, "")
-	course := fs.Bool("course", false, "play a child's way through all rules")
 	rest, err := parse(fs, args)
 	if err != nil {
 		return err
@@ -49,42 +42,12 @@ func runPassages(e *env, args []string) error {
 		return err
 	}
 	x := build.Index(text)
-	if *course {
-		return e.course(text, x)
-	}
 	q.Level = len(q.Known)
 	r := plan.Choose(x, q)
 	if *asJSON {
 		return passagesJSON(e.stdout, text, x, q, r)
 	}
 	return passagesText(e.stdout, text, x, q, r)
-}
-
-// course prints how a child goes from the last juz and no rules through all
-// lessons: a line a session, then a line a rule.
-func (e *env) course(t *mushaf.Text, x *passage.Index) error {
-	units, err := e.units(t, x)
-	if err != nil {
-		return err
-	}
-	lines := plan.Table(t, x, units, plan.Course(t, x, units, 1000))
-	_, err = io.WriteString(e.stdout, strings.Join(lines, "\n")+"\n")
-	return err
-}
-
-// units reads what is taught together from the lessons.
-func (e *env) units(t *mushaf.Text, x *passage.Index) ([]plan.Unit, error) {
-	rs, ds := rules.Load(os.DirFS(filepath.Join(e.root, filepath.FromSlash(rules.Dir))))
-	if !diag.HasError(ds) {
-		list, more := build.Lessons(e.root, t, x, rs)
-		if ds = append(ds, more...); !diag.HasError(ds) {
-			return build.Units(rs, list), nil
-		}
-	}
-	if err := diag.Print(e.stderr, ds); err != nil {
-		return nil, err
-	}
-	return nil, errContent
 }
 
 // addRules reads rule ids separated by commas.

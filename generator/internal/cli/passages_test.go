@@ -88,12 +88,3 @@ func TestPassagesRefused(t *testing.T) {
 		})
 	}
 }
-
-func TestCourseTable(t *testing.T) {
-	out := passages(t, "--course")
-	for _, has := range []string{"\tsettle in\t", "\tnew rule\tmadd-tabii\t", "\treview\t", "single-words\timalah\t"} {
-		if !strings.Contains(out, has) {
-			t.Errorf("%q is not in the table", has)
-		}
-	}
-}

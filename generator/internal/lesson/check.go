@@ -34,10 +34,10 @@ func (c *course) check() {
 			c.checkExamples(l)
 			continue
 		}
-		if first, ok := orders[l.order]; ok {
-			c.report(l.src, 0, "give each its own", "the order %d is also that of %s", l.order, first.ID)
+		if first, ok := orders[l.Order]; ok {
+			c.report(l.src, 0, "give each its own", "the order %d is also that of %s", l.Order, first.ID)
 		}
-		orders[l.order] = l
+		orders[l.Order] = l
 	}
 	c.checkPlaces()
 }

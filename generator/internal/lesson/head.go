@@ -53,7 +53,7 @@ func (c *course) read(name, text string) {
 		if err != nil || n < 0 || n > 9999 {
 			c.report(s, o.off, "0 to 9999 are accepted", "the order is %q", o.value)
 		}
-		l.order = n
+		l.Order = n
 	case l.Kind == KindPage:
 		c.report(s, 0, "write order: N; pages are ordered by it", "the page has no order")
 	}

@@ -14,11 +14,9 @@ package lesson
 
 import (
 	"bytes"
-	"cmp"
 	"fmt"
 	"io/fs"
 	"path"
-	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -45,12 +43,22 @@ type Lesson struct {
 	Needs                      []string // ids of rules of other lessons that these rules need
 	Counts                     []int    // counts that its rules may hold, ascending
 	Kind                       string   // KindLesson or KindPage
+	Order                      int      // of a page, from the front matter; that of lessons is computed from their rules
 	AnyTime                    bool     // it needs nothing and can be taught whenever its sign is met
 	HTML                       string   // valid HTML with headings from h2; the page gives h1
 	Examples                   []Example
 	Headings                   []Heading
-	order                      int // of a page
 	src                        *source
+}
+
+// RuleIDs are the rules as the engine names them.
+func (l *Lesson) RuleIDs() (ids []recite.RuleID) {
+	for _, name := range l.Rules {
+		if r, ok := recite.ParseRule(name); ok {
+			ids = append(ids, r)
+		}
+	}
+	return ids
 }
 
 // Example is one worked example: words of a verse in which the engine found the rule. Verse is an index in
@@ -74,8 +82,8 @@ type Finder interface {
 	Verse(dst []recite.Event, v int) []recite.Event
 }
 
-// Load reads every *.md file of dir, and terms.json. Lessons come first, by id, then pages in their order. If the
-// diagnostics hold an error, the lessons may lack parts.
+// Load reads every *.md file of dir, and terms.json. Lessons and pages come back by id. If the diagnostics hold an error,
+// they may lack parts.
 func Load(dir fs.FS, t *mushaf.Text, e Finder, rs []rules.Rule) ([]Lesson, []diag.Diagnostic) {
 	c := &course{text: t, engine: e, rules: map[string]rules.Rule{}, list: rs, byID: map[string]*Lesson{}}
 	for _, r := range rs {
@@ -94,9 +102,6 @@ func Load(dir fs.FS, t *mushaf.Text, e Finder, rs []rules.Rule) ([]Lesson, []dia
 		}
 		c.read(n, string(src))
 	}
-	slices.SortStableFunc(c.lessons, func(a, b *Lesson) int {
-		return cmp.Or(cmp.Compare(a.Kind, b.Kind), cmp.Compare(a.order, b.order), cmp.Compare(a.ID, b.ID))
-	})
 	for _, l := range c.lessons {
 		c.render(l)
 	}

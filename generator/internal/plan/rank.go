@@ -16,7 +16,7 @@ type Query struct {
 	Place int             // the verse (index) where the child is
 	From  int             // first and last verse (indices) to look in; To 0 stands for the last of the text
 	To    int
-	Used  [][2]int // phrases, both included, of the passages of the last RestDays days
+	Used  [][2]int // phrases, both included, of the passages of the last days
 	Level int      // lessons taught so far: below Beginner, words of few letters come first
 	Min   int      // words of a passage, default 15 to 30
 	Max   int
@@ -31,7 +31,6 @@ const (
 	Enough   = 4
 	Best     = 10
 	MaxDue   = 8
-	RestDays = 14
 	Beginner = 4
 )
 

@@ -9,47 +9,28 @@ import (
 	"sutur/generator/internal/rules"
 )
 
-// Unit is what is taught at once: the rules of one lesson, or one rule that no lesson teaches yet.
+// Unit is what is taught at once: the rules of one lesson.
 type Unit struct {
-	ID    string // the lesson's id, or the rule's
 	Rules []recite.RuleID
 	Needs []int // units taught before it
 }
 
-// Lesson names the rules that one lesson teaches.
-type Lesson struct {
-	ID    string
-	Rules []string
-}
-
-// Units joins rules into units. rs is in the engine's order; lessons come first, in their order.
-func Units(rs []rules.Rule, lessons []Lesson) []Unit {
-	var units []Unit
-	of := make([]int, len(rs)) // unit of each rule, plus one
-	add := func(id string, ids []string) {
-		u := Unit{ID: id}
-		for _, name := range ids {
-			if r, ok := recite.ParseRule(name); ok && of[r] == 0 {
-				u.Rules = append(u.Rules, r)
-				of[r] = len(units) + 1
-			}
+// Units joins rules into units, one for each lesson. rs is in the engine's order and each of its rules in one lesson.
+func Units(rs []rules.Rule, lessons [][]recite.RuleID) []Unit {
+	units := make([]Unit, len(lessons))
+	of := make([]int, len(rs)) // unit of each rule
+	for i, l := range lessons {
+		units[i].Rules = l
+		for _, r := range l {
+			of[r] = i
 		}
-		if len(u.Rules) > 0 {
-			units = append(units, u)
-		}
-	}
-	for _, l := range lessons {
-		add(l.ID, l.Rules)
-	}
-	for _, r := range rs {
-		add(r.ID, []string{r.ID})
 	}
 	for i := range units {
 		u := &units[i]
 		for _, r := range u.Rules {
 			for _, n := range rs[r].Needs {
 				k, _ := recite.ParseRule(n)
-				if need := of[k] - 1; need != i && !slices.Contains(u.Needs, need) {
+				if need := of[k]; need != i && !slices.Contains(u.Needs, need) {
 					u.Needs = append(u.Needs, need)
 				}
 			}
@@ -59,16 +40,16 @@ func Units(rs []rules.Rule, lessons []Lesson) []Unit {
 	return units
 }
 
-// Places counts the places of every rule in the verses from first to last (indices, both included).
-func Places(x *passage.Index, first, last int) (n [recite.NumRules]int) {
+// places counts the places of every rule in the verses from first to last (indices, both included).
+func places(x *passage.Index, first, last int) (n [recite.NumRules]int) {
 	for r := range n {
 		n[r] = x.Count(recite.RuleID(r), int(x.Of[first]), int(x.Of[last+1])-1)
 	}
 	return n
 }
 
-// UnitPlaces adds up the places of each unit's rules.
-func UnitPlaces(units []Unit, places [recite.NumRules]int) []int {
+// unitPlaces adds up the places of each unit's rules.
+func unitPlaces(units []Unit, places [recite.NumRules]int) []int {
 	n := make([]int, len(units))
 	for i, u := range units {
 		for _, r := range u.Rules {
@@ -87,15 +68,15 @@ type Step struct {
 	Opens, Lessons, Together int
 }
 
-// Sequence orders the units not yet taught so that needs are respected and the most places become readable early. places
-// are those of each unit in the verses that count. At each step every unit is weighed together with all that it still
-// needs: the places of them all, divided by their number. The best of these goes ahead with the first lesson it needs: of
-// those whose own needs are met, the one with the most places. Equal units keep their order.
+// Sequence orders the units so that needs are respected and the most places become readable early. places are those of each
+// unit in the verses that count. At each step every unit is weighed together with all that it still needs: the places of
+// them all, divided by their number. The best of these goes ahead with the first lesson it needs: of those whose own needs
+// are met, the one with the most places. Equal units keep their order.
 //
 // It is the rule of highest ratio first for jobs with precedence (Horn 1972, Single-machine job sequencing with treelike
 // precedence ordering and linear delay penalties, SIAM J. Appl. Math. 23(2); from memory), applied to one chain at a time.
-func Sequence(units []Unit, places []int, taught []bool) []Step {
-	done := slices.Clone(taught)
+func Sequence(units []Unit, places []int) []Step {
+	done := make([]bool, len(units))
 	var steps []Step
 	for {
 		best := Step{Unit: -1}
@@ -107,11 +88,11 @@ func Sequence(units []Unit, places []int, taught []bool) []Step {
 			sum, first := 0, -1
 			for _, c := range chain {
 				sum += places[c]
-				if len(Missing(units, done, c)) == 0 && (first < 0 || places[c] > places[first]) {
+				if ready(units, done, c) && (first < 0 || places[c] > places[first]) {
 					first = c
 				}
 			}
-			if first < 0 { // needs go round in a circle; the rules' own check reports it
+			if first < 0 { // lessons that need each other
 				first = i
 			}
 			if best.Unit < 0 || sum*best.Lessons > best.Together*len(chain) {
@@ -128,12 +109,9 @@ func Sequence(units []Unit, places []int, taught []bool) []Step {
 
 // TeachingOrder is the order in which units are taught by default: Sequence by their places in the last juz, with which
 // children begin (common practice).
-func TeachingOrder(t *mushaf.Text, x *passage.Index, units []Unit) (order []int) {
-	places := UnitPlaces(units, Places(x, JuzStart(t, 30), len(t.Verses)-1))
-	for _, s := range Sequence(units, places, make([]bool, len(units))) {
-		order = append(order, s.Unit)
-	}
-	return order
+func TeachingOrder(t *mushaf.Text, x *passage.Index, units []Unit) []Step {
+	last := slices.IndexFunc(t.Verses, func(v mushaf.Verse) bool { return v.Juz == 30 })
+	return Sequence(units, unitPlaces(units, places(x, max(0, last), len(t.Verses)-1)))
 }
 
 // closure is unit i with everything it still needs, in the order of units.
@@ -158,28 +136,7 @@ func closure(units []Unit, done []bool, i int) (list []int) {
 	return list
 }
 
-// Missing are the needs of unit i that are not taught.
-func Missing(units []Unit, taught []bool, i int) (list []int) {
-	for _, n := range units[i].Needs {
-		if !taught[n] {
-			list = append(list, n)
-		}
-	}
-	return list
-}
-
-// Option is a unit that can be taught now: its needs are met. Places become readable with it.
-type Option struct{ Unit, Places int }
-
-// Next lists the units whose needs are met, those with the most places first. places are those of each unit in what the
-// child is about to read. The unit to recommend is the first of Sequence.
-func Next(units []Unit, places []int, taught []bool) []Option {
-	var list []Option
-	for i := range units {
-		if !taught[i] && len(Missing(units, taught, i)) == 0 {
-			list = append(list, Option{i, places[i]})
-		}
-	}
-	slices.SortStableFunc(list, func(a, b Option) int { return b.Places - a.Places })
-	return list
+// ready reports whether the needs of unit i are done.
+func ready(units []Unit, done []bool, i int) bool {
+	return !slices.ContainsFunc(units[i].Needs, func(n int) bool { return !done[n] })
 }

@@ -35,7 +35,7 @@ type catalogue struct {
 	Pages      [][2]int       `json:"pages"`
 	Passages   string         `json:"passages"` // the passage index, beside the catalogue
 	PassageSHA string         `json:"passagesSha"`
-	Lessons    []unitEntry    `json:"lessons"` // in teaching order; rules that no lesson teaches are not among them
+	Lessons    []lessonEntry  `json:"lessons"` // in teaching order
 }
 
 type surahEntry struct {

@@ -27,6 +27,7 @@ import (
 	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/mushaf"
 	"sutur/generator/internal/passage"
+	"sutur/generator/internal/plan"
 	"sutur/generator/internal/recite"
 	"sutur/generator/internal/rules"
 )
@@ -41,7 +42,8 @@ type Source struct {
 	Details  []rules.Detail // by the engine's number
 	Families []colour.Family
 	CSS      string          // the families' colours
-	Lessons  []lesson.Lesson // in teaching order
+	Lessons  []lesson.Lesson // in teaching order, then pages in theirs
+	Steps    []plan.Step     // why each lesson stands where it does
 	Passages *passage.Index
 }
 

@@ -25,6 +25,7 @@ import (
 	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/mushaf"
 	"sutur/generator/internal/passage"
+	"sutur/generator/internal/plan"
 	"sutur/generator/internal/recite"
 	"sutur/generator/internal/rules"
 )
@@ -95,9 +96,10 @@ func newSource(t *testing.T, replaced map[string]string) Source {
 		Rules:    []rules.Rule{{ID: "noon-ikhfa", Name: "Ikhfa", Family: "noon", Counts: []int{2}}},
 		Families: []colour.Family{{Name: "noon", Light: "#112233", Dark: "#ddeeff", Form: "wavy"}},
 		CSS:      ":root{--c-noon:#123456}",
+		Steps:    []plan.Step{{Unit: 0, Places: 7, Opens: 1, Lessons: 2, Together: 9}, {Unit: 1, Places: 2, Opens: 1, Lessons: 1, Together: 2}},
 		Lessons: []lesson.Lesson{
 			{ID: "noon-ikhfa", Name: "Ikhfa", Rules: []string{"noon-ikhfa"}, Kind: "lesson", HTML: "<p>One</p>"},
-			{ID: "qalqalah", Name: "Qalqalah", Kind: "lesson", HTML: "<p>Two</p>"},
+			{ID: "qalqalah", Name: "Qalqalah", Rules: []string{"qalqalah"}, Kind: "lesson", HTML: "<p>Two</p>"},
 			{ID: "etiquette", Name: "Etiquette", Kind: "page", HTML: "<p>Three</p>"},
 		},
 	}
@@ -165,6 +167,9 @@ func TestData(t *testing.T) {
 	}
 	if r := c.Rules[0]; r.Lesson != "noon-ikhfa" || r.Needs == nil || r.Counts[0] != 2 {
 		t.Errorf("rule %+v", r)
+	}
+	if l := c.Lessons; len(l) != 2 || l[1].ID != "qalqalah" || l[0].Opens != 1 || l[0].Together != 9 || l[0].Rules[0] != "noon-ikhfa" {
+		t.Errorf("lessons %+v", l)
 	}
 	for i, e := range c.Surahs {
 		if su := s.Text.Surahs[i]; e.Number != su.Number || e.Count != su.Count || e.Arabic != su.Arabic {

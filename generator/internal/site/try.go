@@ -75,14 +75,12 @@ func tryFor(s Source, x *passage.Index) [][]Try {
 	var taught []recite.RuleID
 	for _, l := range s.Lessons {
 		known = append(known, taught[:len(taught):len(taught)])
-		for _, r := range ruleIDs(l) {
-			taught = append(taught, r)
-		}
+		taught = append(taught, l.RuleIDs()...)
 	}
 	out := make([][]Try, len(s.Lessons))
 	each(len(s.Lessons), func() func(int) {
 		return func(i int) {
-			rs := ruleIDs(s.Lessons[i])
+			rs := s.Lessons[i].RuleIDs()
 			for _, r := range rs {
 				// At least three for a lesson, and every rule of it has one.
 				out[i] = append(out[i], s.try(x, r, known[i], (tryPassages+len(rs)-1)/len(rs))...)
@@ -90,15 +88,6 @@ func tryFor(s Source, x *passage.Index) [][]Try {
 		}
 	})
 	return out
-}
-
-func ruleIDs(l lesson.Lesson) (ids []recite.RuleID) {
-	for _, name := range l.Rules {
-		if r, ok := recite.ParseRule(name); ok {
-			ids = append(ids, r)
-		}
-	}
-	return ids
 }
 
 func (s *Source) try(x *passage.Index, r recite.RuleID, known []recite.RuleID, n int) (list []Try) {

@@ -9,7 +9,7 @@ import { choose, type Passage, type Ranking } from './rank.ts';
 import { Alone, type Criterion, CRITERION, knownDay, MuchHelp, type Practice, rare, type Readiness, ready, SomeHelp } from './ready.ts';
 import { review, type Schedule } from './review.ts';
 import { MAX, MIN, type Query, REST_DAYS } from './score.ts';
-import { sequence, type Step, type Unit, unitPlaces, units } from './units.ts';
+import { type Unit, unitPlaces, units } from './units.ts';
 
 /** Pages that count as what the child is about to read. */
 export const PAGES = 5;
@@ -19,13 +19,11 @@ export const dayNumber = (d: string) => Math.round(Date.parse(`${d}T00:00Z`) / 8
 export const dateOf = (day: number) => new Date(day * 864e5).toISOString().slice(0, 10);
 
 /** What follows from the text alone. */
-export interface Course { x: Phrases; c: Catalogue; units: Unit[]; rare: boolean[]; steps: Step[] }
+export interface Course { x: Phrases; c: Catalogue; units: Unit[]; rare: boolean[] }
 
 export function course(x: Phrases, c: Catalogue): Course {
-  const us = units(c), verses = x.of.length - 1, [s, a] = c.juz[29]!;
   all(x, 0, x.n - 1, MIN, MAX); // what the first ranking asks for
-  const places = unitPlaces(us, x.places(verseOf(x, { s, a }), verses - 1));
-  return { x, c, units: us, rare: rare(x.places(0, verses - 1)), steps: sequence(us, places, us.map(() => false)) };
+  return { x, c, units: units(c), rare: rare(x.places(0, x.of.length - 2)) };
 }
 
 export type State = 'not-yet' | 'learning' | 'known' | 'due';
@@ -44,7 +42,7 @@ export class Child {
     this.sessions = sessions.filter((s) => s.learner === learner.id).sort((a, b) => (a.at < b.at ? -1 : 1));
     this.reader = {
       day, settled: learner.settled, taught: this.begun(taught.filter((t) => t.learner === learner.id)), log: this.sessions.map((s) => this.practice(s)),
-      order: order(course.units, learner.order ?? [], course.steps.map((s) => s.unit)),
+      order: order(course.units, learner.order ?? []),
     };
     this.today = plan(course.units, course.rare, this.reader, this.criterion);
   }

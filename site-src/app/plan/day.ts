@@ -1,17 +1,25 @@
-// What to do on a day: the same as generator/internal/plan/today.go.
+// What to do on a day.
 import type { Query } from './score.ts';
 import { type Criterion, knownDay, type Practice, type Readiness, ready } from './ready.ts';
 import { due, review, type Schedule } from './review.ts';
 import type { Unit } from './units.ts';
 
+/**
+ * Read without a new rule; begin a lesson; find and mark the one begun last; find and mark a rule known for some time, in
+ * lines where others are due too; and when all is taught and nothing due, read on.
+ */
 export const Settle = 0, Teach = 1, Practise = 2, Review = 3, ReadOn = 4;
-export const SETTLE_DAYS = 2, REVIEW_RULES = 3, REVIEW_EVERY = 4;
+
+/** Days of reading before the first rule; rules that must be due before a session is given to review alone; one session in how many at most is. */
+const SETTLE_DAYS = 2, REVIEW_RULES = 3, REVIEW_EVERY = 4;
 
 /** A unit that was begun: on which day, and on which the adult called it known, -1 for not yet. */
 export interface Begun { unit: number; since: number; known: number }
 
+/** All that the plan for a day depends on: settled says that the child reads well already; the log is in order of time. */
 export interface Reader { day: number; settled: boolean; taught: Begun[]; log: Practice[]; order: number[] }
 
+/** unit and rule are those to work on, -1 for none; left are days of settling in; due the longest overdue first. */
 export interface Plan {
   do: number; unit: number; rule: number; left: number; readiness: Readiness | undefined; due: number[]; known: number[]; level: number;
 }

@@ -10,13 +10,10 @@ export function next(us: Unit[], places: number[], taught: boolean[]): Option[] 
   return out.sort((a, b) => b.places - a.places);
 }
 
-/**
- * The order the adult chose, made whole: what it does not name comes after, in the given order, and nothing moves before
- * what it needs.
- */
-export function order(us: Unit[], chosen: string[], rest: number[]): number[] {
+/** The order the adult chose, made whole: what it does not name comes after, and nothing moves before what it needs. */
+export function order(us: Unit[], chosen: string[]): number[] {
   const ids = new Map(us.map((u, i) => [u.id, i]));
-  const left = [...new Set([...chosen.flatMap((id) => ids.get(id) ?? []), ...rest])], done = us.map(() => false), out: number[] = [];
+  const left = [...new Set([...chosen.flatMap((id) => ids.get(id) ?? []), ...us.keys()])], done = us.map(() => false), out: number[] = [];
   while (left.length) {
     const k = Math.max(0, left.findIndex((u) => !missing(us, done, u).length)), [u] = left.splice(k, 1);
     done[u!] = true;

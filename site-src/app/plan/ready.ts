@@ -1,23 +1,35 @@
-// Whether a unit is in hand: the same as generator/internal/plan/ready.go. It advises; the adult decides.
+// Whether a unit is in hand. It advises; the adult decides.
+//
+// To go on only when the present step is mastered, by a standard set beforehand, is mastery learning: B. S. Bloom,
+// "Learning for Mastery", Evaluation Comment 1(2), 1968. Practice on different days instead of one: Cepeda and others 2006
+// (review.ts). The figures themselves are common practice, with no source.
 import { ENOUGH } from './score.ts';
 import type { Unit } from './units.ts';
 
 export const Alone = 0, SomeHelp = 1, MuchHelp = 2;
 
-/** What the log has of one session. Days are numbered; places are those of every rule in the lines read. */
+/** What the log has of one session; rule is -1 for reading only. Days are numbered; places are those of every rule in the lines read. */
 export interface Practice { day: number; rule: number; found: number; missed: number; help: number; places: number[] }
 
 /** Sessions, on so many days, with so many percent of the places found in the last ones. */
 export interface Criterion { sessions: number; days: number; percent: number; last: number }
 export const CRITERION: Criterion = { sessions: 3, days: 3, percent: 90, last: 2 };
 
+/**
+ * How far a unit is. percent is -1 while nothing was marked. rule is the one that most wants practice, to be marked next:
+ * practised are the sessions in whose lines it came, wanted how many it takes.
+ */
 export interface Readiness {
   sessions: number; days: number; percent: number; muchHelp: boolean; rule: number; practised: number; wanted: number; ready: boolean;
 }
 
-/** Rules with fewer places than enough in the whole text. */
+/**
+ * Rules with fewer places than enough in the whole text. One of several rules of a unit, such a rule is practised once: it
+ * cannot be practised often without reading the same lines again and again.
+ */
 export const rare = (places: number[]) => places.map((n) => n < ENOUGH);
 
+/** Weighs the sessions since the day on which the unit was begun. */
 export function ready(u: Unit, few: boolean[], since: number, log: Practice[], c: Criterion): Readiness {
   const mine = log.filter((s) => s.day >= since), own = mine.filter((s) => u.rules.includes(s.rule)), last = own.slice(-c.last);
   const found = last.reduce((n, s) => n + s.found, 0), all = last.reduce((n, s) => n + s.found + s.missed, 0);
@@ -30,7 +42,7 @@ export function ready(u: Unit, few: boolean[], since: number, log: Practice[], c
     const practised = mine.filter((s) => s.places[rule]! > 0).length, marked = mine.filter((s) => s.rule === rule).length;
     const wanted = few[rule] && u.rules.length > 1 ? Math.min(1, c.sessions) : c.sessions, l = (wanted - practised) * 1000 - marked;
     if (l <= lack) continue;
-    lack = l;
+    lack = l; // the greater lack first; of equal ones the rule marked less
     Object.assign(r, { rule, practised, wanted });
   }
   r.ready = r.sessions >= c.sessions && r.days >= c.days && (r.percent < 0 || r.percent >= c.percent) && !r.muchHelp && r.practised >= r.wanted;

@@ -1,9 +1,9 @@
 // Puts what the planner found into plain words.
 import { join, t } from '../i18n.ts';
+import type { Catalogue } from '../types.ts';
 import type { Child } from './child.ts';
 import { Again, Fewer, Nowhere, type Passage, type Ranking } from './rank.ts';
 import { ENOUGH } from './score.ts';
-import type { Step, Unit } from './units.ts';
 
 /** Names of rules not yet taught before the rest is summed up. */
 const NAMED = 4;
@@ -30,9 +30,9 @@ export function reach(r: Ranking): string {
   return r.how === Nowhere ? t('plan.nowhere') : '';
 }
 
-/** Why a unit comes where it does in the computed order. */
-export function reason(us: Unit[], s: Step): string {
-  if (s.lessons === 1 && s.opens === s.unit) return t('plan.most', { n: s.places });
-  if (s.opens === s.unit) return t('plan.most-needs', { n: s.places });
-  return t('plan.opens', { rule: us[s.opens]!.name, n: s.together, lessons: s.lessons });
+/** Why a lesson comes where it does in the computed order. */
+export function reason(c: Pick<Catalogue, 'lessons'>, unit: number): string {
+  const { places, opens, lessons, together } = c.lessons[unit]!;
+  if (opens !== unit) return t('plan.opens', { rule: c.lessons[opens]!.name, n: together, lessons });
+  return t(lessons === 1 ? 'plan.most' : 'plan.most-needs', { n: places });
 }

@@ -14,7 +14,7 @@ const MOST = 7;
 let juz = 0;
 
 export function nextRule(c: Child, redraw: () => void): HTMLElement | false {
-  const { units, steps, x, c: cat } = c.course, places = c.ahead(juz ? part(x, cat.juz, juz) : undefined);
+  const { units, x, c: cat } = c.course, places = c.ahead(juz ? part(x, cat.juz, juz) : undefined);
   const all = next(units, places, c.taught), top = Math.max(1, ...all.map((o) => o.places));
   const proposed = c.reader.order.find((u) => all.some((o) => o.unit === u));
   if (proposed === undefined) return false;
@@ -25,7 +25,7 @@ export function nextRule(c: Child, redraw: () => void): HTMLElement | false {
     cat.juz.map((_, i) => h('option', { value: i + 1, selected: juz === i + 1 }, t('next.juz', { n: i + 1 }))));
   const learning = c.reader.taught.find((b) => c.standing(b.unit).state === 'learning');
   return h('section', { class: 'card', 'data-t': 'next' }, h('h2', {}, t('next.title')),
-    h('p', {}, h('b', {}, units[proposed]!.name), ': ', c.learner.order ? t('plan.your-order') : reason(units, steps.find((s) => s.unit === proposed)!)),
+    h('p', {}, h('b', {}, units[proposed]!.name), ': ', c.learner.order ? t('plan.your-order') : reason(cat, proposed)),
     learning && h('p', { class: 'quiet', 'data-t': 'not-ready' }, t('next.not-ready', { rule: units[learning.unit]!.name })),
     h('label', { for: 'ahead' }, t('next.where')), where,
     h('ol', { class: 'plan-bars' }, list.map((o) => {

@@ -16,9 +16,9 @@ import { progress } from './criterion.ts';
 const LAST = 6;
 
 export function rung(c: Child, s: Standing, at: number, open: Set<string>, next: boolean): HTMLElement {
-  const { units, steps, c: cat } = c.course, u = units[s.unit]!, key = `rung-${u.id}`, mine = u.rules.map((r) => cat.rules[r]!);
+  const { units, c: cat } = c.course, u = units[s.unit]!, key = `rung-${u.id}`, mine = u.rules.map((r) => cat.rules[r]!);
   const names = (list: number[]) => join(list.map((n) => units[n]!.name)), lack = missing(units, c.taught, s.unit), who = state.learner();
-  const can = moves(c, s.unit, at), step = steps.find((x) => x.unit === s.unit)!;
+  const can = moves(c, s.unit, at);
   const button = (to: number, name: string) => h('button', {
     class: 'plain', 'data-t': `${u.id}-${name}`, disabled: to < 0, onclick: () => void move(s.unit, to),
   }, t(`rules.${name}`));
@@ -28,7 +28,7 @@ export function rung(c: Child, s: Standing, at: number, open: Set<string>, next:
         h('span', { class: 'state' }, said(s), next && ` · ${t('step.next')}`)),
       mine.map((r) => h('p', {}, mine.length > 1 && h('b', {}, `${r.name}. `), r.short)),
       u.needs.length > 0 && h('p', { class: 'quiet' }, t(who && lack.length ? 'rules.needs-first' : 'rules.needs', { rules: names(who && lack.length ? lack : u.needs) })),
-      h('p', { class: 'quiet' }, t('rules.place', { n: at + 1 }), ' ', c.learner.order ? t('plan.your-order') : reason(units, step)),
+      h('p', { class: 'quiet' }, t('rules.place', { n: at + 1 }), ' ', c.learner.order ? t('plan.your-order') : reason(cat, s.unit)),
       s.state === 'learning' && progress(c, s),
       s.due >= 0 && h('p', { class: 'quiet', 'data-t': 'due' }, t(s.state === 'due' ? 'rules.is-due' : 'rules.due', { day: dayName(dateOf(s.due)) })),
       h('div', { class: 'row' },

@@ -58,7 +58,7 @@ function why(c: Child, child: string): string {
     case Review: return t('today.why.review', { n: p.due.length, rules: join(p.due.slice(0, 3).map((r) => cat.rules[r]!.name)) });
     case Teach: {
       const n = c.ahead()[p.unit]!;
-      return n ? t('today.why.teach', { n, child }) : reason(c.course.units, c.course.steps.find((s) => s.unit === p.unit)!);
+      return n ? t('today.why.teach', { n, child }) : reason(cat, p.unit);
     }
     default: return t('today.why.read', { child });
   }
