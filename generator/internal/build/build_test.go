@@ -108,6 +108,26 @@ func TestNoOtherHost(t *testing.T) {
 	}
 }
 
+// TestPolicy: every page, and the one that the worker carries, says right after
+// its encoding that it loads from its own origin alone and runs nothing inline.
+func TestPolicy(t *testing.T) {
+	const head = `<head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="default-src 'self'; ` +
+		`img-src 'self' data: blob:; object-src 'none'; base-uri 'none'; form-action 'none'">`
+	n := 0
+	for _, f := range realSite(t) {
+		if filepath.Ext(f.Name) != ".html" && f.Name != "sw.js" {
+			continue
+		}
+		n++
+		if strings.Count(string(f.Data), head) != 1 {
+			t.Errorf("%s: the policy does not begin the head", f.Name)
+		}
+	}
+	if n < 40 {
+		t.Errorf("only %d pages", n)
+	}
+}
+
 func TestBadText(t *testing.T) {
 	root := t.TempDir()
 	text := filepath.Join(root, filepath.FromSlash(TextDir))

@@ -28,9 +28,6 @@ func (c *course) check() {
 	orders := map[int]*Lesson{}
 	for _, l := range c.lessons {
 		if l.Kind == KindLesson {
-			if l.AnyTime && len(l.Needs) > 0 {
-				c.report(l.src, 0, "take order-independent away", "the lesson needs %s first", l.Needs[0])
-			}
 			c.checkExamples(l)
 			continue
 		}

@@ -9,7 +9,7 @@ import (
 )
 
 // keys are those that front matter may hold.
-var keys = []string{"id", "kind", "name", "arabic", "translit", "family", "rules", "needs", "counts", "order", "order-independent"}
+var keys = []string{"id", "kind", "name", "arabic", "translit", "family", "rules", "needs", "counts", "order"}
 
 // field is one line of front matter. off is the byte offset of the value in the file.
 type field struct {

@@ -57,12 +57,6 @@ func (c *course) read(name, text string) {
 	case l.Kind == KindPage:
 		c.report(s, 0, "write order: N; pages are ordered by it", "the page has no order")
 	}
-	if a, ok := at["order-independent"]; ok {
-		l.AnyTime = a.value == "yes"
-		if a.value != "yes" && a.value != "no" {
-			c.report(s, a.off, "yes and no are accepted", "order-independent is %q", a.value)
-		}
-	}
 	c.headRules(l, at)
 	if l.Name == "" {
 		c.report(s, 0, "write name: NAME", "the file has no name")

@@ -16,8 +16,7 @@ var kindSpan = ast.NewNodeKind("SuturSpan")
 // span is what double brackets stand for, ready to be written.
 type span struct {
 	ast.BaseInline
-	html  string
-	plain string // for headings
+	html string
 }
 
 func (*span) Kind() ast.NodeKind           { return kindSpan }
@@ -73,7 +72,6 @@ func (p inlineParser) named(s *span, kind, name, arabic string, found bool, off 
 		return
 	}
 	s.html = `<bdi lang="ar" dir="rtl" class="` + kind + `">` + arabic + `</bdi>`
-	s.plain = arabic
 }
 
 func (p inlineParser) letters(s *span, rule string, off int) {
@@ -100,7 +98,6 @@ func (p inlineParser) link(s *span, id string, off int) {
 		p.report(off, "name a lesson by its id", "there is no lesson %q", id)
 		return
 	}
-	s.plain = l.Name
 	s.html = `<a href="` + l.ID + `.html">` + html.EscapeString(l.Name) + `</a>`
 }
 

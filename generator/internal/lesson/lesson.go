@@ -1,12 +1,13 @@
 // Package lesson turns the Markdown of rules-content/lessons into the text of the lesson pages.
 //
-// A file is front matter and Markdown (CommonMark, read by goldmark). Four things are ours:
+// A file is front matter and Markdown (CommonMark, read by goldmark). Five things are ours:
 //
 //   - a block "verse" of worked examples, one a line, and words of a verse within a sentence: both name the place, and the
 //     words come from the text; the rule said to be there must be found there by the engine (place.go, held.go);
 //   - a block "check" of questions with answers that open (block.go);
 //   - letters, signs and terms by name (inline.go, letters.go, terms.go);
-//   - a link to another lesson by its id.
+//   - a link to another lesson by its id;
+//   - a line --- (thematic break): what stands below it comes after the lines to try, under the page's heading Next.
 //
 // Arabic is never typed into the Markdown: any Arabic character there is an error. Every mistake is a diagnostic with its
 // line and column, and all files are read before anybody stops.
@@ -19,6 +20,8 @@ import (
 	"path"
 	"strings"
 	"unicode/utf8"
+
+	"github.com/yuin/goldmark/ast"
 
 	"sutur/generator/internal/diag"
 	"sutur/generator/internal/mushaf"
@@ -44,10 +47,9 @@ type Lesson struct {
 	Counts                     []int    // counts that its rules may hold, ascending
 	Kind                       string   // KindLesson or KindPage
 	Order                      int      // of a page, from the front matter; that of lessons is computed from their rules
-	AnyTime                    bool     // it needs nothing and can be taught whenever its sign is met
 	HTML                       string   // valid HTML with headings from h2; the page gives h1
+	Onward                     string   // the same, of what comes after the lines to try; empty on a page
 	Examples                   []Example
-	Headings                   []Heading
 	src                        *source
 }
 
@@ -69,12 +71,6 @@ type Example struct {
 	Rule        string
 	Line        int // in the lesson's file
 	off         int
-}
-
-// Heading is one heading of the text; the page's h1 is not among them.
-type Heading struct {
-	Level    int // 2 or more
-	ID, Text string
 }
 
 // Finder finds every event of a verse under all conditions. *recite.Engine is one.
@@ -155,9 +151,13 @@ func (c *course) render(l *Lesson) {
 	md := p.markdown()
 	doc := p.parse(md)
 	p.inspect(doc)
-	var b bytes.Buffer
-	if err := md.Renderer().Render(&b, body, doc); err != nil {
-		c.report(l.src, l.src.body, "", "the text cannot be rendered: %v", err)
+	onward := p.cutOnward(doc)
+	html := func(n ast.Node) string {
+		var b bytes.Buffer
+		if err := md.Renderer().Render(&b, body, n); err != nil {
+			c.report(l.src, l.src.body, "", "the text cannot be rendered: %v", err)
+		}
+		return b.String()
 	}
-	l.HTML = b.String()
+	l.HTML, l.Onward = html(doc), html(onward)
 }

@@ -69,6 +69,12 @@ Text [[111:4.2 rule ghunnah]] and [[term:count]].
 Q Where?
 A Here.
 ` + "```" + `
+
+***
+
+Then *more*.
+
+And more.
 `
 	hide = `---
 id: hide
@@ -108,8 +114,8 @@ func TestRender(t *testing.T) {
 			t.Errorf("no %s in\n%s", want, hums.HTML)
 		}
 	}
-	if len(hums.Headings) != 1 || hums.Headings[0] != (Heading{2, "two", "Two"}) {
-		t.Errorf("headings %v", hums.Headings)
+	if hums.Onward != "<p>Then <em>more</em>.</p>\n<p>And more.</p>\n" || strings.Contains(hums.HTML, "more") || ls[0].Onward != "" {
+		t.Errorf("onward %q", hums.Onward)
 	}
 	if got := hums.Examples; len(got) != 3 || got[0].Line != 11 || got[2].Last != 3 {
 		t.Errorf("examples %+v", got)
@@ -167,6 +173,10 @@ func TestMistakes(t *testing.T) {
 		{"heading skipped", "## Two", "### Two", `a heading of level 3`},
 		{"HTML", "## Two", "<b>Two</b>", `HTML is not read`},
 		{"HTML block", "## Two", "<div>\n", `HTML is not read`},
+		{"two breaks", "more*.\n", "more*.\n\n***\n", `a line --- that is not wanted here; write it once`},
+		{"nothing below the break", "\nThen *more*.\n\nAnd more.\n", "", `a line --- that is not wanted here`},
+		{"break in a list", "Then *more*.", "- - ---", `a line --- that is not wanted here`},
+		{"break on a page", "counts: 2\nrules: ghunnah", "kind: page\norder: 1\nname: Hum", `a line --- that is not wanted here`},
 		{"picture", "## Two", "![Two](two.png)", `pictures are not read`},
 		{"link out", "## Two", "[Two](https://example.org/)", `a link to "https://example.org/", which is no page of the site`},
 		{"link out by itself", "## Two", "<https://example.org/>", `a link to another host`},

@@ -55,7 +55,7 @@ func (p *pass) report(off int, do, found string, args ...any) {
 // inspect looks at what goldmark read: headings in order, no HTML, links that lead somewhere, no Arabic typed by hand.
 func (p *pass) inspect(doc ast.Node) {
 	p.typedArabic()
-	level := 1
+	level, broken := 1, false
 	_ = ast.Walk(doc, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
 		if !entering {
 			return ast.WalkContinue, nil
@@ -66,9 +66,11 @@ func (p *pass) inspect(doc ast.Node) {
 				p.report(place0(n), fmt.Sprintf("levels 2 to %d are accepted here; the page itself has level 1", level+1), "a heading of level %d", n.Level)
 			}
 			level = max(n.Level, 2)
-			id, _ := n.AttributeString("id")
-			raw, _ := id.([]byte)
-			p.lesson.Headings = append(p.lesson.Headings, Heading{n.Level, string(raw), p.plain(n)})
+		case *ast.ThematicBreak:
+			if p.lesson.Kind != KindLesson || broken || n.Parent() != doc || n.NextSibling() == nil {
+				p.report(place0(n), "write it once, in a lesson, above what comes after the lines to try", "a line --- that is not wanted here")
+			}
+			broken = true
 		case *ast.HTMLBlock, *ast.RawHTML:
 			p.report(place0(n), "write it as Markdown", "HTML is not read")
 		case *ast.FencedCodeBlock, *ast.CodeBlock:
@@ -82,6 +84,22 @@ func (p *pass) inspect(doc ast.Node) {
 		}
 		return ast.WalkContinue, nil
 	})
+}
+
+// cutOnward takes what stands below the thematic break out of doc. Only a lesson has one, with something below it.
+func (p *pass) cutOnward(doc ast.Node) ast.Node {
+	onward := ast.NewDocument()
+	for n := doc.FirstChild(); n != nil; n = n.NextSibling() {
+		if n.Kind() != ast.KindThematicBreak {
+			continue
+		}
+		for below := n.NextSibling(); below != nil; below = n.NextSibling() {
+			onward.AppendChild(onward, below)
+		}
+		doc.RemoveChild(doc, n)
+		break
+	}
+	return onward
 }
 
 // checkLink accepts the site's own pages.
@@ -123,23 +141,4 @@ func place0(n ast.Node) int {
 		}
 	}
 	return 0
-}
-
-// plain is the text of a node without markup.
-func (p *pass) plain(n ast.Node) string {
-	var b strings.Builder
-	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
-		if entering {
-			switch n := n.(type) {
-			case *ast.Text:
-				b.Write(n.Segment.Value(p.body))
-			case *ast.String:
-				b.Write(n.Value)
-			case *span:
-				b.WriteString(n.plain)
-			}
-		}
-		return ast.WalkContinue, nil
-	})
-	return b.String()
 }

@@ -2,13 +2,10 @@ package passage
 
 import (
 	"encoding/binary"
-	"errors"
-	"fmt"
-	"math/bits"
 	"slices"
 )
 
-// The index file, before compression. All numbers are bytes but those of the head, which are little endian:
+// The index file, before compression, which the browser reads (site-src/app/plan/phrases.ts). All numbers are bytes but those of the head, which are little endian:
 //
 //	"SPI2"            4 bytes
 //	phrases, pauses   2 bytes each
@@ -69,67 +66,4 @@ func (x *Index) Encode() []byte {
 // changes reports whether a row of AtStop or AtFrom changes anything.
 func changes(row []int8) bool {
 	return slices.ContainsFunc(row, func(d int8) bool { return d != 0 })
-}
-
-// Decode reads what Encode wrote. Damaged or cut-off bytes are an error.
-func Decode(b []byte) (*Index, error) {
-	if len(b) < headLen || string(b[:4]) != magic {
-		return nil, errors.New("this is no passage index")
-	}
-	n, k, rules := int(binary.LittleEndian.Uint16(b[4:])), int(binary.LittleEndian.Uint16(b[6:])), int(b[8])
-	least := headLen + 3*n + rules*(n+1)
-	if len(b) < least || n == 0 || rules == 0 {
-		return nil, fmt.Errorf("the passage index has %d bytes; its head asks for %d or more", len(b), least)
-	}
-	kept := b[headLen+3*n:][:rules]
-	want := least
-	for _, c := range kept {
-		if c > 3 {
-			return nil, fmt.Errorf("a rule of the passage index changes by %d; 0 to 3 are accepted", c)
-		}
-		want += bits.OnesCount8(c) * k
-	}
-	if len(b) != want {
-		return nil, fmt.Errorf("the passage index has %d bytes; its head asks for %d", len(b), want)
-	}
-	b = b[headLen:]
-	take := func(n int) []byte { p := b[:n:n]; b = b[n:]; return p }
-	x := &Index{Words: take(n), Letters: take(n)}
-	for _, e := range take(n) {
-		if e > byte(SurahEnd) {
-			return nil, fmt.Errorf("a phrase of the passage index ends with %d; 0 to 3 are accepted", e)
-		}
-		x.End = append(x.End, End(e))
-	}
-	if got := x.derive(); got != k {
-		return nil, fmt.Errorf("the passage index has %d pauses; its head says %d", got, k)
-	}
-	take(rules)
-	for range rules {
-		x.Counts = append(x.Counts, take(n))
-	}
-	signed := func(bit byte) ([][]int8, error) {
-		rows := make([][]int8, rules)
-		for r := range rows {
-			rows[r] = make([]int8, k)
-			if kept[r]&bit == 0 {
-				continue
-			}
-			for i, d := range take(k) {
-				rows[r][i] = int8(d)
-			}
-			if !changes(rows[r]) {
-				return nil, errors.New("the passage index keeps changes of a rule that has none")
-			}
-		}
-		return rows, nil
-	}
-	var err error
-	if x.AtStop, err = signed(1); err != nil {
-		return nil, err
-	}
-	if x.AtFrom, err = signed(2); err != nil {
-		return nil, err
-	}
-	return x, nil
 }

@@ -2,10 +2,8 @@ package site
 
 import (
 	"bytes"
-	"errors"
 	"fmt"
 	"image/png"
-	"io/fs"
 	"os"
 	"path"
 	"path/filepath"
@@ -58,13 +56,10 @@ func (a app) manifest() bundle.File {
 // readIcons reads site-src/icons, remembers their names for pages and for the
 // manifest, and returns them as files. A picture whose name has "maskable" in it
 // may be cut to any shape by the system; one that starts with "touch" is for
-// pages alone. A missing folder is no error.
+// pages alone.
 func (a *app) readIcons(dir string) ([]bundle.File, error) {
 	a.icons, a.iconList = map[string]string{}, []icon{}
 	entries, err := os.ReadDir(filepath.Join(dir, iconsDir))
-	if errors.Is(err, fs.ErrNotExist) {
-		return nil, nil
-	}
 	if err != nil {
 		return nil, fmt.Errorf("list icons: %w", err)
 	}

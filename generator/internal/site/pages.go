@@ -7,28 +7,22 @@ import (
 	"path"
 	"regexp"
 	"strconv"
-	"strings"
 
 	"sutur/generator/internal/bundle"
-	"sutur/generator/internal/colour"
 	"sutur/generator/internal/diag"
 	"sutur/generator/internal/lesson"
-	"sutur/generator/internal/rules"
 )
 
 // pagesDir holds the templates, below the source folder.
 const pagesDir = "pages"
 
-// csp lets a page load from its own origin and from nowhere else. Pictures may
-// also be data or blobs made on the spot; nothing inline is run. It is put into
-// every page, after the element that names the encoding.
-const csp = "default-src 'self'; img-src 'self' data: blob:; object-src 'none'; base-uri 'none'; form-action 'none'"
-
 // lostPage is the template of the page that the service worker shows where
-// nothing is kept and nothing can be fetched; there need not be one.
+// nothing is kept and nothing can be fetched.
 const lostPage = "lost.html"
 
-const charset = `<meta charset="utf-8">`
+// policy is what every page must have: the content security policy, which
+// parts.html writes.
+const policy = `<meta http-equiv="Content-Security-Policy"`
 
 // app holds names of files, relative to the site's root, that pages refer to.
 type app struct {
@@ -52,15 +46,13 @@ type Page struct {
 	Style        string // the style sheet
 	PagesStyle   string // what pages that are read have beside it; empty in the app
 	PaperStyle   string // what the print screen fetches beside it
-	LessonScript string // script of the lesson pages; empty if there is none
-	BootScript   string // script that helps where the app's own is missing; empty if there is none
-	Font         string // the reading font, for a preload link; empty if there is none
+	LessonScript string // script of the pages that are read; empty in the app
+	BootScript   string // script that helps where the app's own is missing
+	Font         string // the reading font, for a preload link
 	Catalogue    string // the catalogue, for data-catalogue on the html element
 	CatalogueSHA string // SHA-256 of what is in it, in base64, for data-sha
 	Manifest     string
-	TouchIcon    string // PNG of 180 pixels
-	Families     []colour.Family
-	Rules        []rules.Rule
+	TouchIcon    string       // PNG of 180 pixels
 	Lessons      []LessonPage // the lessons that teach a rule, in teaching order
 	Texts        []LessonPage // the pages without a rule
 	Lesson       *LessonPage  // on a lesson page, the lesson; else nil
@@ -69,15 +61,12 @@ type Page struct {
 	icons        map[string]string
 }
 
-// nextHeading begins the last part of a lesson's text; the lines to try come before it.
-const nextHeading = `<h2 id="next">`
-
 // LessonPage is a lesson with its address and its text ready to be put in.
 type LessonPage struct {
 	lesson.Lesson
 	Href   string // relative to the page
 	Body   template.HTML
-	Onward template.HTML // what the text says of going on, with its heading; empty if it says nothing
+	Onward template.HTML // what the text says of going on, below the lines to try
 	Try    []Try         // lines to find its rules in; their addresses are relative to the root
 }
 
@@ -97,28 +86,6 @@ func (a *app) pages(s Source, try [][]Try) ([]bundle.File, []diag.Diagnostic) {
 	if err != nil {
 		return nil, []diag.Diagnostic{templateDiagnostic(err)}
 	}
-	var files []bundle.File
-	var ds []diag.Diagnostic
-	add := func(name, tmpl string, p Page) {
-		var b bytes.Buffer
-		err := t.ExecuteTemplate(&b, tmpl, p)
-		if err != nil {
-			ds = append(ds, templateDiagnostic(err))
-			return
-		}
-		before, after, found := strings.Cut(b.String(), charset)
-		if !found {
-			ds = append(ds, diag.Diagnostic{File: "site-src/" + pagesDir + "/" + tmpl, Found: "no " + charset, Do: "put it first into the head"})
-			return
-		}
-		guard := `<meta http-equiv="Content-Security-Policy" content="` + csp + `">`
-		f, err := bundle.Minify(bundle.File{Name: name, Data: []byte(before + charset + guard + after)})
-		if err != nil {
-			ds = append(ds, templateDiagnostic(err))
-			return
-		}
-		files = append(files, f)
-	}
 	root, below, err := a.page(s, try, ""), a.page(s, try, "../"), error(nil)
 	if root.TouchIcon, err = root.Asset("icons/touch-180.png"); err != nil {
 		return nil, []diag.Diagnostic{{File: "site-src", Found: err.Error()}}
@@ -129,11 +96,12 @@ func (a *app) pages(s Source, try [][]Try) ([]bundle.File, []diag.Diagnostic) {
 	index.Title, index.Description = "Lessons · Sutur", "Every recitation rule on one page of its own, with examples from the Qur'an."
 	shell := root
 	shell.LessonScript, shell.PagesStyle = "", "" // the app has its own
-	if t.Lookup(lostPage) != nil {
-		add(lostPage, lostPage, shell)
-		if n := len(files); n > 0 {
-			a.lost, files = string(files[n-1].Data), files[:n-1]
-		}
+	lost, ds := execute(t, lostPage, lostPage, shell)
+	a.lost = string(lost.Data)
+	var files []bundle.File
+	add := func(name, tmpl string, p Page) {
+		f, d := execute(t, name, tmpl, p)
+		files, ds = append(files, f), append(ds, d...)
 	}
 	add("index.html", "app.html", shell)
 	add("about.html", "about.html", about)
@@ -157,33 +125,34 @@ func (a *app) pages(s Source, try [][]Try) ([]bundle.File, []diag.Diagnostic) {
 	return files, ds
 }
 
+// execute makes one page of a template.
+func execute(t *template.Template, name, tmpl string, p Page) (bundle.File, []diag.Diagnostic) {
+	var b bytes.Buffer
+	if err := t.ExecuteTemplate(&b, tmpl, p); err != nil {
+		return bundle.File{}, []diag.Diagnostic{templateDiagnostic(err)}
+	}
+	if !bytes.Contains(b.Bytes(), []byte(policy)) {
+		return bundle.File{}, []diag.Diagnostic{{
+			File: "site-src/" + pagesDir + "/" + tmpl, Found: "the page has no content security policy", Do: `begin its head with {{template "policy"}}`,
+		}}
+	}
+	f, err := bundle.Minify(bundle.File{Name: name, Data: b.Bytes()})
+	if err != nil {
+		return f, []diag.Diagnostic{templateDiagnostic(err)}
+	}
+	return f, nil
+}
+
 // page returns what all pages with the same root share.
 func (a app) page(s Source, try [][]Try, root string) Page {
 	p := Page{
-		Root: root, Lang: "en", Title: "Sutur", Description: description,
-		Families: s.Families, Rules: s.Rules, icons: a.icons,
-		Script: root + a.script, ScriptDigest: a.scriptDigest, Style: root + a.style,
-		Catalogue: root + a.catalogue.name, CatalogueSHA: a.catalogue.sha,
-		Manifest: root + manifestName,
-	}
-	if a.font != "" {
-		p.Font = root + a.font
-	}
-	if a.bootScript != "" {
-		p.BootScript = root + a.bootScript
-	}
-	if a.lessonScript != "" {
-		p.LessonScript = root + a.lessonScript
-	}
-	if a.pagesStyle != "" {
-		p.PagesStyle = root + a.pagesStyle
-	}
-	if a.paperStyle != "" {
-		p.PaperStyle = root + a.paperStyle
+		Root: root, Lang: "en", Title: "Sutur", Description: description, icons: a.icons,
+		Script: root + a.script, ScriptDigest: a.scriptDigest, LessonScript: root + a.lessonScript, BootScript: root + a.bootScript,
+		Style: root + a.style, PagesStyle: root + a.pagesStyle, PaperStyle: root + a.paperStyle, Font: root + a.font,
+		Catalogue: root + a.catalogue.name, CatalogueSHA: a.catalogue.sha, Manifest: root + manifestName,
 	}
 	for i, l := range s.Lessons {
-		body, _, _ := strings.Cut(l.HTML, nextHeading)
-		lp := LessonPage{l, root + "lessons/" + l.ID + ".html", template.HTML(body), template.HTML(strings.TrimPrefix(l.HTML, body)), try[i]}
+		lp := LessonPage{l, root + "lessons/" + l.ID + ".html", template.HTML(l.HTML), template.HTML(l.Onward), try[i]}
 		if l.Kind == lesson.KindPage {
 			p.Texts = append(p.Texts, lp)
 		} else {

@@ -14,9 +14,7 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"os"
 	"path"
-	"path/filepath"
 	"slices"
 	"strings"
 	"sync"
@@ -58,39 +56,33 @@ type Engine interface {
 func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	var a app
 	var wg sync.WaitGroup
-	var script, lessonScript, bootScript bundle.Output
-	var scriptDiags, lessonDiags, bootDiags []diag.Diagnostic
-	var styles [3]bundle.Output // the app's, that of pages, that of paper
-	var styleDiags [3][]diag.Diagnostic
-	wg.Go(func() { script, scriptDiags = bundle.Script(s.Dir, bundle.ScriptSource) })
-	for i, entry := range []string{bundle.StyleSource, bundle.PagesSource, bundle.PaperSource} {
-		if i > 0 && !exists(s.Dir, entry) {
-			continue
-		}
-		more := ""
-		if i == 0 {
-			more = s.CSS
-		}
-		wg.Go(func() { styles[i], styleDiags[i] = bundle.Style(s.Dir, entry, more) })
-	}
-	if exists(s.Dir, lessonSource) {
-		wg.Go(func() { lessonScript, lessonDiags = bundle.Script(s.Dir, lessonSource) })
-	}
-	if exists(s.Dir, bootSource) {
-		wg.Go(func() { bootScript, bootDiags = bundle.Script(s.Dir, bootSource) })
+	var made [6]bundle.Output
+	var said [6][]diag.Diagnostic
+	for i, entry := range []string{bundle.StyleSource, bundle.PagesSource, bundle.PaperSource, bundle.ScriptSource, lessonSource, bootSource} {
+		wg.Go(func() {
+			switch {
+			case entry == bundle.StyleSource:
+				made[i], said[i] = bundle.Style(s.Dir, entry, s.CSS)
+			case path.Ext(entry) == ".css":
+				made[i], said[i] = bundle.Style(s.Dir, entry, "")
+			default:
+				made[i], said[i] = bundle.Script(s.Dir, entry)
+			}
+		})
 	}
 	files, catalogue, try, err := dataFiles(s)
 	wg.Wait()
-	ds := slices.Concat(scriptDiags, lessonDiags, bootDiags, slices.Concat(styleDiags[:]...))
+	ds := slices.Concat(said[:]...)
 	if err != nil {
 		ds = append(ds, diag.Diagnostic{File: "rules-content/text", Found: err.Error()})
 	}
-
-	files = slices.Concat(files, script.Files, styles[0].Files, styles[1].Files, styles[2].Files, lessonScript.Files, bootScript.Files)
-	a.script, a.lessonScript, a.bootScript = script.Name, lessonScript.Name, bootScript.Name
-	a.scriptDigest, a.catalogue = integrity(script), catalogue
-	a.style, a.pagesStyle, a.paperStyle = styles[0].Name, styles[1].Name, styles[2].Name
-	for _, f := range styles[0].Files {
+	for _, o := range made {
+		files = append(files, o.Files...)
+	}
+	a.style, a.pagesStyle, a.paperStyle = made[0].Name, made[1].Name, made[2].Name
+	a.script, a.lessonScript, a.bootScript = made[3].Name, made[4].Name, made[5].Name
+	a.scriptDigest, a.catalogue = integrity(made[3]), catalogue
+	for _, f := range made[0].Files {
 		if path.Ext(f.Name) == ".woff2" {
 			a.font = f.Name
 		}
@@ -125,7 +117,7 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 }
 
 // lessonSource is the script of the pages without the app, bootSource what
-// helps where the app's own script is missing; there need not be any.
+// helps where the app's own script is missing.
 const (
 	lessonSource = "app/lesson.ts"
 	bootSource   = "app/boot.ts"
@@ -151,9 +143,6 @@ func unique(files []bundle.File) []bundle.File {
 
 // readLicences reads the licence files into the folder licences.
 func readLicences(dir fs.FS) ([]bundle.File, error) {
-	if dir == nil {
-		return nil, nil
-	}
 	names, err := fs.Glob(dir, "*.txt")
 	if err != nil {
 		return nil, fmt.Errorf("list licences: %w", err)
@@ -170,11 +159,6 @@ func readLicences(dir fs.FS) ([]bundle.File, error) {
 		files = append(files, bundle.File{Name: "licences/" + n, Data: data})
 	}
 	return files, nil
-}
-
-func exists(dir, name string) bool {
-	_, err := os.Stat(filepath.Join(dir, filepath.FromSlash(name)))
-	return err == nil
 }
 
 // hashedName puts the content's hash before the extension.

@@ -3,7 +3,6 @@ export class Heap {
   private readonly list: number[] = [];
 
   get size(): number { return this.list.length; }
-  get top(): number { return this.list[0]!; }
 
   push(n: number): void {
     const { list } = this;
