@@ -18,7 +18,7 @@ export const PAGES = 5;
 export const dayNumber = (d: string) => Math.round(Date.parse(`${d}T00:00Z`) / 864e5);
 export const dateOf = (day: number) => new Date(day * 864e5).toISOString().slice(0, 10);
 
-/** What follows from the text alone. */
+/** All lessons over the text: what is the same for every child. */
 export interface Course { x: Phrases; c: Catalogue; units: Unit[]; rare: boolean[] }
 
 export function course(x: Phrases, c: Catalogue): Course {

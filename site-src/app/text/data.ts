@@ -57,7 +57,7 @@ function cut(verses: Verse[], first: number, last: number): Verse[] {
  * The words read before the first verse of a surah: the text of 1:1, checked like any verse. Empty where nothing is read
  * before (within a surah), where it is the verse itself (surah 1), and before surah 9, which has none.
  */
-export async function opening(c: Catalogue, from: Ref, to: Ref): Promise<string> {
+export async function basmala(c: Catalogue, from: Ref, to: Ref): Promise<string> {
   for (let s = from.s; s <= to.s; s++) if (opens(s) && (s > from.s || from.a === 1)) return (await verses(c, { s: 1, a: 1 }, { s: 1, a: 1 }))[0]!.text;
   return '';
 }
@@ -66,5 +66,5 @@ export const opens = (s: number) => s !== 1 && s !== 9;
 
 /** Fetches what the lines need before they are asked for; errors wait until then. */
 export const prefetch = (c: Catalogue, l: Lines) => {
-  Promise.all([verses(c, l.from, l.to), opening(c, l.from, l.to)]).catch(() => undefined);
+  Promise.all([verses(c, l.from, l.to), basmala(c, l.from, l.to)]).catch(() => undefined);
 };

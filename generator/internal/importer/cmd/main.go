@@ -4,40 +4,43 @@ package main
 
 import (
 	"fmt"
+	"io"
 	"os"
 	"path/filepath"
 
 	"sutur/generator/internal/importer"
 )
 
-func main() { os.Exit(run()) }
+func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 
-func run() int {
-	if len(os.Args) != 5 {
-		fmt.Fprintln(os.Stderr, "four arguments are wanted: quran.json of text A, quran-verses.json of text B, HafsLists.ts, the folder to write")
+// run returns the exit code: 2 for arguments that cannot be used, 1 for sources that are not the reviewed ones.
+func run(args []string, stdout, stderr io.Writer) int {
+	if len(args) != 4 {
+		fmt.Fprintln(stderr, "four arguments are wanted: quran.json of text A, quran-verses.json of text B, HafsLists.ts, the folder to write")
 		return 2
 	}
+	dir := args[3]
 	var data [4][]byte
-	for i, name := range []string{os.Args[1], os.Args[2], os.Args[3], filepath.Join(os.Args[4], "corrections.json")} {
+	for i, name := range []string{args[0], args[1], args[2], filepath.Join(dir, "corrections.json")} {
 		var err error
 		if data[i], err = os.ReadFile(name); err != nil {
-			fmt.Fprintln(os.Stderr, err)
+			fmt.Fprintln(stderr, err)
 			return 2
 		}
 	}
 	files, counts, err := importer.Import(importer.Sources{A: data[0], B: data[1], Numbers: data[2], Corrections: data[3]})
 	if err != nil {
-		fmt.Fprintln(os.Stderr, err)
+		fmt.Fprintln(stderr, err)
 		return 1
 	}
 	for name, b := range files {
-		if err := os.WriteFile(filepath.Join(os.Args[4], name), b, 0o644); err != nil {
-			fmt.Fprintln(os.Stderr, err)
+		if err := os.WriteFile(filepath.Join(dir, name), b, 0o644); err != nil {
+			fmt.Fprintln(stderr, err)
 			return 1
 		}
 	}
 	for _, c := range counts {
-		fmt.Printf("%6d  %s\n", c.Places, c.Rule)
+		fmt.Fprintf(stdout, "%6d  %s\n", c.Places, c.Rule)
 	}
 	return 0
 }

@@ -7,7 +7,7 @@ import { unpaint } from '../../marking/paint.ts';
 import { reopen, wayOut } from '../../offline/tools.ts';
 import { load } from '../../plan/held.ts';
 import { linesHash } from '../../share/link.ts';
-import { opening, TextError, verses } from '../../text/data.ts';
+import { basmala, TextError, verses } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
 import type { Lines } from '../../types.ts';
 import type { View } from '../view.ts';
@@ -72,7 +72,7 @@ export function lines(want: Lines): View {
   void (async () => {
     const who = state.learner()?.id ?? '';
     try {
-      const [vs, first, kept] = await Promise.all([verses(c, want.from, want.to), opening(c, want.from, want.to), who ? store.draft(who, linesHash(want)).catch(() => undefined) : undefined]);
+      const [vs, first, kept] = await Promise.all([verses(c, want.from, want.to), basmala(c, want.from, want.to), who ? store.draft(who, linesHash(want)).catch(() => undefined) : undefined]);
       if (gone) return;
       const l = live.begin(c, vs, kept ? live.fitted(kept, vs) : live.fresh(who, want));
       sheet = passage(l, first);

@@ -19,15 +19,15 @@ const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
 interface Ends { v: number; w: number; el: HTMLElement; end: boolean }
 export interface Passage { el: HTMLElement; sheet: Sheet; update: () => void }
 
-/** Lays the lines; opening is what is read before a surah's first verse. */
-export function passage(l: live.Live, opening: string): Passage {
+/** Lays the lines; basmala is what is read before a surah's first verse. */
+export function passage(l: live.Live, basmala: string): Passage {
   const sheet = new Sheet(), layer = h('div', { class: 'layer', 'aria-hidden': 'true' });
   const text = h('div', { class: 'text', lang: 'ar', dir: 'rtl' }), buttons: Ends[] = [];
   const now = live.stops(l);
   l.verses.forEach((verse, v) => {
     const p = h('span', { class: 'verse', 'data-t': `verse-${verse.s}-${verse.a}`, 'data-ref': `${verse.s}:${verse.a}` });
     if (l.draft.lines.from.s !== l.draft.lines.to.s && (verse.a === 1 || v === 0)) text.append(h('span', { class: 'surah' }, state.get().catalogue.surahs[verse.s - 1]!.ar));
-    if (opening && verse.a === 1 && opens(verse.s)) text.append(h('span', { class: 'opening', 'data-t': 'opening' }, opening));
+    if (basmala && verse.a === 1 && opens(verse.s)) text.append(h('span', { class: 'basmala', 'data-t': 'basmala' }, basmala));
     let run: HTMLElement | undefined; // the words under one line of a prostration
     verse.words.forEach((word, w) => {
       if (!word.lined) run = undefined;

@@ -61,7 +61,7 @@ export function line(c: Catalogue, verses: Verse[], at: At[], answers?: Answers)
   return h('div', { class: 'row-line' }, p, h('span', { class: 'numbers', lang: 'ar' }, ends.map((a) => h('span', {}, digits.format(a)))));
 }
 
-/** The name of a surah before its first verse, with the basmala where the text has it as an opening and not as a verse. */
+/** The name of a surah before its first verse, with the basmala where the text has it before a surah and not as a verse. */
 export function heading(c: Catalogue, s: number, basmala: string): HTMLElement {
   const name = c.surahs[s - 1]!;
   return h('div', { class: 'row-line head', lang: 'ar', dir: 'rtl' }, h('span', { class: 'surah-name' }, name.ar),
