@@ -39,7 +39,7 @@ export interface Verse { s: number; a: number; text: string; words: Word[]; even
  */
 export interface Rule {
   id: string; name: string; ar: string; tr: string; family: string; needs: string[]; counts: number[]; setting?: Length;
-  role?: 'silent' | 'long' | 'ending'; short: string; why: string; cases?: Record<string, string>; lesson?: string;
+  role?: 'silent' | 'long' | 'ending'; short: string; why: string; cases?: Record<string, string>; lesson: string;
   letters?: string; at: [surah: number, verse: number, word: number];
 }
 

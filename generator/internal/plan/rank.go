@@ -72,53 +72,15 @@ type RuleCount struct {
 	Places int
 }
 
-// score weighs a passage. Each place of the focus is worth 30 points up to 8 places and 6 up to 16; each hundredth of
-// the places that the child can read 3; a due rule 25. Nearness is worth up to 400 (800 for plain reading) and falls to
-// nothing over 1,200 words, over a fourth of that before the child's place; every 500 words cost a point besides; to begin at the
-// very place is worth 60 (120), to begin and to end with a verse 30 and 20. For a beginner long words cost: up to 4 points
-// for every tenth of a letter over three a word. A word over the least length costs 1, and over the most 8 more.
-func (q *Query) score(c *candidate) int {
-	far := c.at - c.place
-	if far < 0 {
-		far = -4 * far
-	}
-	near := 4
-	if len(q.Focus) == 0 {
-		near = 8
-	}
-	s := 30*min(c.focus, 8) + 6*min(max(c.focus-8, 0), 8) + 3*c.share + 25*c.due
-	s += near*max(0, 100-far/12) - far/500
-	if far == 0 {
-		s += 15 * near
-	}
-	if c.whole {
-		s += 30
-	}
-	if c.ends {
-		s += 20
-	}
-	s -= max(0, Beginner-q.Level) * max(0, 100*c.letters/c.words-300) / 10
-	return s - max(0, c.words-q.Min) - 8*max(0, c.words-q.Max)
-}
-
-// candidate is a passage while it is weighed.
-type candidate struct {
-	at, place      int // words before it, and before the child's place
-	words, letters int
-	focus, share   int
-	due            int
-	whole, ends    bool // begins, ends with a verse
-}
-
 func (q *Query) defaults(x *passage.Index) {
 	q.Min, q.Max = cmp.Or(q.Min, MinWords), cmp.Or(q.Max, MaxWords)
 	q.Want, q.Best, q.To = cmp.Or(q.Want, Enough), cmp.Or(q.Best, Best), cmp.Or(q.To, len(x.Of)-2)
 	q.Due = q.Due[:min(len(q.Due), MaxDue)]
 }
 
-// Rank weighs every passage of the verses asked for and returns the best. Passages that share a word with one used
+// rank weighs every passage of the verses asked for and returns the best. Passages that share a word with one used
 // lately, or that have too few places of the focus, are left out as long as there are others.
-func Rank(x *passage.Index, q Query) Ranking {
+func rank(x *passage.Index, q Query) Ranking {
 	q.defaults(x)
 	k := newCounter(x, &q)
 	place := int(x.At[x.Of[q.Place]])
@@ -128,7 +90,7 @@ func Rank(x *passage.Index, q Query) Ranking {
 	}
 	var all []weighed
 	most, mostFresh := 0, 0
-	Candidates(x, int(x.Of[q.From]), int(x.Of[q.To+1])-1, q.Min, q.Max, func(a, b int) {
+	candidates(x, int(x.Of[q.From]), int(x.Of[q.To+1])-1, q.Min, q.Max, func(a, b int) {
 		w := weighed{a: a, b: b, focus: k.focus.places(x, a, b), used: k.used.between(a, b+1) > 0}
 		all = append(all, w)
 		if w.focus > most && !slices.Contains(q.Used, [2]int{a, b}) {
@@ -183,11 +145,11 @@ func Rank(x *passage.Index, q Query) Ranking {
 	return r
 }
 
-// Candidates calls f for every passage within the phrases from first to last: it begins where a reader may start, ends
+// candidates calls f for every passage within the phrases from first to last: it begins where a reader may start, ends
 // where a reader may stop, lies within one surah, and has min to max words. Where no such end is in reach of a beginning,
 // the first end beyond max is taken. A surah of fewer than min words is a passage, and so is the rest of a surah that has
 // half of min.
-func Candidates(x *passage.Index, first, last, min, max int, f func(a, b int)) {
+func candidates(x *passage.Index, first, last, min, max int, f func(a, b int)) {
 	for a := first; a <= last; a++ {
 		if !x.MayStart(a) {
 			continue
@@ -213,15 +175,15 @@ func Candidates(x *passage.Index, first, last, min, max int, f func(a, b int)) {
 // Choose ranks, and where a rule with very few places has none left in lines that have not been read these days, tries
 // lines of half to one and a half the length around the same places, and at last the same lines again.
 func Choose(x *passage.Index, q Query) Ranking {
-	r := Rank(x, q)
+	r := rank(x, q)
 	if r.How == Nowhere && len(q.Used) > 0 {
 		q.defaults(x)
 		q.Min, q.Max = q.Min/2, q.Max*3/2
-		r = Rank(x, q)
+		r = rank(x, q)
 	}
 	if r.How == Nowhere && len(q.Used) > 0 {
 		q.Used = nil
-		if r = Rank(x, q); r.How != Nowhere {
+		if r = rank(x, q); r.How != Nowhere {
 			r.How = Again
 		}
 	}

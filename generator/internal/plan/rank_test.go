@@ -64,7 +64,7 @@ func randomQuery(r *rand.Rand) Query {
 	return q
 }
 
-// brute does what Rank promises, passage by passage, from the counts alone: no running sums, nothing kept from one
+// brute does what rank promises, passage by passage, from the counts alone: no running sums, nothing kept from one
 // passage to the next, and the choice made by asking of every passage what the promise says.
 func brute(x *passage.Index, q Query) Ranking {
 	q.defaults(x)
@@ -212,7 +212,7 @@ func TestRankAgainstBruteForce(t *testing.T) {
 	how := map[int]int{}
 	for i := range n {
 		q := randomQuery(rnd)
-		got, want := Rank(index(), q), brute(index(), q)
+		got, want := rank(index(), q), brute(index(), q)
 		if fmt.Sprintf("%+v", got) != fmt.Sprintf("%+v", want) {
 			t.Fatalf("learner %d, %+v:\n got %+v\nwant %+v", i, q, got, want)
 		}
@@ -221,7 +221,7 @@ func TestRankAgainstBruteForce(t *testing.T) {
 			for _, p := range got.Passages {
 				q.Used = append(q.Used, [2]int{p.A, p.B})
 			}
-			got, want = Rank(index(), q), brute(index(), q)
+			got, want = rank(index(), q), brute(index(), q)
 			if fmt.Sprintf("%+v", got) != fmt.Sprintf("%+v", want) {
 				t.Fatalf("learner %d, %+v:\n got %+v\nwant %+v", i, q, got, want)
 			}
@@ -241,7 +241,7 @@ func TestCoverage(t *testing.T) {
 	x := index()
 	in := make([]bool, x.Len())
 	seen, long, longest := 0, 0, 0
-	Candidates(x, 0, x.Len()-1, MinWords, MaxWords, func(a, b int) {
+	candidates(x, 0, x.Len()-1, MinWords, MaxWords, func(a, b int) {
 		seen++
 		if n := int(x.At[b+1] - x.At[a]); n > MaxWords {
 			long++
@@ -264,6 +264,6 @@ func BenchmarkRank(b *testing.B) {
 	x := index()
 	q := Query{Focus: []recite.RuleID{recite.NoonIkhfa}, Known: []recite.RuleID{recite.Ghunnah, recite.Qalqalah}, Place: 5672}
 	for b.Loop() {
-		Rank(x, q)
+		rank(x, q)
 	}
 }

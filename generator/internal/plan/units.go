@@ -68,14 +68,14 @@ type Step struct {
 	Opens, Lessons, Together int
 }
 
-// Sequence orders the units so that needs are respected and the most places become readable early. places are those of each
+// sequence orders the units so that needs are respected and the most places become readable early. places are those of each
 // unit in the verses that count. At each step every unit is weighed together with all that it still needs: the places of
 // them all, divided by their number. The best of these goes ahead with the first lesson it needs: of those whose own needs
 // are met, the one with the most places. Equal units keep their order.
 //
 // It is the rule of highest ratio first for jobs with precedence (Horn 1972, Single-machine job sequencing with treelike
 // precedence ordering and linear delay penalties, SIAM J. Appl. Math. 23(2); from memory), applied to one chain at a time.
-func Sequence(units []Unit, places []int) []Step {
+func sequence(units []Unit, places []int) []Step {
 	done := make([]bool, len(units))
 	var steps []Step
 	for {
@@ -107,11 +107,11 @@ func Sequence(units []Unit, places []int) []Step {
 	}
 }
 
-// TeachingOrder is the order in which units are taught by default: Sequence by their places in the last juz, with which
+// TeachingOrder is the order in which units are taught by default: that of sequence by the places in the last juz, with which
 // children begin (common practice).
 func TeachingOrder(t *mushaf.Text, x *passage.Index, units []Unit) []Step {
 	last := slices.IndexFunc(t.Verses, func(v mushaf.Verse) bool { return v.Juz == 30 })
-	return Sequence(units, unitPlaces(units, places(x, max(0, last), len(t.Verses)-1)))
+	return sequence(units, unitPlaces(units, places(x, max(0, last), len(t.Verses)-1)))
 }
 
 // closure is unit i with everything it still needs, in the order of units.

@@ -47,7 +47,7 @@ func TestSequence(t *testing.T) {
 		for i, n := range c.needs {
 			units[i].Needs = n
 		}
-		if got := Sequence(units, c.places); !slices.Equal(got, c.want) {
+		if got := sequence(units, c.places); !slices.Equal(got, c.want) {
 			t.Errorf("%s:\n got %v\nwant %v", c.name, got, c.want)
 		}
 	}

@@ -9,7 +9,7 @@ export interface All { n: number; as: Uint16Array; bs: Uint16Array; starts: Uint
 
 const kept = new WeakMap<Phrases, Map<string, All>>();
 
-/** Every passage within the phrases from first to last, found once; see Candidates in rank.go. */
+/** Every passage within the phrases from first to last, found once; see candidates in rank.go. */
 export function all(x: Phrases, first: number, last: number, min: number, max: number): All {
   const key = `${first} ${last} ${min} ${max}`, mine = kept.get(x) ?? new Map<string, All>();
   kept.set(x, mine);

@@ -1,5 +1,5 @@
 // Which lines fit a child best, of every passage of the text. The same as generator/internal/plan/rank.go, in
-// whole numbers, and held to it by shared vectors; the weights are explained there.
+// whole numbers, and held to it by shared vectors; the weights are explained in score.go.
 import { all } from './candidates.ts';
 import { Channel } from './counter.ts';
 import type { Phrases } from './phrases.ts';

@@ -1,4 +1,4 @@
-// What a passage is worth to a child. The weights are explained in generator/internal/plan/rank.go.
+// What a passage is worth to a child. The weights are explained in generator/internal/plan/score.go.
 import { Tally } from './counter.ts';
 import { PauseEnd, type Phrases } from './phrases.ts';
 import type { Weights } from './search.ts';

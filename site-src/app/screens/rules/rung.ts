@@ -32,7 +32,7 @@ export function rung(c: Child, s: Standing, at: number, open: Set<string>, next:
       s.state === 'learning' && progress(c, s),
       s.due >= 0 && h('p', { class: 'quiet', 'data-t': 'due' }, t(s.state === 'due' ? 'rules.is-due' : 'rules.due', { day: dayName(dateOf(s.due)) })),
       h('div', { class: 'row' },
-        mine[0]!.lesson && h('a', { class: 'button plain', href: lessonPath(mine[0]!.lesson) }, t('rules.lesson')),
+        h('a', { class: 'button plain', href: lessonPath(u.id) }, t('rules.lesson')),
         mine.map((r) => h('a', { class: 'button plain', href: `#/lines?rule=${r.id}`, 'data-t': `lines-${r.id}` },
           mine.length > 1 ? t('rules.lines-of', { rule: r.name }) : t('rules.lines')))),
       who && history(c, u.rules),

@@ -29,12 +29,12 @@ function draw(c: Child): HTMLElement {
   const { c: cat, units } = c.course, p = c.today, kind = KIND[p.do]!, child = c.learner.name || t('child');
   const rule = p.rule < 0 ? undefined : cat.rules[p.rule]!, name = p.do === Teach ? units[p.unit]!.name : rule?.name ?? '';
   const found = c.lines(), best = found.passages[0], lines = best && c.toLines(best, rule?.id ?? '');
-  const to = lines ? linesHash(lines) : '#/lines', lesson = p.do === Teach && rule?.lesson;
+  const to = lines ? linesHash(lines) : '#/lines', lesson = p.do === Teach && units[p.unit]!.id;
   if (lines) prefetch(cat, lines);
   return h('section', { class: 'card', 'data-t': `next-${kind}` },
     h('h2', rule ? { style: pencil(rule.family), class: 'inked' } : {}, rule && swatch(rule.family), t(`today.card.${kind}`, { rule: name, child })),
     h('p', { 'data-t': 'why' }, why(c, child)),
-    h('a', { class: 'button main', href: lesson ? lessonPath(lesson) : to, 'data-t': 'start' }, t(`today.button.${lesson || p.do !== Teach ? kind : 'practise'}`)),
+    h('a', { class: 'button main', href: lesson ? lessonPath(lesson) : to, 'data-t': 'start' }, t(`today.button.${kind}`)),
     lesson && h('p', {}, h('a', { href: to, 'data-t': 'start-lines' }, t('today.after-lesson'))),
     h('p', { class: 'quiet', 'data-t': 'where' },
       best && lines ? linesName(cat.surahs, lines.from, lines.to) + (rule ? ` · ${t('today.places', { n: best.focus })}` : '') : t('plan.nowhere')),
