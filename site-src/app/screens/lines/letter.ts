@@ -27,6 +27,6 @@ export function letter(el: HTMLElement) {
 }
 
 /** To the rule's lesson, with the address of these lines, so that the page can lead back. */
-function lesson(l: live.Live, r: Rule, name: HTMLElement | string): HTMLElement | string {
+function lesson(l: live.Live, r: Rule, name: HTMLElement | string): HTMLElement {
   return h('a', { href: lessonPath(r.lesson) + linesHash({ ...l.draft.lines, rule: l.rule?.id ?? '' }), 'data-t': `lesson-${r.id}` }, name);
 }
