@@ -84,7 +84,7 @@ func TestToday(t *testing.T) {
 		t.Errorf("the lines have %d words", words)
 	}
 	p.click("because")
-	if got := p.text(hook("because")); !strings.Contains(got, fmt.Sprintf("%d places of ", places)) || !strings.Contains(got, "not yet taught") {
+	if got := p.text(hook("because")); !strings.Contains(got, fmt.Sprintf("%d places of ", places)) || !strings.Contains(got, "not taught yet") {
 		t.Errorf("why these lines: %q", got)
 	}
 	p.click("start-lines")
