@@ -4,53 +4,43 @@ import (
 	"sort"
 	"strings"
 
+	"sutur/generator/internal/poem"
 	"sutur/generator/internal/recite"
 )
 
 // Witness 2: the letter sets, each worked out from the words of the line that teaches it.
 //
-// Poems: Tuhfat al-Atfal of Sulayman al-Jamzuri (1198 AH) and al-Muqaddimah al-Jazariyyah of Ibn al-Jazari (d. 833 AH),
-// both public domain. Every line here is written FROM MEMORY, without vowels, and the line numbers are from memory too
-// (61 and 107 lines; prints differ by a line or two): compare with a printed copy before quoting. The check does not
-// rest on memory alone: the sets must also part the 28 letters among themselves, as the poems say they do.
-
-const (
-	tuhfah = "Tuhfat al-Atfal"
-	jazari = "al-Muqaddimah al-Jazariyyah"
-)
+// The lines are in package poem, from memory. The check does not rest on memory alone: the sets must also part the 28 letters
+// among themselves, as the poems say they do.
 
 // alphabet is the 28 letters; the first is the hamza, which the poems write as an alif.
 const alphabet = "ءبتثجحخدذرزسشصضطظعغفقكلمنهوي"
 
 // poemLine is one line and how its letters are taken out of it.
 type poemLine struct {
-	poem  string
-	line  int
-	text  string // the line, from memory
+	id    string // of the line in package poem
 	words string // the words of it that hold the letters
 	take  func(words string) string
 	rules []recite.RuleID
 }
 
 var poemLines = []poemLine{
-	{tuhfah, 8, "همز فهاء ثم عين حاء مهملتان ثم غين خاء", "همز فهاء عين حاء غين خاء", named, ids(recite.NoonIzhar)},
-	{tuhfah, 10, "لكنها قسمان قسم يدغما فيه بغنة بينمو علما", "ينمو", all, ids(recite.NoonIdghamGhunnah)},
-	{tuhfah, 12, "والثان إدغام بغير غنة في اللام والرا ثم كررنه", "اللام والرا", named, ids(recite.NoonIdgham)},
-	{tuhfah, 13, "والثالث الإقلاب عند الباء ميما بغنة مع الإخفاء", "الباء", named, ids(recite.NoonIqlab)},
-	{tuhfah, 16, "صف ذا ثنا كم جاد شخص قد سما دم طيبا زد في تقى ضع ظالما",
-		"صف ذا ثنا كم جاد شخص قد سما دم طيبا زد في تقى ضع ظالما", initials, ids(recite.NoonIkhfa)},
-	{tuhfah, 17, "وغن ميما ثم نونا شددا وسم كلا حرف غنة بدا", "ميما نونا", named, ids(recite.Ghunnah)},
-	{tuhfah, 20, "فالأول الإخفاء عند الباء وسمه الشفوي للقراء", "الباء", named, ids(recite.MeemIkhfa)},
-	{tuhfah, 21, "والثان إدغام بمثلها أتى وسم إدغاما صغيرا يا فتى", "ميم", named, ids(recite.MeemIdgham)}, // its like: the meem of line 18
-	{tuhfah, 22, "والثالث الإظهار في البقية من أحرف وسمها شفوية", "باء ميم", rest, ids(recite.MeemIzhar)},
-	{tuhfah, 25, "قبل اربع مع عشرة خذ علمه من ابغ حجك وخف عقيمه", "ابغ حجك وخف عقيمه", all, ids(recite.MoonLam)},
-	{tuhfah, 27, "طب ثم صل رحما تفز ضف ذا نعم دع سوء ظن زر شريفا للكرم",
-		"طب ثم صل رحما تفز ضف ذا نعم دع سوء ظن زر شريفا للكرم", initials, ids(recite.SunLam)},
-	{tuhfah, 54, "يجمعها حروف كم عسل نقص وعين ذو وجهين والطول أخص", "كم عسل نقص", all, ids(recite.MaddLazimLetter)},
-	{jazari, 22, "وبين رخو والشديد لن عمر وسبع علو خص ضغط قظ حصر", "خص ضغط قظ", all, ids(recite.HeavyLetter)},
-	{jazari, 24, "صفيرها صاد وزاي سين قلقلة قطب جد واللين", "قطب جد", all, ids(recite.Qalqalah)},
-	{jazari, 67, "وأدغمن بغنة في يومن إلا بكلمة كدنيا عنونوا", "يومن", all, ids(recite.NoonIdghamGhunnah)},
-	{jazari, 68, "والقلب عند البا بغنة كذا لاخفا لدى باقي الحروف أخذا", "ء ه ع ح غ خ ي و م ن ل ر ب", rest, ids(recite.NoonIkhfa)},
+	{"tuhfah-8", "همز فهاء عين حاء غين خاء", named, ids(recite.NoonIzhar)},
+	{"tuhfah-10", "ينمو", all, ids(recite.NoonIdghamGhunnah)},
+	{"tuhfah-12", "اللام والرا", named, ids(recite.NoonIdgham)},
+	{"tuhfah-13", "الباء", named, ids(recite.NoonIqlab)},
+	{"tuhfah-16", "صف ذا ثنا كم جاد شخص قد سما دم طيبا زد في تقى ضع ظالما", initials, ids(recite.NoonIkhfa)},
+	{"tuhfah-17", "ميما نونا", named, ids(recite.Ghunnah)},
+	{"tuhfah-20", "الباء", named, ids(recite.MeemIkhfa)},
+	{"tuhfah-21", "ميم", named, ids(recite.MeemIdgham)}, // its like: the meem of line 18
+	{"tuhfah-22", "باء ميم", rest, ids(recite.MeemIzhar)},
+	{"tuhfah-25", "ابغ حجك وخف عقيمه", all, ids(recite.MoonLam)},
+	{"tuhfah-27", "طب ثم صل رحما تفز ضف ذا نعم دع سوء ظن زر شريفا للكرم", initials, ids(recite.SunLam)},
+	{"tuhfah-54", "كم عسل نقص", all, ids(recite.MaddLazimLetter)},
+	{"jazari-22", "خص ضغط قظ", all, ids(recite.HeavyLetter)},
+	{"jazari-24", "قطب جد", all, ids(recite.Qalqalah)},
+	{"jazari-67", "يومن", all, ids(recite.NoonIdghamGhunnah)},
+	{"jazari-68", "ء ه ع ح غ خ ي و م ن ل ر ب", rest, ids(recite.NoonIkhfa)},
 }
 
 func ids(r ...recite.RuleID) []recite.RuleID { return r }
@@ -134,8 +124,9 @@ var partitions = []struct {
 func poems(b *bench, sets map[recite.RuleID]string) {
 	s := b.witness("the two poems: letter sets")
 	for _, l := range poemLines {
+		line, _ := poem.Find(l.id)
 		for _, id := range l.rules {
-			s.same(l.poem, l.line, id.String(), l.take(l.words), set(sets[id]))
+			s.same(line.Poem, line.Number, id.String(), l.take(l.words), set(sets[id]))
 		}
 	}
 	for _, p := range partitions {

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"sutur/generator/internal/poem"
 	"sutur/generator/internal/recite"
 )
 
@@ -17,13 +18,17 @@ func TestPoemLines(t *testing.T) {
 	}
 	seen := map[recite.RuleID]bool{}
 	for _, l := range poemLines {
+		line, ok := poem.Find(l.id)
+		if !ok {
+			t.Errorf("there is no line %s", l.id)
+		}
 		if got := len([]rune(l.take(l.words))); got != sizes[l.rules[0]] {
-			t.Errorf("%s %d: %d letters, %d wanted for %s", l.poem, l.line, got, sizes[l.rules[0]], l.rules[0])
+			t.Errorf("%s: %d letters, %d expected for %s", l.id, got, sizes[l.rules[0]], l.rules[0])
 		}
 		for _, w := range strings.Fields(l.words) {
 			// three lines name their letters by what other lines said: "its like", "the rest", "the other letters"
-			if lent := l.line == 21 || l.line == 22 && l.poem == tuhfah || l.line == 68; !lent && !strings.Contains(l.text, w) {
-				t.Errorf("%s %d has no %q", l.poem, l.line, w)
+			if lent := l.id == "tuhfah-21" || l.id == "tuhfah-22" || l.id == "jazari-68"; !lent && !strings.Contains(line.Text, w) {
+				t.Errorf("%s has no %q", l.id, w)
 			}
 		}
 		seen[l.rules[0]] = true
