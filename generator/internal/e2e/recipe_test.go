@@ -31,6 +31,7 @@ func kafRule(c *context) {
   {
     "id": "letter-kaf", "name": "Letter kaf", "arabic": "كَافٌ", "translit": "kaf", "family": "single",
     "needs": [], "counts": [2],
+    "meaning": "The letter kaf, wherever it stands.",
     "short": "Look for every kaf.",
     "why": "This letter is {letter}, held for {count} counts.",
     "cases": { "always": "A kaf it is, for {count} counts." }

@@ -50,7 +50,7 @@ func (p placed) check() (ds []diag.Diagnostic) {
 		say("families are "+strings.Join(Families, ", "), "rule %s is of family %q", p.ID, p.Family)
 	}
 	for _, f := range [...]struct{ key, value string }{
-		{"name", p.Name}, {"arabic", p.Arabic}, {"translit", p.Translit}, {"short", p.Short}, {"why", p.Why},
+		{"name", p.Name}, {"arabic", p.Arabic}, {"translit", p.Translit}, {"meaning", p.Meaning}, {"short", p.Short}, {"why", p.Why},
 	} {
 		if strings.TrimSpace(f.value) == "" {
 			say("write it", "rule %s has no %s", p.ID, f.key)
@@ -76,7 +76,7 @@ func (p placed) check() (ds []diag.Diagnostic) {
 	if p.Role != "" && !slices.Contains(Roles, p.Role) {
 		say("roles are "+strings.Join(Roles, ", "), "rule %s has the role %q", p.ID, p.Role)
 	}
-	sentences := []string{p.Short, p.Why}
+	sentences := []string{p.Short, p.Meaning, p.Why}
 	for _, k := range slices.Sorted(maps.Keys(p.Cases)) {
 		if !isCase(k) {
 			say("name a detail, unwritten, opening, always, join, stop, start, or a letter by four hexadecimal digits",
@@ -92,8 +92,8 @@ func (p placed) check() (ds []diag.Diagnostic) {
 			say("end it with a full stop or a question mark", "rule %s has a sentence without an end: %q", p.ID, s)
 		}
 		for _, b := range brace.FindAllString(s, -1) {
-			if i == 0 || !slices.Contains(Placeholders, strings.Trim(b, "{}")) || len(b) < 3 {
-				say("{letter}, {cause} and {count} are accepted in why and cases, none in short", "rule %s has %q in %q", p.ID, b, s)
+			if i < 2 || !slices.Contains(Placeholders, strings.Trim(b, "{}")) || len(b) < 3 {
+				say("{letter}, {cause} and {count} are accepted in why and cases, none in short and meaning", "rule %s has %q in %q", p.ID, b, s)
 			}
 		}
 		if strings.Contains(s, "{count}") && len(p.Counts) == 0 {

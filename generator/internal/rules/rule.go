@@ -33,7 +33,8 @@ type Rule struct {
 	Counts   []int    `json:"counts"`   // counts (lengths of one short vowel) that may be held; empty where none is
 	Setting  string   `json:"setting"`  // which of Settings chooses among Counts; empty where the place alone decides
 	Role     string   `json:"role"`     // one of Roles, or empty
-	Short    string   `json:"short"`    // one sentence: what to look for
+	Meaning  string   `json:"meaning"`  // what the rule is, a definition for the glossary
+	Short    string   `json:"short"`    // what to look for, exactly as the engine has it, and what sounds alike under another rule
 	Why      string   `json:"why"`      // sentence for the check, with {letter}, {cause} and {count}
 
 	// Cases holds sentences in place of Why where an event differs from the common case. A key is a detail's id, "unwritten"
@@ -93,7 +94,7 @@ func Load(dir fs.FS) ([]Rule, []diag.Diagnostic) {
 			ds = append(ds, diag.Diagnostic{File: path.Join(Dir, n), Found: err.Error()})
 			continue
 		}
-		const fields = "a rule has id, name, arabic, translit, family, needs, counts, setting, role, short, why and cases"
+		const fields = "a rule has id, name, arabic, translit, family, needs, counts, setting, role, meaning, short, why and cases"
 		more := parse(path.Join(Dir, n), src, fields, func(r Rule, p at) { all = append(all, placed{r, p}) })
 		ds = append(ds, more...)
 	}
