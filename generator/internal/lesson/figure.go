@@ -108,37 +108,3 @@ func (c *course) refName(p place, at spot) string {
 	}
 	return s
 }
-
-// glossary writes every term and every rule in the order of their English names.
-func (c *course) glossary() string {
-	type entry struct{ name, arabic, translit, meaning, href string }
-	var list []entry
-	for _, t := range c.terms {
-		list = append(list, entry{t.Name, t.Arabic, t.Translit, t.Meaning, ""})
-	}
-	for _, r := range c.list {
-		e := entry{r.Name, r.Arabic, r.Translit, r.Short, ""}
-		for _, l := range c.lessons {
-			if slices.Contains(l.Rules, r.ID) {
-				e.href = l.ID + ".html"
-			}
-		}
-		list = append(list, e)
-	}
-	slices.SortFunc(list, func(a, b entry) int { return strings.Compare(strings.ToLower(a.name), strings.ToLower(b.name)) })
-	var b strings.Builder
-	b.WriteString("<dl class=\"glossary\">\n")
-	for _, e := range list {
-		name := html.EscapeString(e.name)
-		if e.href != "" {
-			name = `<a href="` + e.href + `">` + name + `</a>`
-		}
-		fmt.Fprintf(&b, `<div><dt>%s <bdi lang="ar" dir="rtl" class="term">%s</bdi>`, name, html.EscapeString(e.arabic))
-		if e.translit != "" && !strings.EqualFold(e.translit, e.name) {
-			fmt.Fprintf(&b, ` <span class="translit">%s</span>`, html.EscapeString(e.translit))
-		}
-		fmt.Fprintf(&b, "</dt>\n<dd>%s</dd></div>\n", html.EscapeString(e.meaning))
-	}
-	b.WriteString("</dl>\n")
-	return b.String()
-}

@@ -9,6 +9,8 @@ import (
 	"github.com/yuin/goldmark/parser"
 	"github.com/yuin/goldmark/text"
 	"github.com/yuin/goldmark/util"
+
+	"sutur/generator/internal/poem"
 )
 
 var kindSpan = ast.NewNodeKind("SuturSpan")
@@ -28,7 +30,8 @@ func (s *span) Dump(src []byte, level int) { ast.DumpHelper(s, src, level, nil, 
 //	[[letter:NAME]]   one letter of the alphabet
 //	[[sign:NAME]]     a sign of the text
 //	[[term:ID]]       the Arabic of a term or a rule
-//	[[lesson:ID]]     a link to another lesson, by its name
+//	[[lesson:ID]]     a link to another lesson, by its name; [[lesson:ID later]] also says when it is taught (order.go)
+//	[[poem:ID]]       a line of a teaching poem (package poem)
 type inlineParser struct{ *pass }
 
 func (inlineParser) Trigger() []byte { return []byte{'['} }
@@ -58,6 +61,9 @@ func (p inlineParser) Parse(_ ast.Node, r text.Reader, _ parser.Context) ast.Nod
 	case ok && kind == "term":
 		ar, found := p.term(name)
 		p.named(s, "term", name, ar, found, off)
+	case ok && kind == "poem":
+		line, found := poem.Find(name)
+		p.named(s, "poem", name, line.Text, found, off)
 	case ok && kind == "lesson":
 		p.link(s, name, off)
 	default:
@@ -68,7 +74,7 @@ func (p inlineParser) Parse(_ ast.Node, r text.Reader, _ parser.Context) ast.Nod
 
 func (p inlineParser) named(s *span, kind, name, arabic string, found bool, off int) {
 	if !found {
-		p.report(off, "see letters.go for letters and signs, "+TermsFile+" and the rules for terms", "there is no %s %q", kind, name)
+		p.report(off, "see letters.go for letters and signs, "+TermsFile+" and the rules for terms, package poem for lines", "there is no %s %q", kind, name)
 		return
 	}
 	s.html = `<bdi lang="ar" dir="rtl" class="` + kind + `">` + arabic + `</bdi>`
@@ -93,7 +99,11 @@ func (p inlineParser) letters(s *span, rule string, off int) {
 }
 
 func (p inlineParser) link(s *span, id string, off int) {
+	id, where, timed := strings.Cut(id, " ")
 	l, ok := p.byID[id]
+	if timed && ok {
+		p.point(id, where, off)
+	}
 	if !ok {
 		p.report(off, "name a lesson by its id", "there is no lesson %q", id)
 		return

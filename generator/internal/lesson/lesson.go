@@ -5,8 +5,8 @@
 //   - a block "verse" of worked examples, one a line, and words of a verse within a sentence: both name the place, and the
 //     words come from the text; the rule said to be there must be found there by the engine (place.go, held.go);
 //   - a block "check" of questions with answers that open (block.go);
-//   - letters, signs and terms by name (inline.go, letters.go, terms.go);
-//   - a link to another lesson by its id;
+//   - letters, signs and terms by name (inline.go, letters.go, terms.go), and lines of the teaching poems (package poem);
+//   - a link to another lesson by its id, which may say when that lesson is taught (order.go);
 //   - a line --- (thematic break): what stands below it comes after the lines to try, under the page's heading Next.
 //
 // Arabic is never typed into the Markdown: any Arabic character there is an error. Every mistake is a diagnostic with its
@@ -50,6 +50,7 @@ type Lesson struct {
 	HTML                       string   // valid HTML with headings from h2; the page gives h1
 	Onward                     string   // the same, of what comes after the lines to try; empty on a page
 	Examples                   []Example
+	Points                     []Pointer // what it says of the order of the lessons; see CheckOrder
 	src                        *source
 }
 

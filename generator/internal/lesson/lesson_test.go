@@ -87,7 +87,7 @@ rules: noon-ikhfa
 1:1 words 2-3 rule noon-ikhfa
 ` + "```" + `
 `
-	terms = `[{"id":"count","name":"Count","arabic":"حَرَكَةٌ","translit":"","meaning":"A length."}]`
+	terms = `[{"id":"count","name":"Count","arabic":"حَرَكَةٌ","translit":"harakah","meaning":"A length."},{"id":"bare","name":"Bare","arabic":"","translit":"","meaning":"No Arabic."}]`
 )
 
 func TestRender(t *testing.T) {
@@ -184,10 +184,16 @@ func TestMistakes(t *testing.T) {
 		{"typed Arabic", "Text [[", "Text مِن [[", `hum.md:6:6: Arabic typed by hand`},
 		{"open brackets", "[[term:count]]", "[[term:count]", `hum.md:6:35: the brackets do not close`},
 		{"unknown term", "term:count", "term:length", `there is no term "length"`},
+		{"term without Arabic", "term:count", "term:bare", `there is no term "bare"`},
+		{"unknown line of a poem", "term:count", "poem:tuhfah-99", `there is no poem "tuhfah-99"`},
 		{"unknown letter", "term:count", "letter:em", `there is no letter "em"`},
 		{"unknown sign", "term:count", "sign:comma", `there is no sign "comma"`},
 		{"no set", "term:count", "letters:sajdah", `no set of letters decides "sajdah"`},
 		{"unknown lesson", "term:count", "lesson:song", `there is no lesson "song"`},
+		{"unknown time", "[[term:count]]", "[[lesson:hide soon]]", `hum.md:6:37: the lesson hide is taught "soon"; write first, next, later or earlier`},
+		{"time of an unknown lesson", "term:count", "lesson:song later", `there is no lesson "song"`},
+		{"time without a lesson", "Text [[", "It comes later. Text [[", `hum.md:6:4: "comes later" without a lesson; name the lesson as [[lesson:ID later]]`},
+		{"time with a lesson that is not checked", "and [[term:count]].", "and the next lesson, [[lesson:hide]].", `hum.md:6:35: "the next lesson" without a lesson`},
 		{"inline without word", "term:count", "111:4", `"111:4" names no word`},
 		{"inline rule is not there", "111:4.2 rule", "111:4.1 rule", `hum.md:6:8: 111:4 word 1, read as it stands, has no ghunnah`},
 		{"inline rule is there", "111:4.2 rule", "111:4.2 not", `hum.md:6:8: 111:4 word 2 has ghunnah; name words without it`},

@@ -60,6 +60,7 @@ func (p *pass) inspect(doc ast.Node) {
 		if !entering {
 			return ast.WalkContinue, nil
 		}
+		p.timed(n)
 		switch n := n.(type) {
 		case *ast.Heading:
 			if n.Level < 2 || n.Level > level+1 {

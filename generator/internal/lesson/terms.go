@@ -17,8 +17,8 @@ const TermsFile = "terms.json"
 // Term is one entry of the glossary.
 type Term struct {
 	ID       string `json:"id"`
-	Name     string `json:"name"`     // as the lessons write it in English
-	Arabic   string `json:"arabic"`   // with its vowels
+	Name     string `json:"name"`     // as the lessons write it in English; no two alike, rules included
+	Arabic   string `json:"arabic"`   // with its vowels; empty for a word that is English alone
 	Translit string `json:"translit"` // in Latin letters; empty where it is the name
 	Meaning  string `json:"meaning"`  // one or two sentences
 }
@@ -39,8 +39,8 @@ func (c *course) readTerms(dir fs.FS) {
 	seen := map[string]bool{}
 	for _, t := range c.terms {
 		_, rule := c.rules[t.ID]
-		if seen[t.ID] || rule || t.ID == "" || t.Name == "" || t.Arabic == "" || strings.TrimSpace(t.Meaning) == "" {
-			c.diags = append(c.diags, diag.Diagnostic{File: file, Found: fmt.Sprintf("the term %q is there twice, is a rule, or lacks a part", t.ID), Do: "give each an id of its own, name, arabic and meaning"})
+		if seen[t.ID] || rule || t.ID == "" || t.Name == "" || strings.TrimSpace(t.Meaning) == "" {
+			c.diags = append(c.diags, diag.Diagnostic{File: file, Found: fmt.Sprintf("the term %q is there twice, is a rule, or lacks a part", t.ID), Do: "give each an id of its own, a name and a meaning"})
 		}
 		seen[t.ID] = true
 	}
@@ -53,7 +53,7 @@ func (c *course) term(id string) (string, bool) {
 	}
 	for _, t := range c.terms {
 		if t.ID == id {
-			return t.Arabic, true
+			return t.Arabic, t.Arabic != ""
 		}
 	}
 	return "", false
