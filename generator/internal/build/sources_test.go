@@ -40,6 +40,9 @@ func TestBadSources(t *testing.T) {
 			{"site-src/strings/en.json", `"update.take": "`, `"years": 7, "update.take": "`, "site-src/strings/en.json:"},
 			{"site-src/strings/en.json", `"undo": "`, `"few": { "one": "x" }, "undo": "`, "site-src/strings/en.json:"},
 		}},
+		{"an order that is not that of the lessons", []mistake{
+			{"rules-content/lessons/ghunnah.md", `[[lesson:noon-iqlab later]]`, `[[lesson:noon-iqlab earlier]]`, "rules-content/lessons/ghunnah.md:"},
+		}},
 		{"a digit of a page number", []mistake{
 			{"rules-content/text/numbers.json", `[1,8,13`, `[1,8,14`, "rules-content/text/numbers.json is not the file that was imported"},
 		}},

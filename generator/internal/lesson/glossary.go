@@ -72,4 +72,8 @@ func anchor(name string) string {
 	return "t-" + strings.Join(strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return (r < 'a' || r > 'z') && (r < '0' || r > '9') }), "-")
 }
 
-func capital(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
+// capital begins with a capital letter; an ayn before it is left out.
+func capital(s string) string {
+	s = strings.TrimPrefix(s, "'")
+	return strings.ToUpper(s[:1]) + s[1:]
+}
