@@ -51,7 +51,7 @@ func (e entry) other() bool { return e.translit != "" && !strings.EqualFold(e.tr
 func (e entry) write(b *strings.Builder) {
 	name := html.EscapeString(e.name)
 	if e.see != "" {
-		fmt.Fprintf(b, "<div><dt>%s</dt>\n<dd>See <a href=\"#%s\">%s</a>.</dd></div>\n", name, anchor(e.see), html.EscapeString(e.see))
+		fmt.Fprintf(b, "<div class=\"see\"><dt>%s</dt>\n<dd>See <a href=\"#%s\">%s</a>.</dd></div>\n", name, anchor(e.see), html.EscapeString(e.see))
 		return
 	}
 	if e.href != "" {

@@ -21,9 +21,9 @@ func TestGlossary(t *testing.T) {
 		"<div id=\"t-bare\"><dt>Bare</dt>\n<dd>No Arabic.</dd></div>",
 		`<div id="t-count"><dt>Count <bdi lang="ar" dir="rtl" class="term">`,
 		`<div id="t-ghunnah"><dt><a href="hum.html">Ghunnah</a>`,
-		"<div><dt>Harakah</dt>\n<dd>See <a href=\"#t-count\">Count</a>.</dd></div>",
+		"<div class=\"see\"><dt>Harakah</dt>\n<dd>See <a href=\"#t-count\">Count</a>.</dd></div>",
 		`<div id="t-hidden-noon"><dt><a href="hide.html">Hidden noon</a>`, `<span class="translit">al-ikhfa</span></dt>`, "<dd>A &lt;hidden&gt; n.</dd>",
-		"<div><dt>Ikhfa</dt>\n<dd>See <a href=\"#t-hidden-noon\">Hidden noon</a>.</dd></div>",
+		"<div class=\"see\"><dt>Ikhfa</dt>\n<dd>See <a href=\"#t-hidden-noon\">Hidden noon</a>.</dd></div>",
 	} {
 		i := strings.Index(html[at:], want)
 		if i < 0 {
