@@ -76,10 +76,12 @@ func source(root string) (site.Source, []diag.Diagnostic) {
 	s := site.Source{
 		Dir:      filepath.Join(root, SourceDir),
 		Licences: os.DirFS(filepath.Join(root, LicenceDir)),
-		Families: colour.Families(rules.Families),
+	}
+	var err error
+	if s.Families, err = colour.Families(rules.Families); err != nil {
+		return s, []diag.Diagnostic{{File: rules.FamiliesFile, Found: err.Error(), Do: "merge two of them"}}
 	}
 	s.CSS = colour.CSS(s.Families)
-	var err error
 	if s.Text, err = Text(root); err != nil {
 		return s, []diag.Diagnostic{{Found: err.Error()}}
 	}

@@ -6,11 +6,13 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/diag"
+	"sutur/generator/internal/rules"
 	"sutur/generator/internal/site"
 )
 
@@ -43,6 +45,26 @@ func TestRoot(t *testing.T) {
 	}
 	if _, err := Root(t.TempDir()); err == nil || !strings.Contains(err.Error(), "is wanted") {
 		t.Errorf("outside: %v", err)
+	}
+}
+
+// TestTooManyFamilies: one family more than can be told apart is one clear line,
+// and nothing is made.
+func TestTooManyFamilies(t *testing.T) {
+	was := rules.Families
+	defer func() { rules.Families = was }()
+	rules.Families = append(slices.Clone(was), "thirteenth")
+	root, err := Root(here)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := os.Stat(filepath.Join(root, rules.FamiliesFile)); err != nil {
+		t.Error(err)
+	}
+	files, ds := Site(root)
+	const want = "generator/internal/rules/rule.go: 13 families of rules, but colours and lines tell at most 12 apart; merge two of them"
+	if files != nil || len(ds) != 1 || ds[0].String() != want || !diag.HasError(ds) {
+		t.Errorf("%d files, %v; want %s", len(files), ds, want)
 	}
 }
 

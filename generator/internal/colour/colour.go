@@ -11,9 +11,8 @@
 //  3. forms: which underline goes to which family, so that those that look most
 //     alike never share one. Colour never stands alone.
 //
-// The search is exact and takes a few milliseconds. The formulas (oklab.go,
-// contrast.go, vision.go, close.go) are kept plain so that they can be ported;
-// testdata/vectors.json holds values that keep a port equal.
+// The search is exact and takes a few milliseconds. The browser has the same
+// formulas (site-src/app/colour/close.ts); testdata/vectors.json keeps them equal.
 package colour
 
 import "fmt"
@@ -33,16 +32,16 @@ const (
 	PaperDark, InkDark   = "#14171c", "#ece8df"
 )
 
-// MaxFamilies is the most that Families can tell apart and arrange.
-const MaxFamilies = 12
+// most is how many families can be told apart and arranged.
+const most = 12
 
 // Families gives each name its colours and form. The names are in the order in
 // which the families are taught; the result has the same order and depends on
-// their number alone. More than MaxFamilies names panic.
-func Families(names []string) []Family {
+// their number alone. More than twelve names are an error.
+func Families(names []string) ([]Family, error) {
 	n := len(names)
-	if n > MaxFamilies {
-		panic(fmt.Sprintf("colour: %d families, at most %d", n, MaxFamilies))
+	if n > most {
+		return nil, fmt.Errorf("%d families of rules, but colours and lines tell at most %d apart", n, most)
 	}
 	hues := wheel(n)
 	apart := distances(hues)
@@ -53,5 +52,5 @@ func Families(names []string) []Family {
 		h := hues[order[i]]
 		out[i] = Family{name, h.hex[0], h.hex[1], formNames[form[i]]}
 	}
-	return out
+	return out, nil
 }

@@ -5,10 +5,10 @@ import (
 	"testing"
 )
 
-func TestCSSGolden(t *testing.T) { golden(t, "families.css", CSS(Families(sequence))) }
+func TestCSSGolden(t *testing.T) { golden(t, "families.css", CSS(families(t, sequence))) }
 
 func TestCSS(t *testing.T) {
-	fs := Families(sequence)
+	fs := families(t, sequence)
 	css := CSS(fs)
 	for _, f := range fs {
 		for want, times := range map[string]int{

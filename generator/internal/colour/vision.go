@@ -2,7 +2,7 @@ package colour
 
 // A view is one way of seeing: a linear map of linear-light sRGB.
 type view struct {
-	Name   string
+	name   string
 	matrix [3][3]float64
 }
 

@@ -10,14 +10,13 @@ import "math"
 // the page and a difference of at least 0.12 from the ink in every view; the
 // deeper level on paper is one step above the best, to stand out from the ink.
 type theme struct {
-	page, ink string
-	level     [2]float64 // OKLCH lightness, taken in turn along the wheel
-	chroma    float64    // at most; less where sRGB ends before
+	level  [2]float64 // OKLCH lightness, taken in turn along the wheel
+	chroma float64    // at most; less where sRGB ends before
 }
 
 var themes = [2]theme{
-	{PaperLight, InkLight, [2]float64{0.42, 0.55}, 0.10},
-	{PaperDark, InkDark, [2]float64{0.62, 0.77}, 0.12},
+	{[2]float64{0.42, 0.55}, 0.10},
+	{[2]float64{0.62, 0.77}, 0.12},
 }
 
 // A hue is one step of the wheel, with its colour in each theme.

@@ -56,6 +56,9 @@ var Families = []string{
 	"wasl", "lam", "madd", "ghunnah", "qalqalah", "noon", "meem", "heavy", "long-madd", "idgham", "stop", "single",
 }
 
+// FamiliesFile is where Families stand, below the project's folder.
+const FamiliesFile = "generator/internal/rules/rule.go"
+
 // Placeholders are the names that may stand in braces in Why: the letter that bears the rule, the letter
 // that causes it, and the counts held.
 var Placeholders = []string{"letter", "cause", "count"}
