@@ -52,8 +52,10 @@ export type Lengths = Pick<Settings, Length>;
 
 export interface Surah { n: number; ar: string; la: string; count: number; sha: string }
 export interface Family { id: string; light: string; dark: string; form: 'solid' | 'double' | 'dotted' | 'dashed' | 'wavy' }
+/** A page and its ink, #rrggbb. */
+export interface Theme { paper: string; ink: string }
 export interface Catalogue {
-  v: number; textDigest: string; surahs: Surah[]; rules: Rule[]; families: Family[]; details: Detail[];
+  v: number; textDigest: string; surahs: Surah[]; rules: Rule[]; families: Family[]; details: Detail[]; themes: Record<'light' | 'dark', Theme>;
   alphabet: string; kinds: Kind[]; // what the bytes of the surahs' files mean (text/surah.ts)
   juz: [number, number][]; pages: [number, number][];
   passages: string; passagesSha: string; // file of the passage index, beside the catalogue, and the digest of what is in it

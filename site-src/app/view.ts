@@ -37,7 +37,7 @@ export function apply(s: Settings) {
   root.style.setProperty('--spacing', String(s.spacing));
   if (s.theme === 'auto') delete root.dataset.theme;
   else root.dataset.theme = s.theme;
-  if (s.pencils) void import('./colour/pencils.ts').then((m) => m.apply(state.get().catalogue.families, state.get().settings.pencils), () => { applied = undefined; });
+  if (s.pencils) void import('./colour/pencils.ts').then((m) => m.apply(state.get().catalogue, state.get().settings.pencils), () => { applied = undefined; });
   try {
     localStorage.setItem('sutur-theme', s.theme);
   } catch { /* a browser that keeps nothing still shows the page */ }

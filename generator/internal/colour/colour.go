@@ -1,6 +1,7 @@
-// Package colour computes a colour and an underline form for every rule family.
+// Package colour holds every colour of the site: those of the interface
+// (tokens.go), and a computed colour and underline form for every rule family.
 //
-// Nothing here is chosen by eye or taken from a print edition. In order:
+// No colour of a family is chosen by eye or taken from a print edition. In order:
 //
 //  1. wheel: equal steps of hue in OKLCH, the first half a step from 0, on two
 //     fixed lightness levels a theme taken in turn, since at one level a
@@ -24,13 +25,6 @@ type Family struct {
 	Dark  string // colour on the dark page, #rrggbb
 	Form  string // underline: solid, double, dotted, dashed or wavy
 }
-
-// The pages and their ink, #rrggbb. Contrast is measured against the page;
-// the colours also keep their distance from the ink.
-const (
-	PaperLight, InkLight = "#fffdf8", "#1d1b18"
-	PaperDark, InkDark   = "#14171c", "#ece8df"
-)
 
 // most is how many families can be told apart and arranged.
 const most = 12

@@ -13,11 +13,10 @@ const offset = ".42em"
 
 var thickness = map[string]string{"solid": ".05em", "double": ".05em", "dotted": ".06em", "dashed": ".03em", "wavy": ".05em"}
 
-// CSS writes the style sheet of the families:
+// CSS writes the style sheet of all colours:
 //
-//   - --paper, --ink and a --c-NAME for each family on :root, for the light
-//     theme and, on screens alone, for the dark one (asked for by the system or
-//     by data-theme=dark); print is always light;
+//   - --NAME for each colour of the interface and --c-NAME for each family, in
+//     each theme and on paper (tokens.go);
 //   - --form-NAME, the family's form, for the script of pages that do without
 //     the catalogue;
 //   - .w::highlight(f-NAME), the colour for ranges of letters in words, below an
@@ -29,33 +28,16 @@ var thickness = map[string]string{"solid": ".05em", "double": ".05em", "dotted":
 //     Longhands, because WebKit knows no shorthand with a style and thickness.
 func CSS(families []Family) string {
 	var b strings.Builder
-	light := properties(families, PaperLight, InkLight, func(f Family) string { return f.Light })
-	dark := properties(families, PaperDark, InkDark, func(f Family) string { return f.Dark })
-	fmt.Fprintf(&b, ":root{%s%s}\n", light, formNamesOf(families))
-	fmt.Fprintf(&b, "@media screen and (prefers-color-scheme:dark){:root:not([data-theme=light]){%s}}\n", dark)
-	fmt.Fprintf(&b, "@media screen{:root[data-theme=dark]{%s}}\n", dark)
+	b.WriteString(properties(families) + ":root{")
+	for _, f := range families {
+		fmt.Fprintf(&b, "--form-%s:%s;", f.Name, f.Form)
+	}
+	b.WriteString("}\n")
 	b.WriteString("mark[class^=f-]{background:none;color:inherit}\n")
 	for _, f := range families {
 		ink, below := "var(--c-"+f.Name+")", `:is([data-ink~="f-`+f.Name+`"],.leaves)`
 		fmt.Fprintf(&b, "%s .w::highlight(f-%s){color:%s}\n", below, f.Name, ink)
 		fmt.Fprintf(&b, "mark.f-%s{%s}\n", f.Name, line(f.Form, thickness[f.Form], ink, offset))
-	}
-	return b.String()
-}
-
-func formNamesOf(families []Family) string {
-	var b strings.Builder
-	for _, f := range families {
-		fmt.Fprintf(&b, ";--form-%s:%s", f.Name, f.Form)
-	}
-	return b.String()
-}
-
-func properties(families []Family, paper, ink string, of func(Family) string) string {
-	var b strings.Builder
-	fmt.Fprintf(&b, "--paper:%s;--ink:%s", paper, ink)
-	for _, f := range families {
-		fmt.Fprintf(&b, ";--c-%s:%s", f.Name, of(f))
 	}
 	return b.String()
 }

@@ -12,11 +12,11 @@ func TestCSS(t *testing.T) {
 	css := CSS(fs)
 	for _, f := range fs {
 		for want, times := range map[string]int{
-			"--c-" + f.Name + ":" + f.Light: 1,
+			"--c-" + f.Name + ":" + f.Light: 2, // the light theme, and pages of paper
 			"--c-" + f.Name + ":" + f.Dark:  2,
 			`:is([data-ink~="f-` + f.Name + `"],.leaves) .w::highlight(f-` + f.Name + "){": 1,
 			"\nmark.f-" + f.Name + "{":              1,
-			";--form-" + f.Name + ":" + f.Form:      1,
+			"--form-" + f.Name + ":" + f.Form + ";": 1,
 			".w::highlight(f-" + f.Name + "){color": 1,
 		} {
 			if got := strings.Count(css, want); got != times {
@@ -30,6 +30,13 @@ func TestCSS(t *testing.T) {
 	}
 	if strings.Contains(css, "text-decoration:") {
 		t.Error("a shorthand that WebKit does not know")
+	}
+	for _, tok := range tokens {
+		for colour, times := range map[string]int{tok.light: 1, tok.dark: 2, tok.print: 2} {
+			if want := "--" + tok.name + ":" + colour + ";"; colour != "" && strings.Count(css, want) < times {
+				t.Errorf("%q: fewer than %d times", want, times)
+			}
+		}
 	}
 	if open, shut := strings.Count(css, "{"), strings.Count(css, "}"); open != shut {
 		t.Errorf("%d braces open, %d shut", open, shut)

@@ -11,6 +11,7 @@ import (
 	"github.com/evanw/esbuild/pkg/api"
 
 	"sutur/generator/internal/build"
+	"sutur/generator/internal/colour"
 )
 
 // module bundles one script for evaluation in a page: contents may import from
@@ -117,7 +118,7 @@ func TestColoursAsTheGenerator(t *testing.T) {
 			t.Errorf("bad colour %d is not refused", i)
 		}
 	}
-	for i, k := range eval[[]float64](p, `want.colours.map(c => colours.contrast(colours.forDark(c.hex), "#14171c"))`) {
+	for i, k := range eval[[]float64](p, `want.colours.map(c => colours.contrast(colours.forDark(c.hex, "`+colour.PaperDark+`"), "`+colour.PaperDark+`"))`) {
 		if k < 4.5 {
 			t.Errorf("%s made for the dark page has a contrast of %.2f only", want.Colours[i].Hex, k)
 		}

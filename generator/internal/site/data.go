@@ -10,6 +10,7 @@ import (
 	"sync"
 
 	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/colour"
 	"sutur/generator/internal/mushaf"
 	"sutur/generator/internal/recite"
 	"sutur/generator/internal/rules"
@@ -28,6 +29,7 @@ type catalogue struct {
 	Surahs     []surahEntry   `json:"surahs"`
 	Rules      []ruleEntry    `json:"rules"` // in the engine's order: events name rules by their index here
 	Families   []family       `json:"families"`
+	Themes     themes         `json:"themes"`
 	Details    []rules.Detail `json:"details"`  // by the engine's number
 	Alphabet   string         `json:"alphabet"` // what the bytes of the surahs' files mean: code points first,
 	Kinds      [][]int        `json:"kinds"`    // then kinds of events (surah.go)
@@ -72,6 +74,17 @@ type family struct {
 	Form  string `json:"form"`
 }
 
+// themes are the pages and their ink, for choosing colours that differ from them.
+type themes struct {
+	Light theme `json:"light"`
+	Dark  theme `json:"dark"`
+}
+
+type theme struct {
+	Paper string `json:"paper"` // #rrggbb
+	Ink   string `json:"ink"`
+}
+
 // dataFiles makes the files of all surahs, on every core, and the catalogue
 // that names them. It returns where the catalogue is, and the lines that each
 // lesson proposes, which follow from the passage index. It fails if the text has
@@ -103,6 +116,7 @@ func dataFiles(s Source) (files []bundle.File, where dataFile, try [][]Try, err 
 			return func(i int) { files[i], c.Surahs[i] = code.surah(s.Text, i, events[i]) }
 		})
 	}
+	c.Themes = themes{theme{colour.PaperLight, colour.InkLight}, theme{colour.PaperDark, colour.InkDark}}
 	for _, f := range s.Families {
 		c.Families = append(c.Families, family{f.Name, f.Light, f.Dark, f.Form})
 	}

@@ -10,12 +10,12 @@ import (
 	"strings"
 
 	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/colour"
 )
 
 const (
 	manifestName = "manifest.webmanifest"
 	iconsDir     = "icons"
-	paper        = "#fffdf8" // the light page's colour
 	description  = "From reading Arabic letters to reading the Qur'an with its recitation rules, one rule at a time, on a few lines. Works with no signal."
 )
 
@@ -48,7 +48,7 @@ func (a app) manifest() bundle.File {
 		ShortName:   "Sutur",
 		Description: description,
 		ID:          "./", StartURL: "./", Scope: "./",
-		Display: "standalone", Lang: "en", Dir: "ltr", Background: paper, Theme: paper,
+		Display: "standalone", Lang: "en", Dir: "ltr", Background: colour.PaperLight, Theme: colour.PaperLight,
 		Icons: a.iconList,
 	})}
 }

@@ -9,6 +9,7 @@ import (
 	"strconv"
 
 	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/colour"
 	"sutur/generator/internal/diag"
 	"sutur/generator/internal/lesson"
 )
@@ -53,6 +54,8 @@ type Page struct {
 	CatalogueSHA string // SHA-256 of what is in it, in base64, for data-sha
 	Manifest     string
 	TouchIcon    string       // PNG of 180 pixels
+	PaperLight   string       // the page's colour in the light theme, #rrggbb
+	PaperDark    string       // and in the dark one
 	Lessons      []LessonPage // the lessons that teach a rule, in teaching order
 	Texts        []LessonPage // the pages without a rule
 	Lesson       *LessonPage  // on a lesson page, the lesson; else nil
@@ -147,6 +150,7 @@ func execute(t *template.Template, name, tmpl string, p Page) (bundle.File, []di
 func (a app) page(s Source, try [][]Try, root string) Page {
 	p := Page{
 		Root: root, Lang: "en", Title: "Sutur", Description: description, icons: a.icons,
+		PaperLight: colour.PaperLight, PaperDark: colour.PaperDark,
 		Script: root + a.script, ScriptDigest: a.scriptDigest, LessonScript: root + a.lessonScript, BootScript: root + a.bootScript,
 		Style: root + a.style, PagesStyle: root + a.pagesStyle, PaperStyle: root + a.paperStyle, Font: root + a.font,
 		Catalogue: root + a.catalogue.name, CatalogueSHA: a.catalogue.sha, Manifest: root + manifestName,

@@ -29,7 +29,7 @@ const clip = (v: Triple) => each(v, (x) => Math.min(1, Math.max(0, x)));
 /** Linear-light sRGB of #rrggbb, the one form accepted. */
 export function parse(hex: string): Triple {
   const m = /^#([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})$/i.exec(hex);
-  if (!m) throw new RangeError(`colour "${hex}": want # and six hexadecimal digits, such as #1f6f4a`);
+  if (!m) throw new RangeError(`colour "${hex}": want # and six hexadecimal digits`);
   return each([m[1], m[2], m[3]].map((x) => parseInt(x!, 16) / 255) as Triple, (v) => (v <= .04045 ? v / 12.92 : ((v + .055) / 1.055) ** 2.4));
 }
 
@@ -64,8 +64,8 @@ export function contrast(a: string, b: string): number {
   return Math.max(x, y) / Math.min(x, y);
 }
 
-/** The same hue, made lighter until it is read on the dark page. */
-export function forDark(hex: string, paper = '#14171c'): string {
+/** The same hue, made lighter until it is read on dark paper. */
+export function forDark(hex: string, paper: string): string {
   const lab = toLab(parse(hex));
   for (let l = lab[0], out = hex; ; l += .02) {
     out = l === lab[0] ? hex : write(fromLab([l, lab[1], lab[2]]));

@@ -16,8 +16,8 @@ function words(x: Trouble): string {
   return `${t(eyes, { a: name(x.a), b: name(x.b), which: t(`pencils.${x.which}`) })} ${t(x.sameForm ? 'pencils.same-line' : 'pencils.other-line')}`;
 }
 
-/** The list of pencils. changed is called after each change, when the colours are in effect. */
-export function panel(changed: () => void = () => undefined): HTMLElement {
+/** The list of pencils. */
+export function panel(): HTMLElement {
   const c = state.get().catalogue, said = h('div', { class: 'pencil-said', role: 'status', 'data-t': 'pencil-said' }), list = h('ul', { class: 'pencil-list' });
   const again = h('button', { type: 'button', class: 'plain', 'data-t': 'pencils-usual', onclick: () => set({}) }, t('pencils.usual'));
   const own = () => state.get().settings.pencils ?? {};
@@ -26,10 +26,9 @@ export function panel(changed: () => void = () => undefined): HTMLElement {
     const at = document.activeElement?.id;
     const settings = { ...state.get().settings, pencils };
     state.set({ settings });
-    apply(c.families, pencils);
+    apply(c, pencils);
     void keep(() => store.changeSettings({ pencils }));
     whenCalm(draw);
-    changed();
     // The screen around may have been drawn anew; the keyboard stays where it was.
     if (at) requestAnimationFrame(() => document.getElementById(at)?.focus({ preventScroll: true }));
   }
@@ -45,7 +44,7 @@ export function panel(changed: () => void = () => undefined): HTMLElement {
       return h('li', { style: pencil(f.id) }, input, h('label', { for: input.id }, h('span', { class: 'inked' }, swatch(f.id), name(f.id))),
         own()[f.id] !== undefined && h('button', { type: 'button', class: 'plain', 'data-t': `pencil-back-${f.id}`, 'aria-label': t('pencils.usual-of', { a: name(f.id) }), onclick: back }, t('pencils.back')));
     }));
-    const told = troubles(c.families, own());
+    const told = troubles(c, own());
     refill(said, told.length > 0 && h('ul', {}, told.map((x) => h('li', {}, words(x)))));
     again.hidden = Object.keys(own()).length < 2;
   }

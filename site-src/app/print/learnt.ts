@@ -1,5 +1,4 @@
-// The rules the learner has been taught, in teaching order, and the colours the family draws with.
-import { onPaper } from '../colour/pencils.ts';
+// The rules the learner has been taught, in teaching order.
 import { order } from '../plan/ladder.ts';
 import * as state from '../state.ts';
 import type { Rule } from '../types.ts';
@@ -8,6 +7,3 @@ export function learnt(): Rule[] {
   const l = state.learner(), taught = new Set(l ? state.taughtOf(l.id).map((x) => x.rule) : []);
   return order(state.get().catalogue).filter((r) => taught.has(r.id));
 }
-
-/** The colour of every family on paper. */
-export const pencils = (): Map<string, string> => onPaper(state.get().catalogue.families, state.get().settings.pencils);

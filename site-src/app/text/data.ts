@@ -13,7 +13,7 @@ export async function loadCatalogue(url: string, sha: string): Promise<Catalogue
   base = url.slice(0, url.lastIndexOf('/') + 1);
   const c = JSON.parse(new TextDecoder().decode(await verified(url, sha))) as Partial<Catalogue> | null;
   if (c && c.v !== VERSION) throw new TextError('version', `${url}: ${c.v}`);
-  if (c?.surahs?.length !== 114 || !c.alphabet || ![c.rules, c.families, c.details, c.kinds, c.juz, c.pages, c.lessons].every(Array.isArray)) throw new TextError('damaged', url);
+  if (c?.surahs?.length !== 114 || !c.alphabet || !c.themes || ![c.rules, c.families, c.details, c.kinds, c.juz, c.pages, c.lessons].every(Array.isArray)) throw new TextError('damaged', url);
   return c as Catalogue;
 }
 

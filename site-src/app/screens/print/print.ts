@@ -5,7 +5,7 @@ import { h, refill } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import { panel } from '../../colour/panel.ts';
 import { apply } from '../../colour/pencils.ts';
-import { learnt, pencils } from '../../print/learnt.ts';
+import { learnt } from '../../print/learnt.ts';
 import { defaults } from '../../print/defaults.ts';
 import { format, type Options, parse, type Problem } from '../../print/options.ts';
 import { MOST, span } from '../../print/passage.ts';
@@ -27,11 +27,11 @@ export function print(): View {
   const node = h('main', { class: 'print' },
     h('div', { class: 'print-side' }, h('h1', { tabindex: '-1' }, t('print.title')), problem, fields, h('p', { class: 'quiet' }, t('print.respect'))),
     h('div', { class: 'print-go' }, status, go), stage.el);
-  apply(c.families, state.get().settings.pencils);
+  apply(c, state.get().settings.pencils);
   let options: Options, ink = new Ink(), turn = 0, timer = 0, read = '';
 
   const tell = (p: Problem | undefined) => { problem.textContent = p ? t(p.key, p.vars) : ''; };
-  const box = h('details', { 'data-t': 'print-pencils' }, h('summary', {}, t('pencils.title')), panel(() => stage.colour(pencils())));
+  const box = h('details', { 'data-t': 'print-pencils' }, h('summary', {}, t('pencils.title')), panel());
   const draw = () => refill(fields, form(options, set), box);
   const wait = (ms: number) => { clearTimeout(timer); timer = window.setTimeout(() => void build(), ms); };
 
@@ -61,7 +61,7 @@ export function print(): View {
       if (mine !== turn) return;
       ink.clear();
       ink = next;
-      stage.show(o, leaves, pencils());
+      stage.show(o, leaves);
       ink.show();
       const name = lines ? `${linesName(c.surahs, o.from, o.to)} ${t(`print.kind.${o.kind}`)}` : t(`print.kind.${o.kind}`);
       document.title = t('page.title', { screen: name });

@@ -28,20 +28,14 @@ export class Stage {
     }
   }
 
-  show(o: Options, leaves: HTMLElement[], pencils: Map<string, string>) {
+  show(o: Options, leaves: HTMLElement[]) {
     const [w, high] = page(o.paper, o.turn);
     this.paper.replaceSync(`@page{size:${w}mm ${high}mm;margin:0}`);
     this.wide = geometry(o.paper, o.turn, o.size).wide;
     measures(this.leaves, o);
-    this.colour(pencils);
     this.leaves.classList.toggle('many', leaves.length > 12); // those out of sight are not drawn
     this.leaves.replaceChildren(...leaves);
     this.fit();
-  }
-
-  /** Paper is white on every screen, so its colours are those on paper. */
-  colour(pencils: Map<string, string>) {
-    for (const [family, colour] of pencils) this.leaves.style.setProperty(`--c-${family}`, colour);
   }
 
   clear() { this.leaves.replaceChildren(); }
