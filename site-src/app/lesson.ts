@@ -2,9 +2,10 @@
 // and has the site kept, as the first page that is opened may be this one. Without it the whole word is set off.
 import { keep } from './offline/offline.ts';
 import { words } from './text/letters.ts';
-import { paint, type Span } from './marking/paint.ts';
+import { paint } from './marking/paint.ts';
 import { Sheet } from './marking/sheet.ts';
 import type { Sign } from './marking/signs.ts';
+import { familyLook, type Span } from './marking/spans.ts';
 import { early } from './theme.ts';
 
 early();
@@ -19,7 +20,7 @@ function colour(figure: HTMLElement, n: number) {
     const w = Number(m[1]), l = Number(m[2]), el = els.get(w);
     const set = el?.closest('mark') ?? el?.querySelector('mark'), family = /(?:^|\s)f-([\w-]+)/.exec(set?.className ?? '')?.[1];
     if (!el || !family) continue;
-    spans.push({ v: 0, w, l, name: `f-${family}`, colour: `var(--c-${family})`, sign: form(family) });
+    spans.push({ v: 0, w, l, ...familyLook(family, form(family)) });
     set?.classList.add('by-letter');
   }
   const draw = () => paint(sheet, figure, spans, `figure-${n}`);

@@ -12,16 +12,21 @@ export interface Result { found: Found[]; missed: Missed[]; extra: Extra[] }
 
 const on = (m: Place, v: number, e: Event, by = 0) => m.v === v && m.w === e.w && Math.abs(m.l - e.l) <= by;
 
-/** Every place of the rule that holds under the stops, also what is heard without being written. */
-export function places(verses: Verse[], rule: number, stops: Stops): Hit[] {
-  return verses.flatMap((x, v) => x.events.filter((e) => e.rule === rule && stops.holds(v, e)).map((e) => ({ v, e })));
+/** Every place of the rules that holds under the stops, the places of the first rule first; also what is heard without being written. */
+export function places(verses: Verse[], rules: number[], stops: Stops): Hit[] {
+  const rank = new Map(rules.map((r, i) => [r, i]));
+  return verses.flatMap((x, v) => x.events.filter((e) => rank.has(e.rule) && stops.holds(v, e)).map((e) => ({ v, e })))
+    .sort((a, b) => rank.get(a.e.rule)! - rank.get(b.e.rule)!);
 }
+
+/** Those of them that a child can mark. */
+export const written = (verses: Verse[], rules: number[], stops: Stops) => places(verses, rules, stops).filter((h) => !h.e.unwritten);
 
 /** details are the catalogue's, by the number that an event has. */
 export function check(
   verses: Verse[], index: number, rule: Rule, marks: Mark[], stops: Stops, s: Lengths, details: Detail[],
 ): Result {
-  const all = places(verses, index, stops), out: Result = { found: [], missed: [], extra: [] };
+  const all = places(verses, [index], stops), out: Result = { found: [], missed: [], extra: [] };
   const used = new Set<Mark>(marks.filter((m) => all.some((h) => on(m, h.v, h.e))));
   for (const { v, e } of all) {
     const here = marks.filter((m) => on(m, v, e));

@@ -2,7 +2,11 @@
 // a range cannot colour that letter alone. All of it hangs on the word's baseline and is measured in letter sizes (em), so
 // it stays right when the lines are laid anew, enlarged or printed.
 import { h } from '../dom.ts';
+import { stands } from '../text/letters.ts';
+import type { Word } from '../types.ts';
+import { ranges } from './highlights.ts';
 import { DEEP, path, type Sign, THICK } from './signs.ts';
+import type { Inked, Span } from './spans.ts';
 
 /** A letter's place: from the word's right edge to the letter's, and how wide; in em. */
 export interface Slot { at: number; wide: number }
@@ -16,6 +20,13 @@ export interface Copy { slot: Slot; colour: string; below?: number; above?: numb
 /** A shape in colour, hung below the baseline, or above the height over. */
 export interface Stroke { slot: Slot; sign: Sign; colour: string; over?: number }
 
+/**
+ * Where the letters of a word stand, in em: edge is how far right of the hook its right edge is; crown and top are as in
+ * Sheet. Without top nothing is drawn above a small letter: its shape stands below the one that bears it, unless that has
+ * its own.
+ */
+export interface Measure { edge: number; slot: (l: number) => Slot; crown: (l: number) => number; top?: (l: number) => number }
+
 /** Where the tops of shapes stand below the baseline, in hundredths of an em: clear of bowls and of most vowels. */
 const BELOW = 46;
 
@@ -23,13 +34,13 @@ const SVG = 'http://www.w3.org/2000/svg';
 const em = (n: number) => `${Math.round(n * 1000) / 1000}em`;
 
 /** A place on a word's baseline, without extent. */
-export const hook = () => h('span', { class: 'base', 'aria-hidden': 'true' });
+const hook = () => h('span', { class: 'base', 'aria-hidden': 'true' });
 
 /** A corner of a copy's cut: so far from the word's right edge, so high over the baseline; in em. */
 const corner = (right: number, up: number) => `calc(100% - ${em(right)}) calc(100% - ${em(up)})`;
 
 /** edge is how far right of the hook the word's right edge is, in em. */
-export function copy(text: string, { slot, colour, below = -.9, above = 1.7 }: Copy, edge: number): HTMLElement {
+function copy(text: string, { slot, colour, below = -.9, above = 1.7 }: Copy, edge: number): HTMLElement {
   const from = slot.at - .02, to = slot.at + slot.wide + .02;
   const cut = [corner(from, above), corner(from, below), corner(to, below), corner(to, above)].join(',');
   return h('span', { class: 'again', 'data-text': text, style: `color:${colour};right:${em(-edge)};clip-path:polygon(${cut})` });
@@ -39,7 +50,7 @@ export function copy(text: string, { slot, colour, below = -.9, above = 1.7 }: C
  * All shapes of a word as one drawing: a path a shape and colour. Its box is that of the letters they
  * stand under, so that it never makes a page wider.
  */
-export function drawing(strokes: Stroke[], edge: number): SVGElement {
+function drawing(strokes: Stroke[], edge: number): SVGElement {
   const svg = document.createElementNS(SVG, 'svg'), paths = new Map<string, { d: string; s: Stroke }>();
   const xs: number[] = [], ys: number[] = [];
   for (const s of strokes) {
@@ -56,6 +67,25 @@ export function drawing(strokes: Stroke[], edge: number): SVGElement {
   svg.style.cssText = `left:${em(x / 100)};top:${em(y / 100)};width:${em(wide / 100)};height:${em(high / 100)}`;
   for (const { d, s } of paths.values()) svg.append(stroke(d, s.sign, s.colour));
   return svg;
+}
+
+/** What is drawn on a word's baseline: letters once more, and shapes. */
+export function bits(word: Word, shapes: Inked['shapes'], again: Inked['again'], m: Measure): HTMLElement {
+  const base = hook(), strokes: Stroke[] = [];
+  for (const { l, colour = 'var(--ink)' } of again) base.append(copy(word.text, { slot: m.slot(l), colour, ...stands(word, l) ? { below: m.crown(l) + .02 } : {} }, m.edge));
+  for (const { l, look } of shapes) {
+    const over = stands(word, l);
+    if (!over || m.top || !shapes.some((x) => x.l === l - 1)) strokes.push({ slot: m.slot(l), ...look, ...over && m.top ? { over: m.top(l) } : {} });
+  }
+  if (strokes.length) base.append(drawing(strokes, m.edge));
+  return base;
+}
+
+/** Where the browser colours no ranges, the whole word takes the colour of its first mark. */
+export function whole(el: HTMLElement, spans: Span[]) {
+  if (ranges) return;
+  el.classList.toggle('whole', spans.length > 0);
+  if (spans[0]) el.style.setProperty('--whole', spans[0].colour);
 }
 
 function stroke(d: string, sign: Sign, colour: string): SVGElement {

@@ -6,8 +6,9 @@ import { stands } from '../text/letters.ts';
 import { lined } from '../text/lined.ts';
 import { letterName, spoken } from '../text/names.ts';
 import type { Verse } from '../types.ts';
-import { type Look, paint, unpaint } from './paint.ts';
+import { paint, unpaint } from './paint.ts';
 import { Sheet } from './sheet.ts';
+import type { Look } from './spans.ts';
 
 export interface Zoom { close: () => void; update: () => void }
 

@@ -1,40 +1,36 @@
-// What an answer sheet shows: for every letter the rules that act on it under the default stops, and the count held.
-import { order } from '../plan/ladder.ts';
-import { counts } from '../text/counts.ts';
+// What an answer sheet shows: the places of its rules under the default stops, and what is written at their letters.
+import { type Hit, written } from '../marking/check.ts';
+import { stands } from '../text/letters.ts';
 import { Stops } from '../text/stops.ts';
-import type { Catalogue, Lengths, Verse } from '../types.ts';
-import type { Show } from './options.ts';
+import type { Event, Verse, Word } from '../types.ts';
 
-/** Letter l of a word: the rules on it, by index, the one whose colour is shown first; counts in the same order. */
-export interface Cell { l: number; rules: number[]; counts: number[] }
+/** Places by verse and word, those of the first rule first; how many each rule has, by index. */
+export interface Marks { hits: Hit[][][]; totals: Map<number, number> }
 
-/** Cells by verse and word; how many places each rule has. */
-export interface Marks { cells: Cell[][][]; totals: Map<number, number> }
-
-/** The rules to show, by index, in teaching order with the one in hand first. */
-export function shown(c: Catalogue, show: Show, focus: string, taught: ReadonlySet<string>): number[] {
-  const index = new Map(c.rules.map((r, i) => [r.id, i]));
-  const all = order(c).filter((r) => r.id !== focus && (show === 'all' || (show === 'learnt' && taught.has(r.id))));
-  return [...index.has(focus) ? [focus] : [], ...all.map((r) => r.id)].map((id) => index.get(id)!);
+export function marks(verses: Verse[], rules: number[]): Marks {
+  const hits = verses.map((x) => x.words.map((): Hit[] => [])), totals = new Map(rules.map((r) => [r, 0]));
+  for (const h of written(verses, rules, new Stops(verses))) {
+    hits[h.v]![h.e.w]!.push(h);
+    totals.set(h.e.rule, totals.get(h.e.rule)! + 1);
+  }
+  return { hits, totals };
 }
 
-export function marks(c: Catalogue, verses: Verse[], rules: number[], settings: Lengths): Marks {
-  const rank = new Map(rules.map((r, i) => [r, i])), stops = new Stops(verses), totals = new Map(rules.map((r) => [r, 0]));
-  const cells = verses.map((verse, v) => {
-    const words: Cell[][] = verse.words.map(() => []);
-    for (const e of verse.events) {
-      if (!rank.has(e.rule) || e.unwritten || !stops.holds(v, e)) continue;
-      totals.set(e.rule, totals.get(e.rule)! + 1);
-      const here = words[e.w]!, n = counts(c.rules[e.rule]!, e, settings).want;
-      const cell = here.find((x) => x.l === e.l);
-      if (!cell) { here.push({ l: e.l, rules: [e.rule], counts: [n] }); continue; }
-      const at = cell.rules.findIndex((r) => rank.get(r)! > rank.get(e.rule)!), to = at < 0 ? cell.rules.length : at;
-      cell.rules.splice(to, 0, e.rule);
-      cell.counts.splice(to, 0, n);
-    }
-    return words.map((w) => w.sort((a, b) => a.l - b.l));
-  });
-  return { cells, totals };
+/** What is written above letter l, the counts held, and below it, the rules' short names. */
+export interface Note { l: number; counts: number[]; keys: string[] }
+
+/** The notes of a word. A small letter and the one it stands over have one place on the line, and so one note. */
+export function notes(word: Word, hits: Hit[], count: (e: Event) => number, keys: Map<number, string>): Note[] {
+  const out: Note[] = [];
+  for (const l of [...new Set(hits.map((h) => h.e.l))].sort((a, b) => a - b)) {
+    const here = hits.filter((h) => h.e.l === l).map((h) => h.e), before = out.at(-1);
+    const counts = here.map(count).filter(Boolean).slice(0, 1), short = here.flatMap((e) => keys.get(e.rule) ?? []);
+    if (before?.l === l - 1 && stands(word, l)) {
+      before.counts.push(...counts);
+      before.keys.push(...short);
+    } else out.push({ l, counts, keys: short });
+  }
+  return out;
 }
 
 // No i, l or o: on paper they are read as figures.

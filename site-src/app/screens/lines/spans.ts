@@ -1,9 +1,10 @@
 // Which letters have which colour, by what the screen is for: finding, checking or reading.
 import * as state from '../../state.ts';
-import type { Event } from '../../types.ts';
 import { look } from '../../colour/ink.ts';
-import type { Look, Span } from '../../marking/paint.ts';
-import { places } from '../../marking/check.ts';
+import { written } from '../../marking/check.ts';
+import { type Look, type Span, spanOf } from '../../marking/spans.ts';
+import { shown } from '../../plan/ladder.ts';
+import type { Mark } from '../../types.ts';
 import { type Live, result, stops } from './live.ts';
 
 const said = (sign: 'found' | 'missed' | 'extra'): Look => ({ name: sign, colour: `var(--${sign})`, sign });
@@ -16,29 +17,16 @@ export function known(l: Live): Set<string> {
 }
 
 export function spans(l: Live): Span[] {
-  const at = (v: number, e: Event, how: Look): Span => ({ v, w: e.w, l: e.l, ...how });
-  const { phase, marks } = l.draft, rules = state.get().catalogue.rules;
-  if (l.answer) {
-    return places(l.verses, l.index, stops(l)).filter((h) => !h.e.unwritten).map((h) => at(h.v, h.e, look(l.rule!.family)));
-  }
-  if (phase === 'find') return marks.map((m) => ({ v: m.v, w: m.w, l: m.l, ...look(l.rule!.family) }));
-  if (phase === 'check') {
-    const r = result(l);
-    return [
-      ...r.found.map((f) => at(f.v, f.e, said('found'))),
-      ...r.missed.map((m) => at(m.v, m.e, said('missed'))),
-      ...r.extra.map((x) => ({ v: x.mark.v, w: x.mark.w, l: x.mark.l, ...said('extra') })),
-    ];
-  }
-  const taught = known(l), now = stops(l), out: Span[] = [], taken = new Set<string>();
-  // The rule in hand first: where two rules meet on a letter, its colour is the one shown.
-  for (const mine of [true, false]) {
-    l.verses.forEach((verse, v) => verse.events.forEach((e) => {
-      const rule = rules[e.rule]!, key = `${v}.${e.w}.${e.l}`;
-      if ((rule.id === l.rule?.id) !== mine || !taught.has(rule.id) || e.unwritten || taken.has(key) || !now.holds(v, e)) return;
-      taken.add(key);
-      out.push(at(v, e, look(rule.family)));
-    }));
-  }
-  return out;
+  const { phase, marks } = l.draft, c = state.get().catalogue, now = stops(l);
+  const marked = (m: Mark, how: Look): Span => ({ v: m.v, w: m.w, l: m.l, ...how });
+  const drawn = (rules: number[]) => written(l.verses, rules, now).map((h) => spanOf(h, look(c.rules[h.e.rule]!.family)));
+  if (l.answer) return drawn([l.index]);
+  if (phase === 'find') return marks.map((m) => marked(m, look(l.rule!.family)));
+  if (phase !== 'check') return drawn(shown(c, l.rule?.id ?? '', known(l)));
+  const r = result(l);
+  return [
+    ...r.found.map((f) => spanOf(f, said('found'))),
+    ...r.missed.map((m) => spanOf(m, said('missed'))),
+    ...r.extra.map((x) => marked(x.mark, said('extra'))),
+  ];
 }

@@ -2,7 +2,7 @@
 import * as state from '../../state.ts';
 import { ar, h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
-import { type Found, type Hit, places } from '../../marking/check.ts';
+import { type Found, type Hit, written } from '../../marking/check.ts';
 import { sample } from '../../marking/pieces.ts';
 import { why } from '../../text/explain.ts';
 import { letterAt, letterName } from '../../text/names.ts';
@@ -44,6 +44,6 @@ export function told(l: live.Live): HTMLElement[] {
 
 /** How many places there are in each verse, for a hint that gives no letter away. */
 export function perVerse(l: live.Live): { a: number; n: number }[] {
-  const all = places(l.verses, l.index, live.stops(l)).filter((x) => !x.e.unwritten);
+  const all = written(l.verses, [l.index], live.stops(l));
   return l.verses.map((v, i) => ({ a: v.a, n: all.filter((x) => x.v === i).length })).filter((x) => x.n);
 }

@@ -1,8 +1,9 @@
 // The card: every rule learnt with its colour, form, letters, count and one example, on one sheet.
 // Two folds, across and then across again, make four quarters that all stand upright; more rules than fit go to the sheet's back.
-import { pencil, swatch } from '../../colour/ink.ts';
+import { look, pencil, swatch } from '../../colour/ink.ts';
 import { ar, h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
+import { spanOf } from '../../marking/spans.ts';
 import { EDGE, FOOT, page } from '../../print/paper.ts';
 import type { Options } from '../../print/options.ts';
 import { counts } from '../../text/counts.ts';
@@ -33,7 +34,7 @@ async function example(c: Catalogue, rule: Rule, settings: Settings, ink: Ink): 
   if (!e) throw new Error(`${rule.id}: not in ${s}:${a}`); // the engine that made the events found the word
   const p = h('p', { class: 'line', lang: 'ar', dir: 'rtl' }), m = await measure(vs);
   for (let k = Math.min(w, w + e.cw); k <= Math.max(w, w + e.cw); k++) {
-    p.append(ink.word(verse.words[k]!, k === w ? [{ l: e.l, family: rule.family }] : [], m, 0, k).el);
+    p.append(ink.word(verse.words[k]!, k === w ? [spanOf({ v: 0, e }, look(rule.family))] : [], m, 0, k).el);
   }
   m.drop();
   return { el: h('div', { class: 'card-example' }, p, h('span', { class: 'card-ref' }, `${s}:${a}`)), count: counts(rule, e, settings).want };

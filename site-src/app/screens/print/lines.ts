@@ -1,11 +1,12 @@
 // One line of a sheet: its words, the ring at a verse's end, and in the margin the numbers of the verses that end on it.
 // An answer sheet has the counts above the letters and the rules' short names below.
 import { h } from '../../dom.ts';
-import type { Cell } from '../../print/marks.ts';
+import { look } from '../../colour/ink.ts';
 import type { Slot } from '../../marking/pieces.ts';
-import { stands } from '../../text/letters.ts';
+import { spanOf } from '../../marking/spans.ts';
+import { type Marks, notes } from '../../print/marks.ts';
 import { lined } from '../../text/lined.ts';
-import type { Catalogue, Verse } from '../../types.ts';
+import type { Catalogue, Event, Verse } from '../../types.ts';
 import type { Ink } from './ink.ts';
 import { type Measured, wordEl } from './measure.ts';
 
@@ -15,7 +16,7 @@ const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
 export interface At { v: number; w: number }
 
 /** What is needed to draw answers; without it a line is one to practise on. */
-export interface Answers { cells: Cell[][][]; measured: Measured; keys: Map<number, string>; ink: Ink }
+export interface Answers { hits: Marks['hits']; count: (e: Event) => number; measured: Measured; keys: Map<number, string>; ink: Ink }
 
 const em = (x: number) => `${Math.round(x * 1000) / 1000}`;
 
@@ -24,21 +25,9 @@ function note(cls: string, s: Slot, text: string) {
 }
 
 function word(c: Catalogue, verses: Verse[], { v, w }: At, a: Answers): HTMLElement {
-  const cells = a.cells[v]![w]!, family = (x: Cell) => c.rules[x.rules[0]!]!.family;
-  const { el, base } = a.ink.word(verses[v]!.words[w]!, cells.map((x) => ({ l: x.l, family: family(x) })), a.measured, v, w);
-  let before: { l: number; counts: string[]; keys: string[] } | undefined;
-  const notes = cells.map((x) => {
-    const counts = x.counts.filter(Boolean).slice(0, 1).map(String), keys = x.rules.map((r) => a.keys.get(r) ?? '').filter(Boolean);
-    // A small letter and the one it stands over have one place on the line, and so one note.
-    if (before?.l === x.l - 1 && stands(verses[v]!.words[w]!, x.l)) {
-      before.counts.push(...counts);
-      before.keys.push(...keys);
-      return undefined;
-    }
-    return before = { l: x.l, counts, keys };
-  });
-  for (const x of notes) {
-    if (!x) continue;
+  const word = verses[v]!.words[w]!, hits = a.hits[v]![w]!;
+  const { el, base } = a.ink.word(word, hits.map((h) => spanOf(h, look(c.rules[h.e.rule]!.family))), a.measured, v, w);
+  for (const x of notes(word, hits, a.count, a.keys)) {
     const at = a.measured.slot(v, w, x.l);
     if (x.counts.length) base.append(note('held', at, x.counts.join(' ')));
     if (x.keys.length) base.append(note('key', at, x.keys.join(' ')));

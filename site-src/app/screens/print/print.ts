@@ -28,7 +28,7 @@ export function print(): View {
     h('div', { class: 'print-side' }, h('h1', { tabindex: '-1' }, t('print.title')), problem, fields, h('p', { class: 'quiet' }, t('print.respect'))),
     h('div', { class: 'print-go' }, status, go), stage.el);
   apply(c, state.get().settings.pencils);
-  let options: Options, ink = new Ink(), turn = 0, timer = 0, read = '';
+  let options: Options, turn = 0, timer = 0, read = '';
 
   const tell = (p: Problem | undefined) => { problem.textContent = p ? t(p.key, p.vars) : ''; };
   const box = h('details', { 'data-t': 'print-pencils' }, h('summary', {}, t('pencils.title')), panel());
@@ -59,10 +59,8 @@ export function print(): View {
         return sheets({ c, verses: vs, basmala: first[0]!.text, options: o, taught: new Set(learnt().map((r) => r.id)), settings: s.settings, child }, box, next);
       });
       if (mine !== turn) return;
-      ink.clear();
-      ink = next;
       stage.show(o, leaves);
-      ink.show();
+      next.show();
       const name = lines ? `${linesName(c.surahs, o.from, o.to)} ${t(`print.kind.${o.kind}`)}` : t(`print.kind.${o.kind}`);
       document.title = t('page.title', { screen: name });
       status.textContent = [t('print.pages', { n: leaves.length }), o.kind === 'card' && (learnt().length ? t('print.card-fold') : t('print.card-empty'))].filter(Boolean).join(' ');
@@ -76,7 +74,7 @@ export function print(): View {
 
   function fail(words: string) {
     stage.clear();
-    ink.clear();
+    Ink.clear();
     status.textContent = '';
     go.disabled = true;
     problem.textContent = words;
@@ -92,5 +90,5 @@ export function print(): View {
     wait(0);
   };
   update();
-  return { node, title: t('print.title'), update, leave: () => { clearTimeout(timer); turn++; ink.clear(); stage.leave(); } };
+  return { node, title: t('print.title'), update, leave: () => { clearTimeout(timer); turn++; Ink.clear(); stage.leave(); } };
 }

@@ -1,9 +1,11 @@
 // The practice sheet and the answer sheet: one list of rows, broken into lines and pages once, drawn twice.
-import type { Catalogue, Settings, Verse } from '../../types.ts';
+import type { Catalogue, Event, Settings, Verse } from '../../types.ts';
 import * as breaks from '../../print/breaks.ts';
-import { keys, type Marks, marks, shown } from '../../print/marks.ts';
+import { keys, type Marks, marks } from '../../print/marks.ts';
 import type { Options } from '../../print/options.ts';
 import { geometry, type Geometry } from '../../print/paper.ts';
+import { shown } from '../../plan/ladder.ts';
+import { counts } from '../../text/counts.ts';
 import { linesName } from '../../text/names.ts';
 import { h } from '../../dom.ts';
 import { Ink } from './ink.ts';
@@ -39,10 +41,11 @@ export function rows(verses: Verse[], m: Measured, g: Geometry, within: boolean)
 /** Builds the pages into box, which must be on screen, unscaled: heads are measured there. */
 export async function sheets(job: Job, box: HTMLElement, ink: Ink): Promise<HTMLElement[]> {
   const { c, verses, options: o } = job, g = geometry(o.paper, o.turn, o.size);
-  const list = shown(c, o.show, o.rule, job.taught), found: Marks = marks(c, verses, list, job.settings), short = keys(found);
+  const show = { focus: new Set<string>(), learnt: job.taught, all: 'all' as const }[o.show];
+  const found = marks(verses, shown(c, o.rule, show)), short = keys(found), count = (e: Event) => counts(c.rules[e.rule]!, e, job.settings).want;
   const m = await measure(verses, g.em);
   try {
-    return pages(job, box, g, { list: rows(verses, m, g, !!o.from.w), found, short, answers: { cells: found.cells, measured: m, keys: short, ink } });
+    return pages(job, box, g, { list: rows(verses, m, g, !!o.from.w), found, short, answers: { hits: found.hits, count, measured: m, keys: short, ink } });
   } finally {
     m.drop();
   }
@@ -51,7 +54,7 @@ export async function sheets(job: Job, box: HTMLElement, ink: Ink): Promise<HTML
 interface Laid { list: Row[]; found: Marks; short: Map<number, string>; answers: Answers }
 
 function pages({ c, verses, options: o, ...job }: Job, box: HTMLElement, g: Geometry, { list: all, found, short, answers }: Laid): HTMLElement[] {
-  const rule = c.rules.find((r) => r.id === o.rule), learnt = shown(c, 'learnt', o.rule, job.taught).map((i) => c.rules[i]!);
+  const rule = c.rules.find((r) => r.id === o.rule), learnt = shown(c, o.rule, job.taught).map((i) => c.rules[i]!);
   const heads: Heads = {
     title: linesName(c.surahs, o.from, o.to), rule, child: o.name ? job.child : '', learnt,
     places: rule ? found.totals.get(c.rules.indexOf(rule)) ?? 0 : 0,
