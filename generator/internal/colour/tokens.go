@@ -24,7 +24,7 @@ var tokens = []token{
 	{"soft", "#655e52", "#aca596", "#444444"}, // words that matter less
 	{"card", "#fbf6ea", "#1c2027", "#ffffff"},
 	{"line", "#ddd3bf", "#353b45", "#999999"}, // between things
-	{"hair", "#ddd3bf", "#353b45", "#cccccc"}, // under lines of the text
+	{"hair", "#ddd3bf", "#353b45", "#cccccc"}, // under lines of the text, behind bars
 	{"edge", "#8d8371", "#7d8390", "#555555"}, // of what is pressed or written into
 	{"accent", "#1d6157", "#8cc9bb", ""},
 	{"on-accent", PaperLight, "#10201d", ""},
