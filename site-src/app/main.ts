@@ -12,7 +12,7 @@ import { later, sheet } from './screens/later.ts';
 import { tellAside } from './screens/record/aside.ts';
 import { today } from './screens/today/today.ts';
 import type { View } from './screens/view.ts';
-import { follow } from './log/log.ts';
+import { follow, recheck } from './log/log.ts';
 import { linesHash, parseHash } from './share/link.ts';
 import { loadCatalogue, TextError } from './text/data.ts';
 import { early } from './theme.ts';
@@ -24,6 +24,9 @@ early();
 const app = document.getElementById('app')!, nav = h('nav', { class: 'tabs', 'aria-label': t('nav.label') });
 const hold = h('div', { class: 'screen' }), said = h('div', { class: 'said', role: 'status' });
 let view: View | undefined, shown = '';
+
+/** Time (ms) from the first screen on in which nothing is done that can wait. */
+const QUIET = 3000;
 
 const choose = (r: Extract<Route, { name: 'bad' }> | undefined, pick = '') =>
   later(t('choose.title'), () => import('./screens/choose/choose.ts').then((m) => m.choose(r, pick)));
@@ -92,6 +95,7 @@ start().catch((e: unknown) => {
 }).then(() => {
   const idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
   const failed = () => state.set({ offline: { kind: 'failed', why: 'network' } });
+  setTimeout(() => idle(() => void recheck().then((more) => { if (more) tellAside(); }, () => undefined)), QUIET);
   idle(() => void import('./offline/offline.ts').then((m) => m.keep('sw.js', {
     kept: (offline) => state.set({ offline }),
     noRoom: () => state.set({ notice: { text: t('update.full'), name: 'no-room' } }),

@@ -1,5 +1,5 @@
 // The one state. Screens are functions of it; whatever changes it calls set, and the screen is drawn again once.
-import type { Catalogue, Learner, Route, Session, Settings, Taught } from './types.ts';
+import type { Catalogue, Entry, Learner, Route, Settings, Taught } from './types.ts';
 import type { Kept as Offline } from './offline/offline.ts';
 import type { Closed } from './store/closed.ts';
 import type { Kept } from './store/store.ts';
@@ -36,5 +36,12 @@ export const records = (): unknown[] => [state.learners, state.sessions, state.t
 export const learner = (s: Readonly<State> = state): Learner | undefined =>
   s.learners.find((l) => l.id === s.settings.learner) ?? s.learners[0];
 
-export const sessionsOf = (id: string, s: Readonly<State> = state): Session[] => s.sessions.filter((x) => x.learner === id);
-export const taughtOf = (id: string, s: Readonly<State> = state): Taught[] => s.taught.filter((x) => x.learner === id);
+let own: { id: string; of: Entry[]; list: Entry[] } = { id: '', of: [], list: [] }; // the last answer: it is asked for at each drawing
+
+export function sessionsOf(id: string): Entry[] {
+  const of = state.sessions;
+  if (own.id !== id || own.of !== of) own = { id, of, list: of.filter((x) => x.learner === id) };
+  return own.list;
+}
+
+export const taughtOf = (id: string): Taught[] => state.taught.filter((x) => x.learner === id);

@@ -93,11 +93,14 @@ export interface Learner {
   order?: string[]; ready?: { sessions: number; days: number; percent: number };
 }
 
-/** A practice session as it is kept. Times are ISO 8601; day is the local date YYYY-MM-DD. */
-export interface Session {
-  id: string; learner: string; day: string; at: string; rule: string; from: Ref; to: Ref; marks: Mark[];
-  stops: [number, number, boolean][]; found: number; missed: number; extra: number; helped: boolean; outcome: Outcome;
+/** What the record says of a practice session. Times are ISO 8601; day is the local date YYYY-MM-DD. */
+export interface Entry {
+  id: string; learner: string; day: string; at: string; rule: string; from: Ref; to: Ref;
+  found: number; missed: number; extra: number; helped: boolean; outcome: Outcome;
 }
+
+/** A practice session as it is kept. */
+export interface Session extends Entry { marks: Mark[]; stops: [number, number, boolean][] }
 
 /** What a learner has been taught: since when, and since when the adult calls it known ('' for not yet). */
 export interface Taught { learner: string; rule: string; since: string; known: string }

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { additions, BackupError, parse, write } from '../node_modules/.out/app/log/backup.js';
+import { additions, BackupError, LARGEST, parse, write } from '../node_modules/.out/app/log/backup.js';
 
 const t = '2026-03-01T10:00:00.000Z';
 const learner = { id: 'a1', name: 'Demo', place: { s: 78, a: 1 }, settled: true, made: t, updated: t };
@@ -10,19 +10,19 @@ const session = {
   marks: [{ v: 0, w: 0, l: 1, count: 2 }], stops: [[0, 1, false]], found: 1, missed: 0, extra: 0, helped: false, outcome: 'alone',
 };
 const taught = { learner: 'a1', rule: 'ghunnah', since: '2026-03-01', known: '' };
-const records = { learners: [learner], sessions: [session], taught: [taught] };
-const none = { learners: [], sessions: [], taught: [] };
-const file = (patch) => JSON.stringify({ ...JSON.parse(write(records, [], t)), ...patch });
+const records = { learners: [learner], sessions: [session], taught: [taught], damaged: [] };
+const none = { learners: [], sessions: [], taught: [], damaged: [] };
+const file = (patch) => JSON.stringify({ ...JSON.parse(write(records, t)), ...patch });
 
-test('what is saved is read back', () => assert.deepEqual(parse(write(records, [], t)), records));
+test('what is saved is read back', () => assert.deepEqual(parse(write(records, t)), records));
 
 for (const [name, text, code] of [
   ['empty', '', 'not-json'],
-  ['cut off', write(records, [], t).slice(0, -40), 'not-json'],
+  ['cut off', write(records, t).slice(0, -40), 'not-json'],
   ['null', 'null', 'foreign'],
   ['a list', '[]', 'foreign'],
   ['another program', '{"format":"other","v":1}', 'foreign'],
-  ['a later version', file({ v: 4 }), 'newer'],
+  ['a later version', file({ v: 5 }), 'newer'],
   ['a version that never was', file({ v: 0 }), 'damaged'],
   ['no version', file({ v: undefined }), 'damaged'],
   ['no sessions', file({ sessions: undefined }), 'damaged'],
@@ -51,13 +51,13 @@ for (const [name, text, code] of [
 test('what was set aside goes into the file and is not read back', () => {
   const cyclic = {};
   cyclic.self = cyclic;
-  const text = write(records, [{ table: 'sessions', record: { id: 's9', from: 'x' } }, { table: 'taught', record: 10n }, { table: 'drafts', record: cyclic }], t);
+  const text = write({ ...records, damaged: [{ table: 'sessions', record: { id: 's9', from: 'x' } }, { table: 'taught', record: 10n }, { table: 'drafts', record: cyclic }] }, t);
   assert.deepEqual(JSON.parse(text).damaged, [{ table: 'sessions', record: { id: 's9', from: 'x' } }, { table: 'taught', record: '10' }, { table: 'drafts', record: '[object Object]' }]);
   assert.deepEqual(parse(text), records);
 });
 
 test('a file that is saved is always accepted: what belongs to nobody is set aside, unknown fields go', () => {
-  const text = write({ ...records, sessions: [session, { ...session, id: 's2', learner: 'zz' }], taught: [{ ...taught, later: 1 }] }, [], t);
+  const text = write({ ...records, sessions: [session, { ...session, id: 's2', learner: 'zz' }], taught: [{ ...taught, later: 1 }] }, t);
   assert.deepEqual(parse(text), records);
   assert.equal(JSON.parse(text).damaged.length, 1);
 });
@@ -69,7 +69,7 @@ test('a damaged record is named', () => {
 });
 
 test('every single byte changed is refused or is still whole records', () => {
-  const whole = write(records, [], t);
+  const whole = write(records, t);
   for (let i = 0; i < whole.length; i++) {
     try {
       const got = parse(whole.slice(0, i) + '\u0001' + whole.slice(i + 1));
@@ -90,8 +90,61 @@ test('a file of version 1 keeps the meaning of its marks', () => {
   assert.deepEqual(marks(now.sessions, 'madd-badal'), [{ v: 0, w: 0, l: 4, count: 2 }, { v: 0, w: 0, l: 6, count: 0 }]); // the alif, the ra
   assert.deepEqual(marks(was.sessions, 'heavy-letter'), [{ v: 0, w: 1, l: 5, count: 0 }, { v: 0, w: 1, l: 4, count: 0 }]);
   assert.deepEqual(marks(now.sessions, 'heavy-letter'), [{ v: 0, w: 1, l: 6, count: 0 }, { v: 0, w: 1, l: 4, count: 0 }]); // the kha, the hamza
-  const again = parse(write(now, [], t));
-  assert.deepEqual(again, now); // saved anew, it is version 2 and is not moved twice
+  const again = parse(write(now, t));
+  assert.deepEqual(again, now); // saved anew, it is of the latest version and is not moved twice
+});
+
+/** A file as offline/rescue.ts writes it. */
+const rescued = (patch) => JSON.stringify({ format: 'sutur-backup', v: 4, saved: t, unchecked: true, ...none, ...records, ...patch });
+const long = '1970-01-01T00:00:00.000Z';
+
+test('a file saved unchecked: what is damaged is set aside, the rest is read', () => {
+  const bad = { ...session, id: 's2', from: { s: 78, a: 99 } }, worse = { ...taught, rule: 'x y' };
+  const got = parse(rescued({ sessions: [bad, session, null], taught: [worse, taught] }));
+  assert.deepEqual(got, { ...records, damaged: [{ table: 'sessions', record: bad }, { table: 'sessions', record: null }, { table: 'taught', record: worse }] });
+  assert.deepEqual(additions(none, got), got);
+  assert.deepEqual(additions(got, got), none); // what is set aside already is not set aside again
+});
+
+test('a file saved unchecked: unknown fields go, as when a backup is saved', () => {
+  assert.deepEqual(parse(rescued({ sessions: [{ ...session, later: 1 }] })), records);
+});
+
+test('a file saved unchecked: of a damaged learner goes on what is whole, and never over that of the device', () => {
+  const bad = { ...learner, place: { s: 115, a: 1 }, updated: '2027-01-01T00:00:00.000Z' }, got = parse(rescued({ learners: [bad] }));
+  assert.deepEqual(got.learners, [{ ...learner, place: { s: 78, a: 1 }, updated: long }]);
+  assert.deepEqual(got.damaged, [{ table: 'learners', record: bad }]);
+  assert.deepEqual(additions(records, got), { ...none, damaged: got.damaged });
+});
+
+test('a file saved unchecked: what belongs to a lost learner leads to one without a name', () => {
+  for (const learners of [[], [null], [{ ...learner, id: 7 }]]) {
+    const got = parse(rescued({ learners }));
+    assert.deepEqual(got.learners.map((l) => [l.id, l.name, l.updated]), [['a1', '', long]]);
+    assert.deepEqual([got.sessions, got.taught], [[session], [taught]]);
+    assert.equal(got.damaged.length, learners.length);
+  }
+});
+
+for (const [name, text, code] of [
+  ['cut off', rescued().slice(0, -9), 'not-json'], ['without a table', rescued({ taught: undefined }), 'damaged'],
+  ['with a table that is no list', rescued({ sessions: {} }), 'damaged'], ['of a later version', rescued({ v: 5 }), 'newer'],
+  ['that only seems to be one', rescued({ unchecked: 'true', sessions: [null] }), 'damaged'],
+]) test(`refuses a file saved unchecked ${name}`, () => assert.throws(() => parse(text), (e) => e instanceof BackupError && e.code === code));
+
+test('a file saved unchecked by version 1 keeps the meaning of its marks', () => {
+  const old = JSON.parse(readFileSync(new URL('data/backup-1.json', import.meta.url), 'utf8'));
+  const got = parse(JSON.stringify({ ...old, unchecked: true, sessions: [...old.sessions, { ...old.sessions[0], id: '' }] }));
+  assert.deepEqual([got.sessions, got.damaged.length], [parse(JSON.stringify(old)).sessions, 1]);
+});
+
+test('files of earlier versions are read', () => {
+  for (const v of [2, 3]) assert.deepEqual(parse(file({ v })), records);
+});
+
+test('a record of twenty years can be read back', () => {
+  const marks = Array.from({ length: 40 }, (_, i) => ({ v: 3, w: i, l: 2, count: 2 })), text = write({ ...records, sessions: Array(20_000).fill({ ...session, marks }) }, t);
+  assert.ok(Buffer.byteLength(text) < LARGEST);
 });
 
 test('reading back adds everything once', () => {

@@ -87,7 +87,7 @@ test('the place moves on over a surah’s end and stays for lines elsewhere', ()
   assert.deepEqual(at({ s: 2, a: 1 }, { s: 2, a: 3 }, { s: 2, a: 4 }), { s: 1, a: 1 }); // back a juz at the end
 });
 test('the week ends today and counts each day', () => {
-  const s = (day) => ({ day });
-  const w = week([s('2026-03-01'), s('2026-03-01'), s('2026-02-20')], '2026-03-02');
-  assert.deepEqual([w.length, w[0].day, w[5], w[6].n], [7, '2026-02-24', { day: '2026-03-01', n: 2 }, 0]);
+  const s = (day, at = `${day}T10:00:00Z`) => ({ day, at }), east = s('2026-02-24', '2026-02-23T15:00:00Z'); // it is tomorrow there
+  const w = week([s('2026-03-01'), s('2026-03-01'), east, s('2026-02-20')], '2026-03-02');
+  assert.deepEqual([w.length, w[0], w[5], w[6].n], [7, { day: '2026-02-24', n: 1 }, { day: '2026-03-01', n: 2 }, 0]);
 });

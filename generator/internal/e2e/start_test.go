@@ -63,13 +63,19 @@ func TestStartWithout(t *testing.T) {
 }
 
 // TestRescue: the record is saved as a backup although the app's script is
-// missing, and the app reads it.
+// missing, and the app reads it; a damaged record in it is set aside and told.
 func TestRescue(t *testing.T) {
 	files := built(t)
 	s, f := harmed(t, "/", files)
 	p := newPage(t)
 	p.begin(s.address, "Test child")
 	session(p)
+	inDatabase[any](p, `
+		const [s] = await all("sessions"), put = (t, x) => ask(db.transaction(t, "readwrite").objectStore(t).put(x));
+		await put("sessions", { ...s, id: "second" });
+		await put("sessions", { ...s, id: "damaged", from: { s: 78, a: 999 } });
+		await put("sessions", { ...s, id: "no-json", found: 10n });
+		return 0;`)
 	// The browser has cleared the pages, and the network wants a sign-in.
 	eval[any](p, clearKept)
 	f.set(nameOf(t, files, "assets/main."), signIn)
@@ -100,7 +106,20 @@ func TestRescue(t *testing.T) {
 	other.begin(s.address, "")
 	other.click("nav-record")
 	other.give("restore", names[0])
-	other.wait("the file to be read", visible(hook("notice-restored")))
+	for _, want := range []struct{ what, says string }{{"the file", "2 sessions added. 2 damaged records in the file were set aside"}, {"the same file", "nothing that is not here already. 2 damaged"}} {
+		other.wait(want.what+" to be read", fmt.Sprintf(`document.querySelector('%s')?.innerText.includes(%q)`, hook("notice-restored"), want.says))
+		other.entries(want.what, 2)
+		if aside := inDatabase[string](other, `return (await all("damaged")).map(d => d.table + " " + d.record.id).sort().join()`); aside != "sessions damaged,sessions no-json" {
+			t.Errorf("set aside: %s", aside)
+		}
+		other.give("restore", names[0])
+	}
+	other.open(s.address + "about.html")
+	other.open(s.address + "#/record")
+	other.wait("the line in the record", visible(hook("aside")))
+	if other.count(hook("notice-damaged")) > 0 {
+		t.Error("it is told twice")
+	}
 	// Where there is no record none is made, neither a file nor a database.
 	third := newPage(t)
 	f.set(nameOf(t, files, "assets/main."), signIn)

@@ -18,7 +18,8 @@ type database struct {
 		Rule  string
 		Marks []markAt
 	}
-	Drafts []struct{ Marks []markAt }
+	Drafts  []struct{ Marks []markAt }
+	Damaged []struct{ Table string }
 }
 
 type markAt struct{ V, W, L, Count int }
@@ -30,6 +31,7 @@ func (p *page) readKept() (k database) {
 		const db = await new Promise((ok, no) => { const r = indexedDB.open("sutur"); r.onsuccess = () => ok(r.result); r.onerror = no; });
 		const all = s => new Promise((ok, no) => { const r = db.transaction(s).objectStore(s).getAll(); r.onsuccess = () => ok(r.result); r.onerror = no; });
 		const out = { version: db.version, sessions: await all("sessions"), drafts: await all("drafts") };
+		if (db.objectStoreNames.contains("damaged")) out.damaged = await all("damaged");
 		db.close();
 		return JSON.stringify(out);
 	})()`)
@@ -68,7 +70,7 @@ func TestKeptByEarlierVersions(t *testing.T) {
 		t.Fatal(err)
 	}
 	s := serve(t, "/", built(t))
-	for _, version := range []int{1, 2} {
+	for _, version := range []int{1, 2, 3} {
 		t.Run(fmt.Sprintf("database %d", version), func(t *testing.T) {
 			s.upgraded(t, filepath.Join(abs, fmt.Sprintf("database-%d.json", version)), version)
 		})
@@ -80,11 +82,13 @@ func TestKeptByEarlierVersions(t *testing.T) {
 		p.give("restore", filepath.Join(abs, "backup-1.json"))
 		p.wait("the backup to be read", visible(hook("notice-restored")))
 		p.oldLetters(p.readKept())
+		p.entries("of the backup", 2)
 		p.calm()
 	})
 }
 
-// upgraded opens the site over the database that an earlier version left.
+// upgraded opens the site over the database that an earlier version left, and in
+// which a session is damaged.
 func (s *server) upgraded(t *testing.T, file string, version int) {
 	old, err := os.ReadFile(file)
 	if err != nil {
@@ -101,23 +105,27 @@ func (s *server) upgraded(t *testing.T, file string, version int) {
 				db.createObjectStore("sessions", { keyPath: "id" }).createIndex("learner", "learner");
 				db.createObjectStore("taught", { keyPath: ["learner", "rule"] });
 				db.createObjectStore("settings");
-				db.createObjectStore("drafts", { keyPath: "learner" });
+				db.createObjectStore("drafts", { keyPath: kept.version < 3 ? "learner" : ["learner", "at"] });
+				if (kept.version > 2) db.createObjectStore("damaged", { autoIncrement: true });
 			};
 			r.onsuccess = () => {
 				const tx = r.result.transaction([...r.result.objectStoreNames], "readwrite");
 				for (const s of ["learners", "sessions", "taught", "drafts"]) for (const x of kept[s]) tx.objectStore(s).put(x);
+				tx.objectStore("sessions").put({ ...kept.sessions[0], id: "damaged", from: "93:4", marks: [null] });
 				for (const x of kept.settings) tx.objectStore("settings").put(x.value, x.key);
 				tx.oncomplete = () => { r.result.close(); ok(0); };
 				tx.onabort = no;
 			};
 		})`, old))
-	if k := p.readKept(); k.Version != version || len(k.Sessions) != 2 || len(k.Drafts) != 1 {
+	if k := p.readKept(); k.Version != version || len(k.Sessions) != 3 || len(k.Drafts) != 1 {
 		t.Fatalf("the old database holds %+v", k)
 	}
 	p.open(s.address + "index.html")
 	p.wait("the record", `document.querySelector("[data-t^=next-]")`)
+	p.wait("the damaged session to be told of", visible(hook("notice-damaged")))
+	p.entries("those that are whole", 2)
 	k := p.readKept()
-	if k.Version != 3 || len(k.Sessions) != 2 || len(k.Drafts) != 1 {
+	if k.Version != 4 || len(k.Sessions) != 2 || len(k.Drafts) != 1 || len(k.Damaged) != 1 || k.Damaged[0].Table != "sessions" {
 		t.Errorf("the database holds %+v", k)
 	}
 	p.oldLetters(k)

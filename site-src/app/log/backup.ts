@@ -1,14 +1,16 @@
-// The backup file: JSON, {"format":"sutur-backup","v":3,"saved":ISO time,"learners":[],"sessions":[],"taught":[]}, and
+// The backup file: JSON, {"format":"sutur-backup","v":4,"saved":ISO time,"learners":[],"sessions":[],"taught":[]}, and
 // "damaged" with what could not be read on the device, as it was found; it is never read back. Reading a file checks every
-// field before anything is written, so that a damaged or foreign file changes nothing. Version 1 counted letters in another
-// way; its marks are moved when it is read.
+// field before anything is written, so that a damaged or foreign file changes nothing. Only in a file with "unchecked":true,
+// of offline/rescue.ts, are damaged records set aside and the others read. Version 1 counted letters in another way; its
+// marks are moved when it is read.
+import { heirs, learner } from '../store/mend.ts';
 import { recount } from '../store/recount.ts';
 import { fits, sound } from '../store/shapes.ts';
 import type { Damaged } from '../store/sift.ts';
-import type { Kept } from '../store/store.ts';
+import type { Whole } from '../store/whole.ts';
 import type { Learner, Session, Taught } from '../types.ts';
 
-type Records = Pick<Kept, 'learners' | 'sessions' | 'taught'>;
+type Records = Omit<Whole, 'damaged'>;
 
 /** Why a file is refused; code is a key of the string catalogue below "backup.". */
 export class BackupError extends Error {
@@ -19,10 +21,11 @@ export class BackupError extends Error {
 export const LARGEST = 32 << 20;
 
 /** As that of the database, so that the record can be saved from there as it is. */
-const VERSION = 3;
+const VERSION = 4;
 
-export function write(k: Records, damaged: Damaged[], saved: string): string {
-  const ids = new Set(k.learners.map((l) => l.id)), odd: Damaged[] = damaged.map(({ table, record }) => ({ table, record: plain(record) }));
+/** The file, with a line for each record. */
+export function write(k: Whole, saved: string): string {
+  const ids = new Set(k.learners.map((l) => l.id)), odd: Damaged[] = k.damaged.map(({ table, record }) => ({ table, record: plain(record) }));
   // What no version knows, and what belongs to nobody, could not be read back.
   const known = (table: keyof Records) => k[table].flatMap((x: Records[keyof Records][number]) => {
     if (!('learner' in x) || ids.has(x.learner)) return [sound(table, x)];
@@ -30,29 +33,23 @@ export function write(k: Records, damaged: Damaged[], saved: string): string {
     return [];
   });
   const file = { format: 'sutur-backup', v: VERSION, saved, learners: known('learners'), sessions: known('sessions'), taught: known('taught') };
-  return JSON.stringify({ ...file, ...odd.length && { damaged: odd } }, null, 1);
+  const list = (x: unknown) => (Array.isArray(x) ? `[${x.map((y) => `\n${JSON.stringify(y)}`).join(',')}]` : JSON.stringify(x));
+  return `{${Object.entries({ ...file, ...odd.length && { damaged: odd } }).map(([k, x]) => `"${k}":${list(x)}`).join(',\n')}}\n`;
 }
 
-/** A value as JSON has it; one that it cannot have, in words. */
+/** A value as JSON has it; what it cannot have, in words. */
 function plain(x: unknown): unknown {
   try {
-    return JSON.stringify(x) === undefined ? String(x) : x;
+    return JSON.parse(JSON.stringify(x, (_, v: unknown) => (typeof v === 'bigint' ? String(v) : v)));
   } catch {
     return String(x);
   }
 }
 
-const FIELDS = ['format', 'v', 'saved', 'learners', 'sessions', 'taught', 'damaged'];
-
-function records<T>(x: unknown, name: 'learners' | 'sessions' | 'taught'): T[] {
-  if (!Array.isArray(x)) throw new BackupError('damaged', name);
-  const at = x.findIndex((y) => !fits(name, y, true));
-  if (at >= 0) throw new BackupError('damaged', `${name}, ${at + 1}`);
-  return x as T[];
-}
+const FIELDS = ['format', 'v', 'saved', 'unchecked', 'learners', 'sessions', 'taught', 'damaged'];
 
 /** Reads a backup file, or throws a BackupError that says what was wrong. */
-export function parse(file: string): Records {
+export function parse(file: string): Whole {
   let x: Record<string, unknown>;
   try {
     x = JSON.parse(file) as Record<string, unknown>;
@@ -60,30 +57,42 @@ export function parse(file: string): Records {
     throw new BackupError('not-json');
   }
   if (typeof x !== 'object' || x === null || x.format !== 'sutur-backup') throw new BackupError('foreign');
-  if (![1, 2, VERSION].includes(x.v as number)) throw new BackupError(Number(x.v) > VERSION ? 'newer' : 'damaged', 'v');
+  if (![1, 2, 3, VERSION].includes(x.v as number)) throw new BackupError(Number(x.v) > VERSION ? 'newer' : 'damaged', 'v');
   const odd = Object.keys(x).find((k) => !FIELDS.includes(k));
   if (odd !== undefined) throw new BackupError('damaged', odd.slice(0, 40));
-  const out = {
-    learners: records<Learner>(x.learners, 'learners'), sessions: records<Session>(x.sessions, 'sessions'),
-    taught: records<Taught>(x.taught, 'taught'),
+  const unchecked = x.unchecked === true, damaged: Damaged[] = [];
+  const refuse = (name: string, at: number) => { if (at >= 0) throw new BackupError('damaged', `${name}, ${at + 1}`); };
+  const records = <T>(name: keyof Records): T[] => {
+    const list = x[name];
+    if (!Array.isArray(list)) throw new BackupError('damaged', name);
+    if (!unchecked) refuse(name, list.findIndex((y) => !fits(name, y, true)));
+    damaged.push(...list.filter((y) => !fits(name, y)).map((record: unknown): Damaged => ({ table: name, record })));
+    return list.filter((y) => fits(name, y)).map((y) => sound(name, y) as T); // without fields that no version knows
   };
+  const out = { learners: records<Learner>('learners'), sessions: records<Session>('sessions'), taught: records<Taught>('taught'), damaged };
+  if (unchecked) out.learners.push(...found(damaged, out));
   const known = new Set(out.learners.map((l) => l.id));
-  for (const [name, of] of [['sessions', out.sessions], ['taught', out.taught]] as const) {
-    const at = of.findIndex((r) => !known.has(r.learner));
-    if (at >= 0) throw new BackupError('damaged', `${name}, ${at + 1}`);
-  }
+  for (const name of ['sessions', 'taught'] as const) refuse(name, out[name].findIndex((r) => !known.has(r.learner)));
   return x.v === 1 ? { ...out, sessions: out.sessions.map((s) => ({ ...s, marks: recount(s.rule, s.from, s.marks) })) } : out;
+}
+
+/** Learners to be added so that everything belongs to somebody. One that the device has stays as it is there. */
+function found(damaged: Damaged[], k: Records): Learner[] {
+  const mended = damaged.flatMap((d) => (d.table === 'learners' && learner(d.record)) || []);
+  const lost = heirs([...k.learners, ...mended], [...k.sessions, ...k.taught]);
+  return [...mended, ...lost].map((l) => ({ ...l, updated: new Date(0).toISOString() }));
 }
 
 /**
  * What has to be written so that the device has all of both: sessions are never changed once kept, so an id is enough;
- * of two versions of a learner the later one stays; of two dates of a rule the earlier one.
+ * of two versions of a learner the later one stays; of two dates of a rule the earlier one. What is damaged is set aside once.
  */
-export function additions(mine: Records, file: Records): Records {
+export function additions(mine: Whole, file: Whole): Whole {
   const learners = new Map(mine.learners.map((l) => [l.id, l])), sessions = new Set(mine.sessions.map((s) => s.id));
   const key = (x: Taught) => `${x.learner} ${x.rule}`, rules = new Map(mine.taught.map((x) => [key(x), x]));
   const earlier = (a: string, b: string) => (!a ? b : !b ? a : a < b ? a : b);
-  const out: Records = { learners: [], sessions: [], taught: [] };
+  const text = (d: Damaged) => JSON.stringify([d.table, plain(d.record)]), aside = new Set(mine.damaged.map(text));
+  const out: Whole = { learners: [], sessions: [], taught: [], damaged: file.damaged.filter((d) => !aside.has(text(d))) };
   for (const l of file.learners) {
     const own = learners.get(l.id);
     if (!own || own.updated < l.updated) { out.learners.push(l); learners.set(l.id, l); }

@@ -27,4 +27,12 @@ export async function follow(tables: Table[]): Promise<void> {
   take(await store.all(tables));
 }
 
+/** Once everything is drawn: reads the sessions anew if there are others than those read at the start; whether there were. */
+export async function recheck(): Promise<boolean> {
+  const s = state.get();
+  if (s.closed || await store.complete(s.sessions.length)) return false;
+  await follow(['sessions']);
+  return true;
+}
+
 const take = ({ settings, ...k }: Partial<store.Kept>) => state.set({ ...k, ...settings && { settings: { ...state.defaults, ...settings } } });

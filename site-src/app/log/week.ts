@@ -1,15 +1,18 @@
 // Dates of the record. A day is the learner's local date, YYYY-MM-DD.
-import type { Session } from '../types.ts';
+import type { Entry } from '../types.ts';
 
 export function today(now = new Date()): string {
   const two = (n: number) => String(n).padStart(2, '0');
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
-/** The last seven days, the oldest first, each with its number of sessions. */
-export function week(sessions: Session[], end = today()): { day: string; n: number }[] {
-  return Array.from({ length: 7 }, (_, i) => {
-    const day = new Date(Date.parse(`${end}T00:00Z`) - (6 - i) * 864e5).toISOString().slice(0, 10);
-    return { day, n: sessions.filter((s) => s.day === day).length };
-  });
+/** The last seven days, the oldest first, each with its number of sessions; these are newest first, as the store gives them. */
+export function week(sessions: Entry[], end = today()): { day: string; n: number }[] {
+  const ago = (n: number) => new Date(Date.parse(`${end}T00:00Z`) - n * 864e5).toISOString().slice(0, 10);
+  const days = new Map(Array.from({ length: 7 }, (_, i) => [ago(6 - i), 0])), before = ago(8); // a local day is off by one at most
+  for (const { day, at } of sessions) {
+    if (at < before) break;
+    if (days.has(day)) days.set(day, days.get(day)! + 1);
+  }
+  return [...days].map(([day, n]) => ({ day, n }));
 }

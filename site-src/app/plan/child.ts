@@ -1,5 +1,5 @@
 // Joins what is kept of a learner with the passage index: what the planner's pure functions ask for.
-import type { Catalogue, Learner, Lines, Ref, Session, Taught } from '../types.ts';
+import type { Catalogue, Entry, Learner, Lines, Ref, Taught } from '../types.ts';
 import { all } from './candidates.ts';
 import { type Begun, type Plan, plan, query, type Reader } from './day.ts';
 import { ahead, refOf, verseOf } from './load.ts';
@@ -35,13 +35,14 @@ export class Child {
   readonly reader: Reader;
   readonly criterion: Criterion;
   readonly today: Plan;
-  readonly sessions: Session[]; // in order of time
+  readonly sessions: Entry[]; // in order of time
 
-  constructor(readonly course: Course, readonly learner: Learner, sessions: Session[], taught: Taught[], readonly day: number) {
+  constructor(readonly course: Course, readonly learner: Learner, sessions: Entry[], taught: Taught[], readonly day: number) {
     this.criterion = { ...CRITERION, ...learner.ready };
     this.sessions = sessions.filter((s) => s.learner === learner.id).sort((a, b) => (a.at < b.at ? -1 : 1));
+    const begun = this.begun(taught.filter((t) => t.learner === learner.id)), rules = begun.flatMap((b) => course.units[b.unit]!.rules);
     this.reader = {
-      day, settled: learner.settled, taught: this.begun(taught.filter((t) => t.learner === learner.id)), log: this.sessions.map((s) => this.practice(s)),
+      day, settled: learner.settled, taught: begun, log: this.log(rules),
       order: order(course.units, learner.order ?? []),
     };
     this.today = plan(course.units, course.rare, this.reader, this.criterion);
@@ -59,12 +60,23 @@ export class Child {
     return out.sort((a, b) => a.since - b.since);
   }
 
-  private practice(s: Session): Practice {
-    const [a, b] = this.phrases(s), { x, c } = this.course;
-    return {
-      day: dayNumber(s.day), rule: c.rules.findIndex((r) => r.id === s.rule), found: s.found, missed: s.missed,
-      help: { alone: Alone, some: SomeHelp, much: MuchHelp }[s.outcome], places: x.counts.map((_, r) => x.count(r, a, b)),
-    };
+  /** Sessions as the planner sees them. Places are counted of the rules that were begun: no others are asked for. */
+  private log(rules: number[]): Practice[] {
+    const { x, c } = this.course, numbers = new Map(c.rules.map((r, i) => [r.id, i])), places = new Map<number, number[]>();
+    let day = '', number = 0; // of the session before: many have the same
+    return this.sessions.map((s) => {
+      const [a, b] = this.phrases(s), at = a * x.n + b;
+      if (s.day !== day) number = dayNumber(day = s.day);
+      let counts = places.get(at);
+      if (!counts) {
+        places.set(at, counts = []);
+        for (const r of rules) counts[r] = x.count(r, a, b);
+      }
+      return {
+        day: number, rule: numbers.get(s.rule) ?? -1, found: s.found, missed: s.missed,
+        help: { alone: Alone, some: SomeHelp, much: MuchHelp }[s.outcome], places: counts,
+      };
+    });
   }
 
   /** First and last phrase of lines. */
@@ -79,9 +91,10 @@ export class Child {
   get taught(): boolean[] { return this.course.units.map((_, i) => this.reader.taught.some((t) => t.unit === i)); }
   get place(): number { return verseOf(this.course.x, this.learner.place); }
 
-  /** Phrases of the lines read in the last days. */
+  /** Phrases of the lines read in the last days, each lines once. */
   used(): [number, number][] {
-    return this.sessions.filter((s) => this.day - dayNumber(s.day) <= REST_DAYS).map((s) => this.phrases(s));
+    const lately = this.sessions.filter((_, i) => this.day - this.reader.log[i]!.day <= REST_DAYS).map((s) => this.phrases(s));
+    return [...new Map(lately.map((p) => [p.join(), p])).values()];
   }
 
   /** The best lines for what the plan says, or for a rule of one's choice; more narrows the search. */

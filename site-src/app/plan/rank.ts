@@ -18,8 +18,9 @@ export interface Ranking { seen: number; least: number; how: number; passages: P
 export function rank(x: Phrases, query: Query): Ranking {
   const q = { min: MIN, max: MAX, want: ENOUGH, best: BEST, from: 0, to: x.of.length - 2, ...query };
   const focus = new Channel(x, q.focus), list = all(x, x.of[q.from]!, x.of[q.to + 1]! - 1, q.min, q.max), { as, bs } = list;
-  const fresh = (i: number) => q.used.every(([a, b]) => b < as[i]! || bs[i]! < a);
-  const again = (i: number) => q.used.every(([a, b]) => a !== as[i] || b !== bs[i]);
+  const before = usedBefore(x, q.used), same = new Set(q.used.map(([a, b]) => a * x.n + b));
+  const fresh = (i: number) => before[bs[i]! + 1] === before[as[i]!];
+  const again = (i: number) => !same.has(as[i]! * x.n + bs[i]!);
   let least = 0, how = AsWanted;
   if (q.focus.length) {
     const n = most(list, focus, q.want, fresh, again);
@@ -37,6 +38,14 @@ export function rank(x: Phrases, query: Query): Ranking {
     return passages.length < q.best;
   });
   return { seen: list.n, least, how, passages };
+}
+
+/** How many phrases were used before each one, one entry more than phrases. */
+function usedBefore(x: Phrases, used: [number, number][]): Int32Array {
+  const is = new Uint8Array(x.n), before = new Int32Array(x.n + 1);
+  for (const [a, b] of used) is.fill(1, a, b + 1);
+  for (let p = 0; p < x.n; p++) before[p + 1] = before[p]! + is[p]!;
+  return before;
 }
 
 function figures(x: Phrases, q: Query, a: number, b: number, score: number, place: number): Passage {

@@ -29,28 +29,63 @@ export interface Readiness {
  */
 export const rare = (places: number[]) => places.map((n) => n < ENOUGH);
 
+/** Weighs sessions as they come, in order of time. */
+class Tally {
+  private readonly days = new Set<number>();
+  private sessions = 0;
+  private last: Practice[] = [];
+  private readonly practised: number[];
+  private readonly marked: number[];
+
+  constructor(private readonly u: Unit, private readonly few: boolean[], private readonly c: Criterion) {
+    this.practised = u.rules.map(() => 0);
+    this.marked = u.rules.map(() => 0);
+  }
+
+  add(s: Practice) {
+    this.u.rules.forEach((rule, k) => {
+      if (s.places[rule]! > 0) this.practised[k]!++;
+      if (s.rule === rule) this.marked[k]!++;
+    });
+    if (!this.u.rules.includes(s.rule)) return;
+    this.sessions++;
+    this.days.add(s.day);
+    this.last = [...this.last, s].slice(-this.c.last);
+  }
+
+  get(): Readiness {
+    const { u, c, last } = this, found = last.reduce((n, s) => n + s.found, 0), all = last.reduce((n, s) => n + s.found + s.missed, 0);
+    const r: Readiness = {
+      sessions: this.sessions, days: this.days.size, percent: all ? Math.floor(100 * found / all) : -1,
+      muchHelp: last.some((s) => s.help === MuchHelp), rule: -1, practised: 0, wanted: 0, ready: false,
+    };
+    let lack = -Infinity;
+    u.rules.forEach((rule, k) => {
+      const practised = this.practised[k]!, wanted = this.few[rule] && u.rules.length > 1 ? Math.min(1, c.sessions) : c.sessions;
+      const l = (wanted - practised) * 1000 - this.marked[k]!;
+      if (l <= lack) return;
+      lack = l; // the greater lack first; of equal ones the rule marked less
+      Object.assign(r, { rule, practised, wanted });
+    });
+    r.ready = r.sessions >= c.sessions && r.days >= c.days && (r.percent < 0 || r.percent >= c.percent) && !r.muchHelp && r.practised >= r.wanted;
+    return r;
+  }
+}
+
 /** Weighs the sessions since the day on which the unit was begun. */
 export function ready(u: Unit, few: boolean[], since: number, log: Practice[], c: Criterion): Readiness {
-  const mine = log.filter((s) => s.day >= since), own = mine.filter((s) => u.rules.includes(s.rule)), last = own.slice(-c.last);
-  const found = last.reduce((n, s) => n + s.found, 0), all = last.reduce((n, s) => n + s.found + s.missed, 0);
-  const r: Readiness = {
-    sessions: own.length, days: new Set(own.map((s) => s.day)).size, percent: all ? Math.floor(100 * found / all) : -1,
-    muchHelp: last.some((s) => s.help === MuchHelp), rule: -1, practised: 0, wanted: 0, ready: false,
-  };
-  let lack = -Infinity;
-  for (const rule of u.rules) {
-    const practised = mine.filter((s) => s.places[rule]! > 0).length, marked = mine.filter((s) => s.rule === rule).length;
-    const wanted = few[rule] && u.rules.length > 1 ? Math.min(1, c.sessions) : c.sessions, l = (wanted - practised) * 1000 - marked;
-    if (l <= lack) continue;
-    lack = l; // the greater lack first; of equal ones the rule marked less
-    Object.assign(r, { rule, practised, wanted });
-  }
-  r.ready = r.sessions >= c.sessions && r.days >= c.days && (r.percent < 0 || r.percent >= c.percent) && !r.muchHelp && r.practised >= r.wanted;
-  return r;
+  const t = new Tally(u, few, c);
+  for (const s of log) if (s.day >= since) t.add(s);
+  return t.get();
 }
 
 /** The day on which the unit first met the criterion, or -1. */
 export function knownDay(u: Unit, few: boolean[], since: number, log: Practice[], c: Criterion): number {
-  for (let i = 0; i < log.length; i++) if (log[i]!.day >= since && ready(u, few, since, log.slice(0, i + 1), c).ready) return log[i]!.day;
+  const t = new Tally(u, few, c);
+  for (const s of log) {
+    if (s.day < since) continue;
+    t.add(s);
+    if (t.get().ready) return s.day;
+  }
   return -1;
 }

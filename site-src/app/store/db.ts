@@ -6,7 +6,7 @@ import { recount } from './recount.ts';
 import { tell } from './tabs.ts';
 
 const NAME = 'sutur';
-export type Table = 'learners' | 'sessions' | 'taught' | 'settings' | 'drafts' | 'damaged';
+export type Table = 'learners' | 'sessions' | 'months' | 'taught' | 'settings' | 'drafts' | 'damaged';
 
 // Each calls next when it has done all it wants: requests are met in the order in which they are made.
 const versions: ((db: IDBDatabase, tx: IDBTransaction, next: () => void) => void)[] = [
@@ -39,6 +39,11 @@ const versions: ((db: IDBDatabase, tx: IDBTransaction, next: () => void) => void
       }
       next();
     };
+  },
+  // What opening reads of the sessions: see months.ts, which fills it.
+  (db, _, next) => {
+    db.createObjectStore('months');
+    next();
   },
 ];
 

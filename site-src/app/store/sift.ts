@@ -1,16 +1,17 @@
 // Keeps damaged records away from the screens: they are set aside as they are, never deleted, and told of once.
 import type { Learner } from '../types.ts';
 import { change, type Table, write } from './db.ts';
-import { fits, has, SHAPES, sound } from './shapes.ts';
+import { heirs, learner } from './mend.ts';
+import { fits, type SHAPES, sound } from './shapes.ts';
 
-type Checked = keyof typeof SHAPES;
+type Checked = Exclude<keyof typeof SHAPES, 'sessions' | 'months'>; // those are looked after in months.ts
 interface Odd { table: Checked; record: unknown; key: IDBValidKey; mended?: unknown }
 
 /** A record that was set aside. */
 export interface Damaged { table: Table; record: unknown }
 
 const KEYS = {
-  learners: (x) => x.id, sessions: (x) => x.id, taught: (x) => [x.learner, x.rule], drafts: (x) => [x.learner, x.at], settings: () => 'device',
+  learners: (x) => x.id, taught: (x) => [x.learner, x.rule], drafts: (x) => [x.learner, x.at], settings: () => 'device',
 } as Record<Checked, (x: Record<string, IDBValidKey>) => IDBValidKey>;
 
 /** Goes through what was read: whole gives the good records of a table; put away the others at the end. */
@@ -32,17 +33,15 @@ export class Sift {
     return mended;
   }
 
-  /** Where a learner was lost whole, its sessions and rules lead to one without a name. */
+  /** Where a learner was lost whole, or all are gone, their sessions and rules lead to one without a name. */
   heirs(learners: Learner[], belongings: { learner: string }[]): Learner[] {
-    if (!this.odd.some((o) => o.table === 'learners' && !o.mended)) return [];
-    const known = new Set(learners.map((l) => l.id)), lost = new Set(belongings.map((x) => x.learner).filter((id) => !known.has(id)));
-    return [...lost].map((id) => learner({ id })!);
+    return learners.length && !this.odd.some((o) => o.table === 'learners' && !o.mended) ? [] : heirs(learners, belongings);
   }
 
   /** Moves what is damaged out of its table, unless another tab has done so, and keeps heirs. */
   async done(heirs: Learner[] = []): Promise<void> {
-    if (!this.odd.length) return;
-    await write([...new Set(this.odd.map((o) => o.table)), 'damaged'], (tx) => {
+    if (!this.odd.length && !heirs.length) return;
+    await write([...new Set([...this.odd.map((o) => o.table), ...heirs.length ? ['learners' as const] : []]), 'damaged'], (tx) => {
       for (const { table, key, mended } of this.odd) {
         const from = tx.objectStore(table);
         change(from, key, (now) => {
@@ -55,11 +54,4 @@ export class Sift {
       for (const l of heirs) change<Learner>(tx.objectStore('learners'), l.id, (now) => now ?? l);
     });
   }
-}
-
-/** A learner whose sessions can still be found: what is damaged of it begins anew. */
-function learner(x: unknown): Learner | undefined {
-  const now = new Date().toISOString();
-  const l = { name: '', place: { s: 78, a: 1 }, settled: true, made: now, updated: now, ...sound('learners', x) };
-  return has(l, SHAPES.learners.fields) ? l as unknown as Learner : undefined;
 }

@@ -1,13 +1,14 @@
 // Everything kept on the device goes through here. Other modules see plain values and promises. A write changes the fields it
 // means of the record as it is stored, never all of it: another tab may have changed the rest.
-import type { Draft, Learner, Ref, Session, Settings, Taught } from '../types.ts';
+import type { Draft, Entry, Learner, Ref, Session, Settings, Taught } from '../types.ts';
 import { change, done, read, type Table, write } from './db.ts';
-import { type Damaged, Sift } from './sift.ts';
+import { entries, forget, note, rebuild } from './months.ts';
+import { Sift } from './sift.ts';
 
 export { onOutdated } from './db.ts';
 
 /** aside is how many damaged records were set aside so far, told how many of them were told of. */
-export interface Kept { learners: Learner[]; sessions: Session[]; taught: Taught[]; settings: Partial<Settings>; aside: number; told: number }
+export interface Kept { learners: Learner[]; sessions: Entry[]; taught: Taught[]; settings: Partial<Settings>; aside: number; told: number }
 
 /** Drafts kept for a learner: older ones go. */
 const DRAFTS = 20;
@@ -15,31 +16,42 @@ const DRAFTS = 20;
 /** All that a learner has under keys of more than one part. */
 const allOf = (learner: string) => IDBKeyRange.bound([learner], [learner, []]);
 
-/** All that is kept, of every learner; or only what is in some of the tables. */
+/** All that the screens show, of every learner; or only what is in some of the tables. */
 export async function all(): Promise<Kept>;
 export async function all(tables: Table[]): Promise<Partial<Kept>>;
 export async function all(tables: Table[] = ['learners', 'sessions', 'taught', 'settings', 'damaged']): Promise<Partial<Kept>> {
   const sift = new Sift(), k: Partial<Kept> = {};
-  await read(['learners', 'sessions', 'taught', 'settings', 'damaged'], async (tx) => {
-    const records = async <T>(t: 'learners' | 'sessions' | 'taught') => {
+  await read(['learners', 'sessions', 'months', 'taught', 'settings', 'damaged'], async (tx) => {
+    const records = async <T>(t: 'learners' | 'taught') => {
       if (tables.includes(t)) k[t] = sift.whole<T & never>(t, await done<unknown[]>(tx.objectStore(t).getAll()));
     };
     const value = (key: string) => done<unknown>(tx.objectStore('settings').get(key));
     await Promise.all([
-      records<Learner>('learners'), records<Session>('sessions'), records<Taught>('taught'),
+      records<Learner>('learners'), records<Taught>('taught'),
+      tables.includes('sessions') && entries(tx).then((x) => { if (x) k.sessions = x; }),
       tables.includes('settings') && value('device').then((x) => { k.settings = sift.whole<Settings>('settings', x === undefined ? [] : [x])[0] ?? {}; }),
       value('told').then((x) => { k.told = Number(x) || 0; }),
       done(tx.objectStore('damaged').count()).then((n) => { k.aside = n; }),
     ]);
   });
-  if (sift.odd.length) {
-    const heirs = sift.heirs(k.learners ?? [], [...k.sessions ?? [], ...k.taught ?? []]);
-    k.learners?.push(...heirs);
-    k.aside! += sift.odd.length;
-    sift.done(heirs).catch(() => undefined); // what cannot be moved stays where it is, and is passed over again
+  k.aside! += sift.odd.length;
+  if (tables.includes('sessions') && !k.sessions) {
+    const made = await rebuild();
+    k.sessions = made.entries;
+    k.aside! += made.odd;
   }
+  const heirs = k.learners ? sift.heirs(k.learners, [...k.sessions ?? [], ...k.taught ?? []]) : [];
+  k.learners?.push(...heirs);
+  sift.done(heirs).catch(() => undefined); // what cannot be moved stays where it is, and is passed over again
   k.sessions?.sort((a, b) => (a.at < b.at ? 1 : -1));
   return k;
+}
+
+/** Whether n is how many sessions there are; if not, the next reading finds all of them. */
+export async function complete(n: number): Promise<boolean> {
+  const same = await read(['sessions'], (tx) => done(tx.objectStore('sessions').count())) === n;
+  if (!same) await rebuild();
+  return same;
 }
 
 export const addLearner = (l: Learner) => write(['learners'], (tx) => { tx.objectStore('learners').put(l); });
@@ -58,10 +70,11 @@ function ifThere(tx: IDBTransaction, learner: string, run: () => void) {
 }
 
 /** Removes a learner with everything that belongs to it. */
-export const removeLearner = (id: string) => write(['learners', 'sessions', 'taught', 'drafts'], (tx) => {
+export const removeLearner = (id: string) => write(['learners', 'sessions', 'months', 'taught', 'drafts'], (tx) => {
   tx.objectStore('learners').delete(id);
   const own = tx.objectStore('sessions').index('learner').getAllKeys(id);
   own.onsuccess = () => { for (const key of own.result) tx.objectStore('sessions').delete(key); };
+  tx.objectStore('months').delete(allOf(id));
   tx.objectStore('taught').delete(allOf(id));
   tx.objectStore('drafts').delete(allOf(id));
 });
@@ -74,10 +87,11 @@ export const changeSettings = (patch: Partial<{ [K in keyof Settings]: Settings[
  * Keeps a finished session with what follows from it: the learner's new place, the rules taught, no draft any more. Nothing
  * happens if it is kept already, or its learner is gone.
  */
-export const saveSession = (s: Session, draft: string, place: Ref, added: Taught[]) => write(['sessions', 'learners', 'taught', 'drafts'], (tx) => {
+export const saveSession = (s: Session, draft: string, place: Ref, added: Taught[]) => write(['sessions', 'months', 'learners', 'taught', 'drafts'], (tx) => {
   tx.objectStore('drafts').delete([s.learner, draft]);
   ifThere(tx, s.learner, () => change<Session>(tx.objectStore('sessions'), s.id, (was) => {
     if (was) return undefined;
+    note(tx, [s]);
     patchLearner(tx, s.learner, { place });
     for (const x of added) change<Taught>(tx.objectStore('taught'), [x.learner, x.rule], (now) => now ?? x);
     return s;
@@ -85,9 +99,10 @@ export const saveSession = (s: Session, draft: string, place: Ref, added: Taught
 });
 
 /** Undoes saveSession: the session is a draft again, the rules it added go, and the place if nobody has changed it since. */
-export const unsaveSession = (d: Draft, place: { was: Ref; now: Ref }, added: Taught[]) => write(['sessions', 'learners', 'taught', 'drafts'], (tx) => {
+export const unsaveSession = (d: Draft, place: { was: Ref; now: Ref }, added: Taught[]) => write(['sessions', 'months', 'learners', 'taught', 'drafts'], (tx) => {
   change<Session>(tx.objectStore('sessions'), d.id, (s) => {
     if (!s) return undefined; // removed meanwhile
+    forget(tx, s);
     tx.objectStore('sessions').delete(d.id);
     tx.objectStore('drafts').put(d);
     change<Learner>(tx.objectStore('learners'), d.learner, (l) =>
@@ -97,8 +112,16 @@ export const unsaveSession = (d: Draft, place: { was: Ref; now: Ref }, added: Ta
   });
 });
 
-export const putSession = (s: Session) => write(['sessions', 'learners'], (tx) => ifThere(tx, s.learner, () => tx.objectStore('sessions').put(s)));
-export const dropSession = (id: string) => write(['sessions'], (tx) => { tx.objectStore('sessions').delete(id); });
+export const putSession = (s: Session) => write(['sessions', 'months', 'learners'], (tx) => ifThere(tx, s.learner, () => {
+  note(tx, [s]);
+  tx.objectStore('sessions').put(s);
+}));
+
+export const dropSession = (id: string) => write(['sessions', 'months'], (tx) => change<Session>(tx.objectStore('sessions'), id, (s) => {
+  if (s) forget(tx, s);
+  tx.objectStore('sessions').delete(id);
+  return undefined;
+}));
 
 /** Says anew how far some rules of a learner are; those without an entry are not taught. */
 export const replaceTaught = (learner: string, rules: string[], now: Taught[]) => write(['taught', 'learners'], (tx) => ifThere(tx, learner, () => {
@@ -143,16 +166,6 @@ function trim(drafts: IDBObjectStore, d: Draft) {
 }
 
 export const dropDraft = (d: Draft) => write(['drafts'], (tx) => { tx.objectStore('drafts').delete([d.learner, d.at]); });
-
-/** Adds the records of a backup in one transaction: all or nothing. */
-export const merge = (k: Pick<Kept, 'learners' | 'sessions' | 'taught'>) => write(['learners', 'sessions', 'taught'], (tx) => {
-  for (const l of k.learners) tx.objectStore('learners').put(l);
-  for (const s of k.sessions) tx.objectStore('sessions').put(s);
-  for (const x of k.taught) tx.objectStore('taught').put(x);
-});
-
-/** What was set aside, as it was found. */
-export const damaged = () => read(['damaged'], (tx) => done<Damaged[]>(tx.objectStore('damaged').getAll()));
 
 /** Notes that so many damaged records were told of. */
 export const tellDamaged = (n: number) => write(['settings'], (tx) => { tx.objectStore('settings').put(n, 'told'); });

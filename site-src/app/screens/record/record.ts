@@ -1,13 +1,14 @@
 // The record: progress by rule, every session, newest first, and the backup.
 import * as state from '../../state.ts';
 import * as store from '../../store/store.ts';
+import { session } from '../../store/whole.ts';
 import { pencil, swatch } from '../../colour/ink.ts';
 import { h, refill } from '../../dom.ts';
 import { dayName, t } from '../../i18n.ts';
 import { keep } from '../../log/log.ts';
 import { linesHash } from '../../share/link.ts';
 import { linesName } from '../../text/names.ts';
-import type { Session } from '../../types.ts';
+import type { Entry } from '../../types.ts';
 import { closed } from '../closed.ts';
 import { type View, when } from '../view.ts';
 import { backup } from './backup.ts';
@@ -22,7 +23,7 @@ export function record(): View {
   const draw = () => {
     const shut = closed();
     if (shut) return refill(node, shut);
-    const l = state.learner(), all = l ? state.sessionsOf(l.id) : [], days = new Map<string, Session[]>();
+    const l = state.learner(), all = l ? state.sessionsOf(l.id) : [], days = new Map<string, Entry[]>();
     for (const s of all.slice(0, shown)) days.set(s.day, [...days.get(s.day) ?? [], s]);
     refill(node, h('h1', { tabindex: '-1' }, t('record.title', { child: l?.name || t('child') })),
       all.length === 0 && h('p', { class: 'empty', 'data-t': 'empty' }, t('record.empty')),
@@ -34,7 +35,7 @@ export function record(): View {
   return { node, title: t('nav.record'), update: when(() => [...state.records(), state.get().aside], draw) };
 }
 
-function row(s: Session): HTMLElement {
+function row(s: Entry): HTMLElement {
   const c = state.get().catalogue, rule = c.rules.find((r) => r.id === s.rule), n = s.found + s.missed;
   return h('li', { 'data-t': 'session' },
     h('div', {},
@@ -44,7 +45,9 @@ function row(s: Session): HTMLElement {
     h('button', { class: 'plain', 'data-t': 'remove', 'aria-label': t('record.remove-this', { day: dayName(s.day) }), onclick: () => void remove(s) }, t('record.remove')));
 }
 
-async function remove(s: Session) {
-  if (!await keep(() => store.dropSession(s.id))) return;
-  state.set({ notice: { text: t('record.removed'), action: { label: t('undo'), run: () => void keep(() => store.putSession(s)) } } });
+async function remove(s: Entry) {
+  const was = session(s.id); // with its marks, which Undo brings back; undefined where they are damaged
+  if (!await keep(() => was.then(() => store.dropSession(s.id)))) return;
+  const whole = await was;
+  state.set({ notice: { text: t('record.removed'), ...whole && { action: { label: t('undo'), run: () => void keep(() => store.putSession(whole)) } } } });
 }

@@ -4,9 +4,9 @@ import { pencil, swatch } from '../../colour/ink.ts';
 import { h } from '../../dom.ts';
 import { dateName, t } from '../../i18n.ts';
 import { LAST, type Total, totals } from '../../log/totals.ts';
-import type { Session } from '../../types.ts';
+import type { Entry } from '../../types.ts';
 
-export function byRule(sessions: Session[], open: boolean, toggled: (open: boolean) => void): HTMLElement | false {
+export function byRule(sessions: Entry[], open: boolean, toggled: (open: boolean) => void): HTMLElement | false {
   const all = totals(sessions);
   if (!all.length) return false;
   const box: HTMLDetailsElement = h('details', { class: 'by-rule opens', 'data-t': 'by-rule', open, ontoggle: () => toggled(box.open) },
