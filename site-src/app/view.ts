@@ -33,8 +33,9 @@ export function notice(el: HTMLElement) {
   const close = () => { state.set({ notice: undefined, kept: true }); n?.closed?.(); };
   if (n && !n.hold) timer = window.setTimeout(close, 9000);
   refill(el, n && h('div', { class: 'notice', 'data-t': `notice-${n.name ?? 'said'}` }, h('p', {}, n.text),
-    n.action && h('button', { class: 'plain', 'data-t': 'notice-action', onclick: () => { const run = n.action!.run; close(); run(); } }, n.action.label),
-    h('button', { class: 'plain', 'data-t': 'notice-close', onclick: close }, t('close'))));
+    h('div', { class: 'row' },
+      n.action && h('button', { class: 'plain', 'data-t': 'notice-action', onclick: () => { const run = n.action!.run; close(); run(); } }, n.action.label),
+      h('button', { class: 'plain', 'data-t': 'notice-close', onclick: close }, t('close')))));
 }
 
 let applied: Settings | undefined;
