@@ -18,13 +18,13 @@ func notChromium(t *testing.T, f func(t *testing.T, b engine.Browser)) {
 
 // TestEngineUpdateFaults takes one version after another, and harms a file of
 // the newer one while it is fetched. The version before stays whole; once the
-// host is right again, the newer one comes whole. FAULTS=all goes round twenty
+// host is right again, the newer one comes whole. FAULTS=all goes round five
 // times, in Chromium too.
 func TestEngineUpdateFaults(t *testing.T) {
 	v := versions(t)
 	hows, rounds := []fault{cutOff, signIn, oneByte, missing}, 1
 	if allFaults() {
-		hows, rounds = append(hows, late, down), 20
+		hows, rounds = append(hows, late, down), 5
 	}
 	notChromium(t, func(t *testing.T, b engine.Browser) {
 		s, f := harmed(t, "/", v[0])
