@@ -36,7 +36,7 @@ bench:
 
 # Every file of a version with every fault of a host: about an hour. Counts are printed.
 faults:
-	FAULTS=all $(GO) test -v -timeout 4h -run 'Faults$$|Version|BackToOlder|Stale|TwoTabs|NoRoom|Interrupted|EarlierWorker|SignIn|StartWithout' ./generator/internal/e2e
+	FAULTS=all $(GO) test -v -timeout 4h -run 'Faults$$|Version|BackToOlder|Stale|TwoTabs|NoRoom|Interrupted|EarlierWorker|SignIn|StartWithout|PartAgain' ./generator/internal/e2e
 
 # Installs Chromium, Firefox, WebKitGTK, Xvfb and Node from the system's packages where none is found.
 tools:

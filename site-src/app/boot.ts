@@ -44,6 +44,12 @@ addEventListener('error', (e) => {
   else if (e instanceof ErrorEvent) void fail(e.filename || e.message);
 }, true);
 
+/** Repair; where its own part does not come, the page begins anew if the host answers, because Firefox asks for a part once. */
+const repair = () => import('./offline/repair.ts').then((m) => m.repair(refetch), async () => {
+  await refetch();
+  return (await fetch(location.href, { cache: 'no-store' })).ok;
+});
+
 async function run(work: () => Promise<boolean>, yes: string, no: string) {
   say('told-busy');
   const ok = await work().catch(() => false);
@@ -54,6 +60,6 @@ async function run(work: () => Promise<boolean>, yes: string, no: string) {
 if (tools) {
   tools.hidden = false;
   $('again')?.addEventListener('click', (e) => { e.preventDefault(); void refetch().then(() => location.reload()); }); // at the same place
-  $('repair')?.addEventListener('click', () => void run(() => import('./offline/repair.ts').then((m) => m.repair(refetch)), 'told-busy', 'told-failed').then((ok) => { if (ok) location.reload(); }));
+  $('repair')?.addEventListener('click', () => void run(repair, 'told-busy', 'told-failed').then((ok) => { if (ok) location.reload(); }));
   $('rescue')?.addEventListener('click', () => void run(rescue, 'told-saved', 'told-none'));
 }

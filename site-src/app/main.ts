@@ -18,7 +18,7 @@ import { loadCatalogue, TextError } from './text/data.ts';
 import { early } from './theme.ts';
 import { linesName } from './text/names.ts';
 import type { Route } from './types.ts';
-import { apply, notice, tabs } from './view.ts';
+import { apply, notice, room, tabs } from './view.ts';
 
 early();
 const app = document.getElementById('app')!, nav = h('nav', { class: 'tabs', 'aria-label': t('nav.label') });
@@ -83,6 +83,7 @@ async function start() {
   // What is on the screen is kept by now, and is there again; with the version that the other tab has.
   store.onOutdated(() => whenCalm(() => location.reload()));
   app.replaceChildren(hold, nav, said);
+  room(said);
   app.removeAttribute('aria-busy');
   started();
   tellAside();

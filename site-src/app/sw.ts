@@ -1,6 +1,9 @@
 // The service worker: keeps every file of the site, answers from what is kept, and says when a newer version is ready.
-// worker/files.ts decides what counts as kept, worker/versions.ts which versions stay.
-import { fill, get, listed, LOST, made, missing, NAME, nameOf, older, scope, sw, why } from './worker/files.ts';
+// worker/right.ts decides what counts as kept, worker/versions.ts which versions stay.
+import { fill, missing } from './worker/keep.ts';
+import { get, listed, made, older } from './worker/kept.ts';
+import { why } from './worker/right.ts';
+import { LOST, NAME, nameOf, scope, sw } from './worker/scope.ts';
 import { abandon, begin, isActive, settle, unverified } from './worker/versions.ts';
 
 /** Tells every page of the site; update says that a page has a whole version already. */

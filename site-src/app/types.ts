@@ -1,4 +1,5 @@
 // Every type that more than one module speaks of.
+import type { Below } from './i18n.ts';
 
 /** When an event holds: always, when the reader reads on, stops after the word, or starts at the word. */
 export const Always = 0, Join = 1, Stop = 2, Start = 3;
@@ -125,4 +126,4 @@ export type Route =
   | { name: 'today' | 'rules' | 'record' | 'learner' | 'print' }
   | { name: 'choose'; pick: string }
   | { name: 'lines'; lines: Lines }
-  | { name: 'bad'; reason: string; vars: Record<string, string | number> };
+  | { name: 'bad'; reason: Below<'bad'>; vars: Record<string, string | number> };

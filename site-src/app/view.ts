@@ -14,6 +14,17 @@ export function tabs(el: HTMLElement, route: Route) {
 const lost: state.Notice = { text: t('error.not-kept'), hold: true, name: 'not-kept' };
 let timer = 0, said: state.Notice | undefined;
 
+/** Makes room for the notice: the page grows by its height, and a main button that it would cover is scrolled free. */
+export const room = (el: HTMLElement) => new ResizeObserver(() => {
+  const at = el.getBoundingClientRect();
+  document.documentElement.style.setProperty('--said', at.height ? `${at.height + 8}px` : '0px');
+  if (!at.height) return;
+  for (const m of document.querySelectorAll('.screen .main, .screen .stack button')) {
+    const b = m.getBoundingClientRect();
+    if (b.height && b.bottom > at.top && b.top < at.bottom) scrollBy({ top: b.bottom - at.top + 8, behavior: 'instant' });
+  }
+}).observe(el);
+
 export function notice(el: HTMLElement) {
   const s = state.get(), n = s.notice ?? (s.kept ? undefined : lost);
   if (n === said) return;
@@ -22,8 +33,9 @@ export function notice(el: HTMLElement) {
   const close = () => { state.set({ notice: undefined, kept: true }); n?.closed?.(); };
   if (n && !n.hold) timer = window.setTimeout(close, 9000);
   refill(el, n && h('div', { class: 'notice', 'data-t': `notice-${n.name ?? 'said'}` }, h('p', {}, n.text),
-    n.action && h('button', { class: 'plain', 'data-t': 'notice-action', onclick: () => { const run = n.action!.run; close(); run(); } }, n.action.label),
-    h('button', { class: 'plain', 'data-t': 'notice-close', onclick: close }, t('close'))));
+    h('div', { class: 'row' },
+      n.action && h('button', { class: 'plain', 'data-t': 'notice-action', onclick: () => { const run = n.action!.run; close(); run(); } }, n.action.label),
+      h('button', { class: 'plain', 'data-t': 'notice-close', onclick: close }, t('close')))));
 }
 
 let applied: Settings | undefined;

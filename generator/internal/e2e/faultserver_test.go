@@ -43,14 +43,14 @@ type harm struct {
 }
 
 // harmed serves files with faults to be set later.
-func harmed(t testing.TB, prefix string, files []bundle.File) (*server, *harm) {
+func harmed(t testing.TB, prefix string, files []bundle.File, habits ...func(http.Handler) http.Handler) (*server, *harm) {
 	t.Helper()
 	f := &harm{files: map[string]fault{}}
-	s := serve(t, prefix, files, func(h http.Handler) http.Handler {
+	s := serve(t, prefix, files, append(habits, func(h http.Handler) http.Handler {
 		return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 			f.answer(h, strings.TrimPrefix(r.URL.Path, prefix), w, r)
 		})
-	})
+	})...)
 	return s, f
 }
 
@@ -65,10 +65,13 @@ func (f *harm) set(name string, how fault) {
 }
 
 // right leaves one file right while a pattern harms it.
-func (f *harm) right(name string) {
+func (f *harm) right(name string) { f.also(name, "") }
+
+// also harms one file more.
+func (f *harm) also(name string, how fault) {
 	f.mu.Lock()
 	defer f.mu.Unlock()
-	f.files[name] = ""
+	f.files[name] = how
 }
 
 func (f *harm) count() int {
@@ -109,10 +112,10 @@ func (f *harm) find(name string) (how fault, gone bool) {
 }
 
 func (f *harm) answer(h http.Handler, name string, w http.ResponseWriter, r *http.Request) {
+	how, gone := f.find(name)
 	if f.seen != nil {
 		f.seen(name)
 	}
-	how, gone := f.find(name)
 	if gone {
 		panic(http.ErrAbortHandler) // closes the connection without an answer
 	}

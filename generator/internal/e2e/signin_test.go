@@ -1,8 +1,7 @@
 package e2e
 
 import (
-	"os"
-	"path/filepath"
+	"fmt"
 	"strings"
 	"testing"
 
@@ -10,22 +9,14 @@ import (
 )
 
 // TestSignIn is the commonest fault in life: a public network answers
-// everything with its sign-in page and status 200. PICTURES names a folder for
-// pictures of what is seen.
+// everything with its sign-in page and status 200. SUTUR_PICTURES names a folder
+// for pictures of what is seen.
 func TestSignIn(t *testing.T) {
 	v := versions(t)
 	shot := func(p *page, name string) {
-		dir := os.Getenv("PICTURES")
-		if dir == "" {
-			return
-		}
-		ctx := p.ctx
-		png, err := chromedp.Run(ctx, chromedp.CaptureScreenshot())
-		if err != nil {
-			t.Fatal(err)
-		}
-		if err := os.WriteFile(filepath.Join(dir, name+".png"), png, 0o644); err != nil {
-			t.Fatal(err)
+		for _, w := range []int64{1280, 390} {
+			p.do(chromedp.EmulateViewport(w, 844))
+			p.photo(fmt.Sprintf("sign-in-%s-%d", name, w))
 		}
 	}
 

@@ -23,7 +23,7 @@ const alive = `(() => { const d = document.documentElement.dataset, a = document
 func (p *page) try(expression string, most time.Duration) bool {
 	for deadline := time.Now().Add(most); time.Now().Before(deadline); time.Sleep(40 * time.Millisecond) {
 		ctx, cancel := context.WithTimeout(p.ctx, most)
-		ok, _ := chromedp.Run(ctx, chromedp.Evaluate[bool]("Boolean("+expression+")"))
+		ok, _ := value[bool](ctx, p, "Boolean("+expression+")")
 		cancel()
 		if ok {
 			return true
@@ -36,7 +36,12 @@ func (p *page) try(expression string, most time.Duration) bool {
 func (p *page) visit(address string) {
 	ctx, cancel := context.WithTimeout(p.ctx, patience)
 	defer cancel()
-	_ = chromedp.Do(ctx, chromedp.Navigate(address)) // a page that cannot be had is what some tests look for
+	// A page that cannot be had is what some tests look for.
+	if p.tab != nil {
+		_ = p.tab.Open(ctx, address)
+		return
+	}
+	_ = chromedp.Do(ctx, chromedp.Navigate(address))
 }
 
 // update looks for a newer version as a browser does by itself, and returns

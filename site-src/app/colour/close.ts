@@ -15,7 +15,10 @@ const TO_LAB: Matrix = [[.2104542553, .7936177850, -.0040720468], [1.9779984951,
 const FROM_LMS: Matrix = [[4.0767416621, -3.3077115913, .2309699292], [-1.2684380046, 2.6097574011, -.3413193965], [-.0041960863, -.7034186147, 1.7076147010]];
 const FROM_LAB: Matrix = [[1, .3963377774, .2158037573], [1, -.1055613458, -.0638541728], [1, -.0894841775, -1.2914855480]];
 
-export const VIEWS: { name: string; matrix: Matrix }[] = [
+/** A way of seeing. */
+export type Eyes = 'full colour' | 'protanopia' | 'deuteranopia' | 'tritanopia';
+
+export const VIEWS: { name: Eyes; matrix: Matrix }[] = [
   { name: 'full colour', matrix: [[1, 0, 0], [0, 1, 0], [0, 0, 1]] },
   { name: 'protanopia', matrix: [[.152286, 1.052583, -.204868], [.114503, .786281, .099216], [-.003882, -.048116, 1.051998]] },
   { name: 'deuteranopia', matrix: [[.367322, .860646, -.227968], [.280085, .672501, .047413], [-.011820, .042940, .968881]] },
@@ -47,8 +50,8 @@ export function difference(a: string, b: string, i: number): number {
 }
 
 /** Which way of seeing brings two colours nearest, how far apart they are then, and whether that is too close. */
-export function tooClose(a: string, b: string): { which: string; diff: number; close: boolean } {
-  let which = '', diff = Infinity;
+export function tooClose(a: string, b: string): { which: Eyes; diff: number; close: boolean } {
+  let which: Eyes = 'full colour', diff = Infinity;
   VIEWS.forEach((v, i) => {
     const d = difference(a, b, i);
     if (i === 0 || d < diff - ROUNDING) { which = v.name; diff = d; }

@@ -3,12 +3,12 @@ import * as state from '../state.ts';
 import { whenCalm } from '../calm.ts';
 import * as store from '../store/store.ts';
 import { h, refill } from '../dom.ts';
-import { t } from '../i18n.ts';
+import { type Key, t } from '../i18n.ts';
 import { keep } from '../log/log.ts';
 import { pencil, swatch } from './ink.ts';
 import { apply, onPaper, type Pencils, type Trouble, troubles } from './pencils.ts';
 
-const name = (id: string) => t(`pencils.family.${id}`);
+const name = (id: string) => t(`pencils.family.${id}` as Key);
 
 function words(x: Trouble): string {
   if (x.kind !== 'pair') return t(`pencils.${x.kind}`, { a: name(x.a) });

@@ -2,7 +2,7 @@
 // are hard to tell apart. Pure but for apply.
 import { own as sheet } from '../theme.ts';
 import type { Catalogue, Family } from '../types.ts';
-import { CLOSE_BELOW, contrast, difference, forDark, parse, tooClose, VIEWS } from './close.ts';
+import { CLOSE_BELOW, contrast, difference, type Eyes, forDark, parse, tooClose, VIEWS } from './close.ts';
 
 /** A family's own colours on paper, #rrggbb by the rule family's id; those not named have the usual colour. */
 export type Pencils = Record<string, string>;
@@ -24,7 +24,7 @@ export const onPaper = (families: Family[], own: Pencils = {}): Map<string, stri
 
 /** Two families whose colours are too near (which says for whose eyes; sameForm, that their lines are alike too), or one too near the ink or the page.
  * With other eyes than most, twelve colours cannot all differ: there the lines tell families apart, and only a pair whose lines are alike too is told. */
-export type Trouble = { kind: 'pair'; a: string; b: string; which: string; sameForm: boolean } | { kind: 'ink' | 'faint'; a: string };
+export type Trouble = { kind: 'pair'; a: string; b: string; which: Eyes; sameForm: boolean } | { kind: 'ink' | 'faint'; a: string };
 
 /** What is hard to tell apart because of a colour that was chosen; the usual colours among themselves have been arranged already. */
 export function troubles({ families, themes }: Catalogue, own: Pencils = {}): Trouble[] {

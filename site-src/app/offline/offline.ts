@@ -44,8 +44,9 @@ function follow(reg: ServiceWorkerRegistration, w: ServiceWorker | null) {
 
 const seen = new WeakSet<ServiceWorkerRegistration>();
 
-/** Registers, and looks for a newer version; called again after a failure. */
+/** Registers, and looks for a newer version; called again after a failure. It fails where keep was never reached. */
 export async function attempt(): Promise<void> {
+  if (!on) throw new Error('nothing is being kept');
   clearTimeout(timer);
   try {
     const reg = await navigator.serviceWorker.register(trusted(script), { updateViaCache: 'none' });

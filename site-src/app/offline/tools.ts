@@ -4,8 +4,15 @@ const tools = document.getElementById('tools');
 
 const again = document.getElementById('again');
 
-/** Opens the page again at the same place, with all its parts fetched anew. */
-export const reopen = () => (again ? again.click() : location.reload());
+/**
+ * Opens the page again at the same place, with all its parts fetched anew, if the host or the worker has it, or a network
+ * leads to its sign-in page; else it stays as it is. A part of the script that failed needs this: Firefox (153) never asks
+ * for it again in the same page; Chromium (156) and WebKit (2.50) ask again for one that did not come, but not for one that
+ * came and does not run.
+ */
+export const reopen = () => void fetch(location.pathname, { cache: 'no-store', redirect: 'manual' }).then((r) => {
+  if (r.ok || r.type === 'opaqueredirect') again ? again.click() : location.reload();
+}, () => undefined);
 
 /** The buttons with what they say; nothing where boot.ts did not arrive. */
 export const wayOut = (): HTMLElement | false => (tools && !tools.hidden ? tools : false);

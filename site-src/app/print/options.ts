@@ -1,4 +1,5 @@
 // What is to be printed, as it stands after # in the address. Never a name.
+import type { Below, Key } from '../i18n.ts';
 import { parseRef, showRef } from '../share/link.ts';
 import type { Catalogue, Ref } from '../types.ts';
 import { inside, part, type Part, PARTS, span } from './passage.ts';
@@ -17,7 +18,7 @@ export const LEAST = 24, LARGEST = 48, STEP = 2;
 
 /** Part says how the lines were named; from and to are what it comes to. */
 export interface Options { kind: Kind; part: Part; from: Ref; to: Ref; rule: string; show: Show; paper: Paper; turn: Turn; size: number; name: boolean }
-export interface Problem { key: string; vars: Record<string, string | number> }
+export interface Problem { key: Key; vars: Record<string, string | number> }
 
 const among = <T extends string>(list: readonly T[], x: string | null): T | undefined => list.find((y) => y === x);
 
@@ -25,7 +26,7 @@ const among = <T extends string>(list: readonly T[], x: string | null): T | unde
 export function parse(c: Catalogue, hash: string, def: Options): { options: Options; problem?: Problem } {
   const q = new URLSearchParams(hash.split('?')[1] ?? ''), o = { ...def };
   let problem: Problem | undefined;
-  const not = (key: string, found: string, vars: Problem['vars'] = {}) => { problem ??= { key: `print.bad.${key}`, vars: { found, ...vars } }; };
+  const not = (key: Below<'print.bad'>, found: string, vars: Problem['vars'] = {}) => { problem ??= { key: `print.bad.${key}`, vars: { found, ...vars } }; };
   const pick = <T extends string>(key: string, list: readonly T[], now: T): T => {
     const x = q.get(key), y = among(list, x);
     if (x !== null && !y) not('choice', x, { name: key, accepted: list.join(', ') });
@@ -46,7 +47,7 @@ export function parse(c: Catalogue, hash: string, def: Options): { options: Opti
     else not('rule', rule);
   }
   o.show = pick('show', SHOWS, o.rule ? o.show : 'learnt');
-  const by = PARTS.slice(1).find((p) => q.has(p)), text = by ? q.get(by)! : '';
+  const by = PARTS.find((p): p is Exclude<Part, 'verses'> => p !== 'verses' && q.has(p)), text = by ? q.get(by)! : '';
   if (by) {
     const n = /^\d{1,3}$/.test(text) ? part(c, by, Number(text)) : undefined;
     if (n) Object.assign(o, n, { part: by });

@@ -2,6 +2,7 @@
 import * as state from '../state.ts';
 import { h, renew } from '../dom.ts';
 import { t } from '../i18n.ts';
+import { reopen } from '../offline/tools.ts';
 
 let during = false; // something was fetched in this visit
 
@@ -11,8 +12,8 @@ export function kept(always: boolean): { node: HTMLElement; update: () => void }
   const update = () => {
     const { kind, n, of, why } = state.get().offline;
     if (kind === 'saving' || kind === 'failed') during = true;
-    const key = kind === 'failed' ? `failed-${why ?? 'network'}` : kind === 'saving' && of ? 'so-far' : kind;
     if (kind === 'unknown' || (kind === 'ready' && !during && !always)) return node.replaceChildren();
+    const key = kind === 'failed' ? `failed-${why ?? 'network'}` as const : kind === 'saving' && of ? 'so-far' : kind;
     renew(node, h('p', {}, t(`offline.${key}`, { n: n ?? 0, of: of ?? 0 })),
       kind === 'failed' && h('button', { class: 'plain', 'data-t': 'offline-again', onclick: again }, t('error.again')));
   };
@@ -22,5 +23,8 @@ export function kept(always: boolean): { node: HTMLElement; update: () => void }
 
 function again() {
   state.set({ offline: { kind: 'saving' } });
-  void import('../offline/offline.ts').then((m) => m.attempt(), () => location.reload());
+  void import('../offline/offline.ts').then((m) => m.attempt()).catch(() => {
+    state.set({ offline: { kind: 'failed', why: 'network' } });
+    reopen();
+  });
 }

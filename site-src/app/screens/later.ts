@@ -13,7 +13,10 @@ export const sheet = (name: string) => new Promise<void>((ok, no) => {
   document.head.append(link);
 });
 
-/** Stands for the view that load will give; title is what the page is called meanwhile. */
+/**
+ * Stands for the view that load will give; title is what the page is called meanwhile. Trying again opens the page anew:
+ * in Firefox nothing else asks again for a part that failed (reopen in offline/tools.ts).
+ */
 export function later(title: string, load: () => Promise<View>): View {
   const node = h('div', { 'aria-busy': 'true' }, h('h1', { tabindex: '-1' }, title));
   let real: View | undefined, left = false;

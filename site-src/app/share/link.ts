@@ -1,4 +1,5 @@
 // What stands after # in the address: which screen, and for lines the rule and the verses. Never a name.
+import type { Below } from '../i18n.ts';
 import type { Catalogue, Lines, Ref, Route } from '../types.ts';
 
 /** More verses than this are not one sitting. */
@@ -6,7 +7,7 @@ export const MOST = 60;
 
 const PLAIN = { '': 'today', today: 'today', rules: 'rules', record: 'record', learner: 'learner', print: 'print' } as const;
 
-const bad = (reason: string, vars: Record<string, string | number> = {}): Route => ({ name: 'bad', reason, vars });
+const bad = (reason: Below<'bad'>, vars: Record<string, string | number> = {}): Route => ({ name: 'bad', reason, vars });
 
 // Digits of other scripts are taken too: a place may be typed on an Arabic or Persian keyboard.
 const ascii = (s: string) => s.trim().replace(/[\u0660-\u0669\u06f0-\u06f9]/g, (d) => String(d.charCodeAt(0) & 15));

@@ -1,6 +1,6 @@
 // Names letters, marks and verses in words, for explanations and for screen readers.
 import type { Letter, Place, Ref, Verse } from '../types.ts';
-import { has, join, t } from '../i18n.ts';
+import { has, join, type Key, t } from '../i18n.ts';
 
 const code = (c: number) => c.toString(16).padStart(4, '0');
 
@@ -9,7 +9,7 @@ const ABOVE = 0x654, BELOW = 0x655, STRETCH = 0x640, SEAT = 0x649;
 const beneath = (l: Letter) => l.rune === SEAT && l.marks.includes(BELOW);
 
 /** The letter's name; a carrier with a hamza is named for the hamza too. */
-export const letterName = (l: Letter) => t(`letter.${code(l.rune)}${beneath(l) ? `-${code(BELOW)}` : ''}`);
+export const letterName = (l: Letter) => t(`letter.${code(l.rune)}${beneath(l) ? `-${code(BELOW)}` : ''}` as Key);
 
 /** What stands on the letter, in words; empty for a bare letter. */
 export function markNames(l: Letter): string {
@@ -17,7 +17,10 @@ export function markNames(l: Letter): string {
   // A vowel with a small meem is a tanween turned to meem; named as one sign.
   const meem = set.has(0x6e2) ? 0x6e2 : set.has(0x6ed) ? 0x6ed : 0;
   const told = beneath(l) ? BELOW : l.rune === STRETCH ? ABOVE : 0;
-  for (const m of l.marks) if (m !== meem && m !== told && has(`mark.${code(m)}`)) out.push(t(`mark.${code(m)}`));
+  for (const m of l.marks) {
+    const key = `mark.${code(m)}`;
+    if (m !== meem && m !== told && has(key)) out.push(t(key));
+  }
   if (meem) out.push(t('mark.meem'));
   return join(out);
 }

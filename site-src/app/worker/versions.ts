@@ -1,10 +1,10 @@
 // Which versions stay. A page keeps the version it was opened with, so the files of the version before stay until every
 // page that was open when this one took over is gone.
-import { NAME, PREFIX, scope, sw } from './files.ts';
+import { others } from './kept.ts';
+import { NAME, scope, STATE, sw } from './scope.ts';
 
 /** In a cache of its own: the version in use, those it followed, and the pages that were open when it began. */
 interface State { active: string; older: string[]; pages: string[] }
-const STATE = `${PREFIX}state`;
 
 async function state(): Promise<State | undefined> {
   if (!await caches.has(STATE)) return undefined;
@@ -13,8 +13,6 @@ async function state(): Promise<State | undefined> {
 
 const pages = async () => (await sw.clients.matchAll({ includeUncontrolled: true, type: 'window' }))
   .filter((c) => c.url.startsWith(scope)).map((c) => c.id);
-
-const others = async () => (await caches.keys()).filter((k) => k.startsWith(PREFIX) && k !== NAME && k !== STATE);
 
 /** Notes that this version is in use from now on. */
 export async function begin() {

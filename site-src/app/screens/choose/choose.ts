@@ -1,7 +1,7 @@
 // Choose lines: a rule, then the best lines for it, or a surah and verses. A link that could not be read comes here too, with the reason.
 import * as state from '../../state.ts';
 import { h } from '../../dom.ts';
-import { t } from '../../i18n.ts';
+import { type Key, t } from '../../i18n.ts';
 import { order } from '../../plan/ladder.ts';
 import { load, look } from '../../plan/held.ts';
 import { linesHash, MOST } from '../../share/link.ts';
@@ -52,7 +52,7 @@ export function choose(wrong?: Extract<Route, { name: 'bad' }>, pick = ''): View
   };
   void suggest();
   if (wrong) problem.textContent = t(`bad.${wrong.reason}`, wrong.vars);
-  const field = (label: string, el: HTMLElement) => h('div', {}, h('label', { for: el.id }, t(label)), el);
+  const field = (label: Key, el: HTMLElement) => h('div', {}, h('label', { for: el.id }, t(label)), el);
   const node = h('main', { class: 'choose' }, h('h1', { tabindex: '-1' }, t('choose.title')), h('div', { class: 'card' }, problem, field('field.rule', rule), field('best.where', where)),
     h('h2', {}, t('best.title')), list,
     h('h2', {}, t('choose.own')),

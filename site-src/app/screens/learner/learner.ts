@@ -2,6 +2,7 @@
 import * as state from '../../state.ts';
 import { h, refill } from '../../dom.ts';
 import { t } from '../../i18n.ts';
+import { reopen } from '../../offline/tools.ts';
 import { closed } from '../closed.ts';
 import { kept } from '../kept.ts';
 import { type View, when } from '../view.ts';
@@ -11,8 +12,11 @@ import { looks } from './looks.ts';
 
 export function learner(): View {
   const node = h('main', { class: 'learner' }), pencils = h('div', { class: 'card' });
-  const fill = () => void import('../../colour/panel.ts').then((m) => pencils.replaceChildren(m.panel()), () => pencils.replaceChildren(
-    h('p', { role: 'alert' }, t('error.part')), h('button', { class: 'plain', 'data-t': 'pencils-again', onclick: fill }, t('error.again'))));
+  const fill = (after?: () => void) => void import('../../colour/panel.ts').then((m) => pencils.replaceChildren(m.panel())).catch(() => {
+    pencils.replaceChildren(h('p', { role: 'alert' }, t('error.part')),
+      h('button', { class: 'plain', 'data-t': 'pencils-again', onclick: () => fill(reopen) }, t('error.again')));
+    after?.();
+  });
   fill();
   const line = kept(true);
   const draw = when(() => [...state.records(), state.get().settings], () => {

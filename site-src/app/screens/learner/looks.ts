@@ -24,7 +24,7 @@ export function looks(): HTMLElement {
   const pick = <K extends 'theme' | 'madd' | 'arid'>(key: K, values: Settings[K][]) => h('fieldset', { class: 'choice' }, h('legend', {}, t(`looks.${key}`)),
     h('div', { class: 'row' }, values.map((v) => h('button', {
       class: 'chip', 'data-t': `${key}-${v}`, 'aria-pressed': String(s[key] === v), onclick: () => save({ [key]: v } as Partial<Settings>),
-    }, typeof v === 'number' ? String(v) : t(`looks.${key}.${v}`)))));
+    }, typeof v === 'number' ? String(v) : t(`looks.theme.${v as Settings['theme']}`)))));
   return h('section', { class: 'card looks' }, h('h2', {}, t('looks.title')),
     slide('size', .7, 1.8), slide('spacing', .4, 2.5), preview(), pick('theme', ['auto', 'light', 'dark']),
     h('h2', {}, t('looks.counts')), h('p', { class: 'quiet' }, t('looks.counts-what')), pick('madd', choices(rules, 'madd')), pick('arid', choices(rules, 'arid')));

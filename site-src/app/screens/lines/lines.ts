@@ -34,14 +34,14 @@ export function lines(want: Lines): View {
     task, hold, after, thumb, speech, h('p', { class: 'hidden', id: 'keys-help' }, t('drawer.keys')));
   let sheet: Passage | undefined, gone = false, checked: unknown[] = [], heard = state.get().drafts;
 
-  // What is scrolled into view, or comes into focus, does not lie under the controls.
-  const height = new ResizeObserver(([e]) => setTimeout(() => { if (!gone) root.style.scrollPaddingBlockEnd = `${e!.borderBoxSize[0]!.blockSize + 8}px`; }));
+  // What is scrolled into view, or comes into focus, does not lie under the controls, and a notice lies above them.
+  const height = new ResizeObserver(([e]) => setTimeout(() => { if (!gone) root.style.setProperty('--thumb', `${e!.borderBoxSize[0]!.blockSize + 8}px`); }));
   height.observe(thumb);
 
   const head = (l: live.Live) => {
     const { phase } = l.draft;
     node.dataset.phase = phase;
-    const line = l.ask ? t('lines.asking') : phase === 'check' ? summary(l) : t(`lines.task.${l.rule ? phase : `plain-${phase}`}`, { rule: l.rule?.name ?? '' });
+    const line = l.ask ? t('lines.asking') : phase === 'check' ? summary(l) : t(l.rule || phase === 'find' ? `lines.task.${phase}` : `lines.task.plain-${phase}`, { rule: l.rule?.name ?? '' });
     if (task.textContent !== line) task.textContent = line;
   };
 
@@ -92,6 +92,6 @@ export function lines(want: Lines): View {
 
   return {
     node, title: name, update,
-    leave: () => { gone = true; removeEventListener('keydown', undo); live.leave(); unpaint(); height.disconnect(); root.style.scrollPaddingBlockEnd = ''; },
+    leave: () => { gone = true; removeEventListener('keydown', undo); live.leave(); unpaint(); height.disconnect(); root.style.removeProperty('--thumb'); },
   };
 }

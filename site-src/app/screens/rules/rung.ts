@@ -19,7 +19,7 @@ export function rung(c: Child, s: Standing, at: number, open: Set<string>, next:
   const { units, c: cat } = c.course, u = units[s.unit]!, key = `rung-${u.id}`, mine = u.rules.map((r) => cat.rules[r]!);
   const names = (list: number[]) => join(list.map((n) => units[n]!.name)), lack = missing(units, c.taught, s.unit), who = state.learner();
   const can = moves(c, s.unit, at);
-  const button = (to: number, name: string) => h('button', {
+  const button = (to: number, name: 'earlier' | 'later') => h('button', {
     class: 'plain', 'data-t': `${u.id}-${name}`, disabled: to < 0, onclick: () => void move(s.unit, to),
   }, t(`rules.${name}`));
   return h('li', { class: s.state, style: pencil(u.family) },

@@ -15,7 +15,7 @@ import { prefetch } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
 import { lessonPath } from '../lesson.ts';
 
-const KIND = { [Settle]: 'settle', [Teach]: 'teach', [Practise]: 'practise', [Review]: 'review', [ReadOn]: 'read' } as Record<number, string>;
+const KIND = { [Settle]: 'settle', [Teach]: 'teach', [Practise]: 'practise', [Review]: 'review', [ReadOn]: 'read' } as Record<number, 'settle' | 'teach' | 'practise' | 'review' | 'read'>;
 
 export { load };
 

@@ -4,6 +4,7 @@ import { h, renew } from '../../dom.ts';
 import { t, weekday } from '../../i18n.ts';
 import { week } from '../../log/week.ts';
 import type { Learner } from '../../types.ts';
+import { reopen } from '../../offline/tools.ts';
 import { closed } from '../closed.ts';
 import { kept } from '../kept.ts';
 import { type View, when } from '../view.ts';
@@ -17,7 +18,7 @@ export function today(): View {
     const l = state.learner(), begun = !!node.querySelector('form'), shut = closed();
     if (shut) return renew(node, shut);
     if (!l) { if (!begun) renew(node, first()); return; } // what is being typed stays
-    renew(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), make?.() ?? wait(failed, () => again(reloadIfThere)), left, days(l));
+    renew(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), make?.() ?? wait(failed, () => again(reopen)), left, days(l));
     if (begun) node.querySelector('h1')?.focus({ preventScroll: true });
     if (!make && !asked) { // not before there is somebody to plan for: the first open stays small
       asked = true;
@@ -52,9 +53,6 @@ async function plan() {
   await load();
   make = card;
 }
-
-/** Some browsers never ask again for a part of the script that failed once: where the host answers, the page begins anew. */
-const reloadIfThere = () => void fetch(location.pathname, { cache: 'no-store' }).then((r) => { if (r.ok) location.reload(); }, () => undefined);
 
 const wait = (failed: boolean, again: () => void) => h('section', { class: 'card', role: 'status', 'data-t': failed ? 'no-plan' : 'planning' },
   h('p', {}, t(failed ? 'today.no-lines' : 'today.looking')),

@@ -1,0 +1,24 @@
+// Where the worker is at home, what it was built to keep, and the names by which it keeps it.
+
+/** Name, then length and SHA-256 in base64 of the file, then of what is in it if it is a .gz file. */
+export type Entry = [string, number, string, number?, string?];
+declare const __PRECACHE__: { version: string; list: Entry; lost: string };
+
+export const sw = self as unknown as ServiceWorkerGlobalScope;
+const { version, list: LIST, lost: LOST } = __PRECACHE__;
+export { LIST, LOST };
+export const scope = sw.registration.scope, PREFIX = `sutur:${scope}:`;
+
+/** The caches of this version's files and of what is known about versions. */
+export const NAME = PREFIX + version, STATE = `${PREFIX}state`;
+
+export const urlOf = (name: string) => new URL(name, scope).href;
+
+/** The file that an address means: its name below the scope, index.html for a folder. */
+export function nameOf(url: string): string {
+  const name = new URL(url).pathname.slice(new URL(scope).pathname.length);
+  return name === '' || name.endsWith('/') ? `${name}index.html` : name;
+}
+
+/** Whether a name carries the hash of its file. */
+export const hashed = (name: string) => /\.[0-9A-Za-z_-]{8,}\.[a-z0-9.]+$/.test(name);
