@@ -43,7 +43,7 @@ func Root(dir string) (string, error) {
 			return d, nil
 		}
 		if d == filepath.Dir(d) {
-			return "", fmt.Errorf("no project at %s or above it: a folder with go.mod and %s is wanted", dir, TextDir)
+			return "", fmt.Errorf("no project at %s or above it: a folder with go.mod and %s is expected", dir, TextDir)
 		}
 	}
 }

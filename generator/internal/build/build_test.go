@@ -43,7 +43,7 @@ func TestRoot(t *testing.T) {
 			t.Errorf("%s: got %s, %v", dir, got, err)
 		}
 	}
-	if _, err := Root(t.TempDir()); err == nil || !strings.Contains(err.Error(), "is wanted") {
+	if _, err := Root(t.TempDir()); err == nil || !strings.Contains(err.Error(), "is expected") {
 		t.Errorf("outside: %v", err)
 	}
 }
@@ -85,10 +85,10 @@ func TestBudgets(t *testing.T) {
 	s := site.Measure(realSite(t))
 	t.Logf("first open %d bytes, everything %d bytes over the wire", s.First, s.All)
 	if s.First > site.BudgetFirst {
-		t.Errorf("first open takes %d bytes over the wire, at most %d are wanted", s.First, site.BudgetFirst)
+		t.Errorf("first open takes %d bytes over the wire, at most %d are expected", s.First, site.BudgetFirst)
 	}
 	if s.All > site.BudgetAll {
-		t.Errorf("everything takes %d bytes over the wire, at most %d are wanted", s.All, site.BudgetAll)
+		t.Errorf("everything takes %d bytes over the wire, at most %d are expected", s.All, site.BudgetAll)
 	}
 	bare := bareText(t)
 	t.Logf("text and events %d bytes, the text alone %d", s.Text, bare)

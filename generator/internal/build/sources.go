@@ -62,7 +62,7 @@ func notText(src []byte) (found, do string, off int) {
 		case r == utf8.RuneError && size == 1:
 			return fmt.Sprintf("the byte %#02x is not UTF-8", src[off]), "write the file in UTF-8", off
 		case r < ' ' && r != '\n' && r != '\r' && r != '\t', r == 0x7f, 0x80 <= r && r < 0xa0:
-			return fmt.Sprintf("the control character U+%04X", r), "take it away", off
+			return fmt.Sprintf("the control character U+%04X", r), "remove it", off
 		}
 		off += size
 	}

@@ -45,7 +45,7 @@ type Output struct {
 
 // Script bundles entry, a TypeScript file below dir (ScriptSource for the
 // app), into a minified module with its content's hash in the name. What it
-// imports only when it is wanted, by import("…"), goes into files of its own,
+// imports only when it is needed, by import("…"), goes into files of its own,
 // so that the first open does not wait for it.
 func Script(dir, entry string) (Output, []diag.Diagnostic) {
 	o := options(dir)
@@ -194,7 +194,7 @@ func run(dir string, o api.BuildOptions) (Output, []diag.Diagnostic) {
 	}
 	base := filepath.Base(o.Outdir) + "/"
 	for name, m := range meta.Outputs {
-		// A part that is imported when it is wanted is an entry point too, by its own source.
+		// A part that is imported when it is needed is an entry point too, by its own source.
 		if m.EntryPoint == entryName(o) {
 			out.Name = strings.TrimPrefix(name, base)
 		}

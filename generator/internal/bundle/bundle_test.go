@@ -61,7 +61,7 @@ func TestScriptInParts(t *testing.T) {
 	}
 	for _, f := range out.Files {
 		if f.Name == out.Name && (bytes.Contains(f.Data, []byte("later\",")) || !bytes.Contains(f.Data, []byte(`import("./later.`))) {
-			t.Errorf("the part wanted later is not apart: %s", f.Data)
+			t.Errorf("the part needed later is not apart: %s", f.Data)
 		}
 	}
 }

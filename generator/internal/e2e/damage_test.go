@@ -17,7 +17,7 @@ import (
 // headLen is the length of a surah file's head: magic, version, and from the fifth byte on the digest of the text.
 const headLen = 36
 
-// swapped exchanges the first letter of a surah, and with it the digest in the file's head if that is wanted.
+// swapped exchanges the first letter of a surah, and with it the digest in the file's head if asked to.
 func swapped(t testing.TB, raw []byte, digest bool) []byte {
 	t.Helper()
 	text, err := theText()

@@ -165,7 +165,7 @@ func TestDamagedRecordFaults(t *testing.T) {
 	t.Logf("%d damaged records (and %d that the database itself refuses): %d set aside, %d batches with a broken screen", written, refused, aside, broken)
 }
 
-// unkept takes away what keeps the site for use without a signal, which has
+// unkept removes what keeps the site for use without a signal, which has
 // notices of its own.
 func (p *page) unkept() {
 	p.t.Helper()

@@ -60,7 +60,7 @@ func picture(t testing.TB, name string, im *image.RGBA) {
 	}
 }
 
-// still takes away what moves by itself or in its own time, such as a scroll bar
+// still removes what moves by itself or in its own time, such as a scroll bar
 // that fades, once the fonts are there.
 func (p *page) still() {
 	p.t.Helper()

@@ -36,7 +36,7 @@ func TestUpdate(t *testing.T) {
 		}
 	}
 	if n := s.served.Load() - served; n > most {
-		t.Errorf("the update asked for %d files, at most %d are wanted: those whose names carry a hash are there already", n, most)
+		t.Errorf("the update asked for %d files, at most %d are expected: those whose names carry a hash are there already", n, most)
 	}
 	eval[any](p, `(window.before = true, 0)`)
 	p.click("notice-action")

@@ -100,7 +100,7 @@ func TestProstrationLine(t *testing.T) {
 		p.wait("the first screen", drawn)
 	}
 	if places != 15 {
-		t.Errorf("%d verses, 15 are wanted", places)
+		t.Errorf("%d verses, 15 are expected", places)
 	}
 	p.calm()
 }

@@ -144,7 +144,7 @@ func TestFirstOpenOverTheWire(t *testing.T) {
 	defer p.mu.Unlock()
 	t.Logf("first open: %.0f bytes in %d requests", total, len(p.requests))
 	if total == 0 || total > 150_000 {
-		t.Errorf("first open takes %.0f bytes, at most 150000 are wanted; asked for %v", total, p.requests)
+		t.Errorf("first open takes %.0f bytes, at most 150000 are expected; asked for %v", total, p.requests)
 	}
 }
 

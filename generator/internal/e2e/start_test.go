@@ -139,8 +139,8 @@ const clearKept = `(async () => {
 	return 0;
 })()`
 
-// TestRepair: a damaged copy in the worker's own cache is put right when it is
-// used; without a signal the page says what is wrong, and Repair mends it later.
+// TestRepair: a damaged copy in the worker's own cache is repaired when it is
+// used; without a signal the page says what is wrong, and Repair does it later.
 func TestRepair(t *testing.T) {
 	files := built(t)
 	s, f := harmed(t, "/", files)
@@ -181,7 +181,7 @@ func TestRepair(t *testing.T) {
 	p.wait("the app", drawn+` && !document.getElementById("boot")`)
 	p.wait("the app to start", `document.querySelector("[data-t=nav-today]")`)
 
-	// A part that is wanted later: the screen says so, and the rest works.
+	// A part that is needed later: the screen says so, and the rest works.
 	part := ""
 	for _, fl := range files {
 		if strings.HasPrefix(fl.Name, "assets/print.") {

@@ -232,7 +232,7 @@ func TestInterrupted(t *testing.T) {
 }
 
 // TestEarlierWorker: a worker of the first release kept a damaged script. The
-// next version mends it, without a button that this page does not have.
+// next version repairs it, without a button that this page does not have.
 func TestEarlierWorker(t *testing.T) {
 	v := versions(t)
 	for _, broken := range []string{"assets/main.", "index.html"} {

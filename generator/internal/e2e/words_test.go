@@ -80,7 +80,7 @@ func TestReferenceWords(t *testing.T) {
 	files := built(t)
 	list := refWords(t)
 	if len(list) != 20 {
-		t.Errorf("%d words, 20 are wanted", len(list))
+		t.Errorf("%d words, 20 are expected", len(list))
 	}
 	s := serve(t, "/", append(files, wordsFile(t, files)))
 	p := newPage(t)

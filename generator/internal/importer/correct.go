@@ -30,7 +30,7 @@ func (c Correction) apply(a, b []string) ([]string, error) {
 	return a, nil
 }
 
-// split parts the one word of A that holds two of B, at the letter where B parts them.
+// split divides the one word of A that holds two of B, at the letter where B splits them.
 func split(a, b []string) ([]string, error) {
 	if len(b) != len(a)+1 {
 		return nil, fmt.Errorf("%d words in A, %d in B; B must have one more", len(a), len(b))

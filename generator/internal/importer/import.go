@@ -84,7 +84,7 @@ func numbers(ts string) ([]byte, error) {
 			*l.to = append(*l.to, k)
 		}
 		if len(*l.to) != l.count+2*l.pad {
-			return nil, fmt.Errorf("numbers: %s has %d entries; %d are wanted", l.name, len(*l.to), l.count+2*l.pad)
+			return nil, fmt.Errorf("numbers: %s has %d entries; %d are expected", l.name, len(*l.to), l.count+2*l.pad)
 		}
 		*l.to = (*l.to)[l.pad : l.pad+l.count]
 	}

@@ -26,7 +26,7 @@ var spelling = []rule{
 
 const smallAlif = '\u0670'
 
-// stretch adds (or takes away) the stretch before each small alif of a that has one (has none) in b.
+// stretch adds (or removes) the stretch before each small alif of a that has one (has none) in b.
 func stretch(ref, a, b string, add bool) (string, int) {
 	if ref == "43:58" {
 		return a, 0

@@ -120,8 +120,8 @@ func TestNumbers(t *testing.T) {
 	for _, c := range []struct{ old, new, want string }{
 		{"JuzList", "JuzzList", "numbers: no list JuzList"},
 		{"const SajdaList: AyahId", "const SajdaList: Other", "numbers: no list SajdaList"},
-		{list("SajdaList", 15, false), list("SajdaList", 14, false), "numbers: SajdaList has 14 entries; 15 are wanted"},
-		{list("PageList", 604, true), list("PageList", 604, false), "numbers: PageList has 604 entries; 606 are wanted"},
+		{list("SajdaList", 15, false), list("SajdaList", 14, false), "numbers: SajdaList has 14 entries; 15 are expected"},
+		{list("PageList", 604, true), list("PageList", 604, false), "numbers: PageList has 604 entries; 606 are expected"},
 	} {
 		if _, err := numbers(strings.Replace(whole, c.old, c.new, 1)); err == nil || err.Error() != c.want {
 			t.Errorf("%v, want %q", err, c.want)

@@ -16,7 +16,7 @@ var parts = []string{
 
 var carriers = []string{"The letters", "The letter", "The signs", "The sign", "The words", "The places", "What changes", "The rule in steps"}
 
-// examples is how many worked examples each lesson has. Three to six are wanted. A rule with fewer places in the whole text
+// examples is how many worked examples each lesson has. Three to six are expected. A rule with fewer places in the whole text
 // (imalah, ishmam and tas-hil have one each) shares its lesson with others, so that no lesson needs an exception.
 var examples = map[string]int{
 	"hamzat-wasl": 6, "sun-moon-lam": 6, "silent-letter": 6, "madd-tabii": 6, "stop-form": 6, "ghunnah": 5, "qalqalah": 6,

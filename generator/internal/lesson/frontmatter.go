@@ -55,7 +55,7 @@ func frontMatter(src string) (fields []field, body int, problems []problem) {
 		case slices.ContainsFunc(fields, func(f field) bool { return f.key == key }):
 			say(off, "keep one of them", "the key %s is there twice", key)
 		case strings.TrimSpace(value) == "":
-			say(off, "write its value or take the line away", "the key %s has no value", key)
+			say(off, "write its value or remove the line", "the key %s has no value", key)
 		default:
 			at := off + len(key) + 1 + len(value) - len(strings.TrimLeftFunc(value, unicode.IsSpace))
 			fields = append(fields, field{key, strings.TrimSpace(value), at})

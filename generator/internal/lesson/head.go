@@ -47,7 +47,7 @@ func (c *course) read(name, text string) {
 	}
 	switch o, ok := at["order"]; {
 	case ok && l.Kind == KindLesson:
-		c.report(s, o.off, "take the line away", "the order of the lessons is computed from their rules")
+		c.report(s, o.off, "remove the line", "the order of the lessons is computed from their rules")
 	case ok:
 		n, err := strconv.Atoi(o.value)
 		if err != nil || n < 0 || n > 9999 {
@@ -123,7 +123,7 @@ func (c *course) headRules(l *Lesson, at map[string]field) {
 		line := w.key + ": " + strings.Join(w.items, ", ")
 		switch {
 		case len(w.items) == 0 && ok:
-			c.report(s, f.off, "take the line away", "the rules have no %s", w.key)
+			c.report(s, f.off, "remove the line", "the rules have no %s", w.key)
 		case ok && !sameItems(f, w.items):
 			c.report(s, f.off, "write "+line, "the rules say otherwise of its %s", w.key)
 		}

@@ -27,7 +27,7 @@ func (t *Text) checkDigests(dir fs.FS) error {
 		v := &t.Verses[n]
 		name := fmt.Sprintf("%d:%d", v.Surah, v.Ayah)
 		if ref != name {
-			return fmt.Errorf("%s:%d: found %q; the digest of %s is wanted", DigestFile, n+3, ref, name)
+			return fmt.Errorf("%s:%d: found %q; the digest of %s is expected", DigestFile, n+3, ref, name)
 		}
 		if hex.EncodeToString(v.Digest[:]) != want {
 			return fmt.Errorf("%s: %s is not the text that was imported (SHA-256 %x); restore it", TextFile, name, v.Digest)

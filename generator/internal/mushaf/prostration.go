@@ -29,7 +29,7 @@ func ParseLines(t *Text, s string) (words [][2]int, err error) {
 	for i, l := range strings.Split(strings.TrimSuffix(s, "\n"), "\n") {
 		ref, rest, _ := strings.Cut(l, "\t")
 		bad := func(found string) error {
-			return fmt.Errorf("%s:%d: %s; a verse at a prostration, a tab and its words in order are wanted, as 13:15 TAB 1 2",
+			return fmt.Errorf("%s:%d: %s; a verse at a prostration, a tab and its words in order are expected, as 13:15 TAB 1 2",
 				ProstrationFile, i+1, found)
 		}
 		r, err := parsePlace(t, ref, ref)

@@ -23,7 +23,7 @@ func TestProstrationLines(t *testing.T) {
 		}
 	}
 	if words != 26 || len(verses) != 15 {
-		t.Errorf("%d words in %d verses bear the line; 26 in 15 are wanted", words, len(verses))
+		t.Errorf("%d words in %d verses bear the line; 26 in 15 are expected", words, len(verses))
 	}
 	for i, v := range tx.Verses {
 		if v.Sajdah && !verses[i] && !verses[i-1] && !verses[i-2] {

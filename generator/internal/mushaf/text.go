@@ -133,12 +133,12 @@ func (t *Text) readSurahs(dir fs.FS) error {
 	for i, line := range strings.Split(strings.TrimSuffix(string(raw), "\n"), "\n") {
 		f := strings.Split(line, "\t")
 		if len(f) != 4 {
-			return fmt.Errorf("%s:%d: %d fields; number, Arabic name, Latin name and verses are wanted", SurahFile, i+1, len(f))
+			return fmt.Errorf("%s:%d: %d fields; number, Arabic name, Latin name and verses are expected", SurahFile, i+1, len(f))
 		}
 		n, err1 := strconv.Atoi(f[0])
 		count, err2 := strconv.Atoi(f[3])
 		if err1 != nil || err2 != nil || n != i+1 || count < 1 {
-			return fmt.Errorf("%s:%d: surah %q with %q verses; surah %d is wanted", SurahFile, i+1, f[0], f[3], i+1)
+			return fmt.Errorf("%s:%d: surah %q with %q verses; surah %d is expected", SurahFile, i+1, f[0], f[3], i+1)
 		}
 		t.Surahs = append(t.Surahs, Surah{n, f[1], f[2], first, count})
 		first += count
@@ -158,7 +158,7 @@ func (t *Text) readVerses(raw string) error {
 			raw = rest
 			ref, text, ok := strings.Cut(l, "\t")
 			if want := fmt.Sprintf("%d:%d", s.Number, a); !ok || ref != want {
-				return fmt.Errorf("%s:%d: found %q; verse %s is wanted", TextFile, line, ref, want)
+				return fmt.Errorf("%s:%d: found %q; verse %s is expected", TextFile, line, ref, want)
 			}
 			t.Verses = append(t.Verses, Verse{Surah: s.Number, Ayah: a, Text: text, Digest: sha256.Sum256([]byte(text))})
 		}

@@ -18,7 +18,7 @@ func load(t testing.TB) *Text {
 }
 
 // Counts that every print of this reading and numbering has. Common practice; the words are counted as text B
-// (Quranic Universal Library) parts them.
+// (Quranic Universal Library) splits them.
 func TestCounts(t *testing.T) {
 	tx := load(t)
 	words, sajdahs := 0, 0
@@ -71,7 +71,7 @@ func TestLoadRefuses(t *testing.T) {
 	}
 	for _, c := range []struct{ name, file, old, new, want string }{
 		{"a vowel changed", TextFile, "2:2\tذَ", "2:2\tذِ", "2:2 is not the text"},
-		{"a verse lost", TextFile, "\n2:3\t", "\n2:4\t", `found "2:4"; verse 2:3 is wanted`},
+		{"a verse lost", TextFile, "\n2:3\t", "\n2:4\t", `found "2:4"; verse 2:3 is expected`},
 		{"a digest changed", DigestFile, "\n1:1\t", "\n1:1\t0", "1:1 is not the text"},
 		{"the whole digest changed", DigestFile, "whole\t", "whole\t0", "digests.txt:1"},
 		{"a word of a prostration changed", ProstrationFile, "13:15\t1 2", "13:15\t1", "digests.txt:2"},
@@ -80,7 +80,7 @@ func TestLoadRefuses(t *testing.T) {
 		{"one digit of a page", NumbersFile, `"pages":[1,8,13`, `"pages":[1,8,14`, "numbers.json is not the file that was imported"},
 		{"one letter of a surah's name", SurahFile, "Al-Fatihah", "Al-Fatiha", "surahs.txt is not the file that was imported"},
 		{"a digest lost", OthersFile, "numbers.json\t", "", "numbers.json is not the file"},
-		{"a surah lost", SurahFile, "\n2\t", "\n3\t", "surah 2 is wanted"},
+		{"a surah lost", SurahFile, "\n2\t", "\n3\t", "surah 2 is expected"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			fs := fstest.MapFS{}

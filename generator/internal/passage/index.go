@@ -1,4 +1,4 @@
-// Package passage parts the whole text into phrases and counts, for every phrase, the places of every rule: the index
+// Package passage splits the whole text into phrases and counts, for every phrase, the places of every rule: the index
 // from which the planner finds lines for a child, on the command line (package plan) and in the browser.
 //
 // A phrase runs from one permitted stop to the next: verse ends and pause signs; a stretch of more than LongestPhrase
@@ -27,7 +27,7 @@ type Index struct {
 	End     []End
 
 	Counts [][]uint8 // [rule][phrase]: places in the default reading
-	AtStop [][]int8  // [rule][pause]: what stopping at the pause adds to the phrase before it (less what it takes away)
+	AtStop [][]int8  // [rule][pause]: what stopping at the pause adds to the phrase before it (less what it takes from it)
 	AtFrom [][]int8  // [rule][pause]: what starting after the pause adds to the phrase after it
 
 	Verse []int32 // index of the phrase's verse in mushaf.Text.Verses

@@ -148,7 +148,7 @@ func TestSize(t *testing.T) {
 	w.Close()
 	t.Logf("%d bytes, %d compressed", len(b), z.Len())
 	if z.Len() > 150_000 {
-		t.Errorf("the index takes %d bytes over the wire; at most 150,000 are wanted", z.Len())
+		t.Errorf("the index takes %d bytes over the wire; at most 150,000 are expected", z.Len())
 	}
 }
 

@@ -12,7 +12,7 @@ func idghamRule(c *context) {
 		n, word, when := w.next(i), int8(0), Always
 		into := w
 		if n < 0 {
-			if c.next == nil || c.w.Silence { // 69:28 and 83:14: the silence parts them
+			if c.next == nil || c.w.Silence { // 69:28 and 83:14: the silence keeps them apart
 				continue
 			}
 			into, n, word, when = c.next, c.next.first, 1, Join

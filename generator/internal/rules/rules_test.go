@@ -19,7 +19,7 @@ func TestProjectRules(t *testing.T) {
 	ids := IDs()
 	for i, r := range list {
 		if i >= len(ids) || r.ID != ids[i] {
-			t.Errorf("rule %d is %s; the engine's order is wanted", i, r.ID)
+			t.Errorf("rule %d is %s; the engine's order is expected", i, r.ID)
 		}
 	}
 	if len(list) != len(ids) {

@@ -77,7 +77,7 @@ var stages = regexp.MustCompile(`^p?\d+(-\d+)?(-old)?$`)
 // was stopped may have left in a folder without a list.
 var layout = regexp.MustCompile(`^((assets|data|lessons|licences)/[^/]+|(index|about)\.html|manifest\.webmanifest|sw\.js)$`)
 
-// sweep takes away what runs that were stopped have left beside out. Where out
+// sweep removes what runs that were stopped have left beside out. Where out
 // itself is missing, a whole site among it is put in its place.
 func sweep(out string) error {
 	parent, base := filepath.Split(out)

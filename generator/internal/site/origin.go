@@ -22,7 +22,7 @@ var strays = []struct {
 	{pagesDir, ".html", regexp.MustCompile(`(?i)<link\b[^>]*\shref\s*=\s*["']?\s*(?:[a-z]+:)?//[^>]*>`),
 		"something is loaded from another host", "put the file into site-src and name it by its field"},
 	{pagesDir, ".html", regexp.MustCompile(`(?i)<form\b[^>]*\saction\s*=`),
-		"a form that is sent somewhere", "nothing leaves the device; take it away"},
+		"a form that is sent somewhere", "nothing leaves the device; remove it"},
 	{pagesDir, ".html", regexp.MustCompile(`(?i)<script(?:\s[^>]*)?>\s*[^<\s]`),
 		"a script within the page", "put it into site-src/app"},
 	{pagesDir, ".html", regexp.MustCompile(`(?i)<style\b`),

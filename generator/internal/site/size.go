@@ -46,7 +46,7 @@ func Measure(files []bundle.File) Size {
 	return s
 }
 
-// later is what is asked for only when it is wanted: a script's import, and the
+// later is what is asked for only when it is needed: a script's import, and the
 // style of the print screen, which the page names for the script.
 var later = regexp.MustCompile(`import\("[^"]*"\)|data-paper=("[^"]*"|[^ >]*)`)
 
@@ -54,7 +54,7 @@ var surahFile = regexp.MustCompile(`^data/s\d{3}\.`)
 
 // firstOpen returns the names of the files that opening index.html loads: those
 // it names, and those that the style sheet and the script name, but not pages
-// it links to and parts of the script that are wanted later.
+// it links to and parts of the script that are needed later.
 func firstOpen(files []bundle.File) map[string]bool {
 	names := map[string]bool{"index.html": true, "sw.js": true}
 	var text []byte

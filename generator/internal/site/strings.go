@@ -65,7 +65,7 @@ func readStrings(src []byte) (keys map[string]bool, ds []diag.Diagnostic) {
 			err = dec.Decode(&value)
 		}
 		if err != nil {
-			say("this is not JSON: "+err.Error(), "mend the entry after this place")
+			say("this is not JSON: "+err.Error(), "correct the entry after this place")
 			return keys, ds
 		}
 		if keys[key] {

@@ -89,7 +89,7 @@ func TestTryVersesUnderALine(t *testing.T) {
 		}
 	}
 	if n != 26 {
-		t.Errorf("%d words bear a line, 26 are wanted", n)
+		t.Errorf("%d words bear a line, 26 are expected", n)
 	}
 }
 

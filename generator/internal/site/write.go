@@ -89,7 +89,7 @@ func (o folder) accepts(files []bundle.File) error {
 }
 
 // stage writes files into a new folder beside out. The list comes first, so
-// that a later run can take away what one that was stopped left.
+// that a later run can remove what one that was stopped left.
 func stage(out string, files []bundle.File) (string, error) {
 	parent, base := filepath.Split(out)
 	fresh, err := os.MkdirTemp(parent, fmt.Sprintf("%s%d-", stagePrefix(base), os.Getpid()))

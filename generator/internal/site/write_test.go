@@ -205,7 +205,7 @@ func TestWriteOverEarlier(t *testing.T) {
 	check(t, out, "CNAME", "index.html", "sw.js")
 }
 
-// TestWriteSweeps: what runs that were stopped left is taken away, what others
+// TestWriteSweeps: what runs that were stopped left is removed, what others
 // put into it comes back, and a folder of a run that goes on stays.
 func TestWriteSweeps(t *testing.T) {
 	dir := t.TempDir()

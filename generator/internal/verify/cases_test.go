@@ -34,7 +34,7 @@ func cases(t *testing.T, tx *mushaf.Text) []testCase {
 		}
 		f := strings.Split(l, "\t")
 		if len(f) != 3 || f[2] == "" {
-			t.Fatalf("cases.txt:%d: %d fields; reference, events and reason are wanted", n+1, len(f))
+			t.Fatalf("cases.txt:%d: %d fields; reference, events and reason are expected", n+1, len(f))
 		}
 		var s, a, w int
 		if k, err := fmt.Sscanf(f[0], "%d:%d.%d", &s, &a, &w); k != 3 || err != nil || f[0] != fmt.Sprintf("%d:%d.%d", s, a, w) {
@@ -105,7 +105,7 @@ func TestCasesCoverEveryRule(t *testing.T) {
 	}
 	cs := cases(t, tx)
 	if len(cs) < 250 {
-		t.Errorf("%d words; 250 are wanted", len(cs))
+		t.Errorf("%d words; 250 are expected", len(cs))
 	}
 	for _, c := range cs {
 		seen := map[string]bool{}

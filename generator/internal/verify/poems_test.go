@@ -34,7 +34,7 @@ func TestPoemLines(t *testing.T) {
 		seen[l.rules[0]] = true
 	}
 	if len(seen) != len(sizes) {
-		t.Errorf("%d rules have a line, %d wanted", len(seen), len(sizes))
+		t.Errorf("%d rules have a line, %d expected", len(seen), len(sizes))
 	}
 }
 

@@ -101,7 +101,7 @@ func (s *stand) same(ref string, word int, at, shown, said string) {
 func (s *stand) figure(got, want int) {
 	s.r.Checked, s.r.Agreeing, s.r.Unexplained = max(got, want), min(got, want), max(got, want)-min(got, want)
 	if got != want {
-		s.r.Details = append(s.r.Details, fmt.Sprintf("%s: %d places, %d are wanted", s.r.Witness, got, want))
+		s.r.Details = append(s.r.Details, fmt.Sprintf("%s: %d places, %d are expected", s.r.Witness, got, want))
 	}
 }
 
@@ -162,7 +162,7 @@ func All(dir fs.FS) ([]Result, error) {
 
 // Run prints the table of All to w, and every unexplained place under it, for the text in dir (rules-content/text). ok is
 // false where there is such a place; err says that
-// the witnesses could not be heard at all.
+// the witnesses could not run.
 func Run(w io.Writer, dir fs.FS) (ok bool, err error) {
 	rs, err := All(dir)
 	if err != nil {

@@ -48,6 +48,6 @@ func TestSeenTellsTheReading(t *testing.T) {
 		}
 	}
 	if n != 4 {
-		t.Errorf("%d places, 4 are wanted", n)
+		t.Errorf("%d places, 4 are expected", n)
 	}
 }

@@ -66,7 +66,7 @@ func TestBlankHidesTheSigns(t *testing.T) {
 	}
 	// The rest cannot be told from the letters: the waw of a few words, and an alif after a fatha.
 	if zeros != 3988 || kept >= zeros/10 {
-		t.Errorf("%d of %d round zeros are still to be seen; 3988 and fewer than a tenth of them are wanted", kept, zeros)
+		t.Errorf("%d of %d round zeros are still to be seen; 3988 and fewer than a tenth of them are expected", kept, zeros)
 	}
 }
 

@@ -21,7 +21,7 @@ func read(t *testing.T, name string) string {
 func TestTextsAgree(t *testing.T) {
 	c := CompareTexts(read(t, "quran.txt"), read(t, "text-b.txt"))
 	if c.Verses != 6236 || c.Words != 77433 {
-		t.Fatalf("%d verses and %d words compared, 6236 and 77433 wanted", c.Verses, c.Words)
+		t.Fatalf("%d verses and %d words compared, expected 6236 and 77433", c.Verses, c.Words)
 	}
 	for _, d := range c.Differences {
 		t.Error(d)

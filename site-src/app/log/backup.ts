@@ -78,9 +78,9 @@ export function parse(file: string): Whole {
 
 /** Learners to be added so that everything belongs to somebody. One that the device has stays as it is there. */
 function found(damaged: Damaged[], k: Records): Learner[] {
-  const mended = damaged.flatMap((d) => (d.table === 'learners' && learner(d.record)) || []);
-  const lost = heirs([...k.learners, ...mended], [...k.sessions, ...k.taught]);
-  return [...mended, ...lost].map((l) => ({ ...l, updated: new Date(0).toISOString() }));
+  const repaired = damaged.flatMap((d) => (d.table === 'learners' && learner(d.record)) || []);
+  const lost = heirs([...k.learners, ...repaired], [...k.sessions, ...k.taught]);
+  return [...repaired, ...lost].map((l) => ({ ...l, updated: new Date(0).toISOString() }));
 }
 
 /**

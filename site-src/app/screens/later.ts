@@ -1,4 +1,4 @@
-// A screen whose code is fetched when it is first wanted, so that the first open does not wait for it. Offline it comes
+// A screen whose code is fetched when it is first needed, so that the first open does not wait for it. Offline it comes
 // from what the service worker keeps.
 import { h } from '../dom.ts';
 import { t } from '../i18n.ts';

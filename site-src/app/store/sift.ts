@@ -5,7 +5,7 @@ import { heirs, learner } from './mend.ts';
 import { fits, type SHAPES, sound } from './shapes.ts';
 
 type Checked = Exclude<keyof typeof SHAPES, 'sessions' | 'months'>; // those are looked after in months.ts
-interface Odd { table: Checked; record: unknown; key: IDBValidKey; mended?: unknown }
+interface Odd { table: Checked; record: unknown; key: IDBValidKey; repaired?: unknown }
 
 /** A record that was set aside. */
 export interface Damaged { table: Table; record: unknown }
@@ -21,34 +21,34 @@ export class Sift {
   whole<T>(table: Checked, records: unknown[]): T[] {
     const good: T[] = [];
     for (const record of records) {
-      const mended = fits(table, record) ? record : this.aside(table, record);
-      if (mended) good.push(mended as T);
+      const repaired = fits(table, record) ? record : this.aside(table, record);
+      if (repaired) good.push(repaired as T);
     }
     return good;
   }
 
   private aside(table: Checked, record: unknown): unknown {
-    const mended = table === 'learners' ? learner(record) : table === 'settings' ? sound('settings', record) : undefined;
-    this.odd.push({ table, record, key: KEYS[table](record as Record<string, IDBValidKey>), ...(mended && { mended }) });
-    return mended;
+    const repaired = table === 'learners' ? learner(record) : table === 'settings' ? sound('settings', record) : undefined;
+    this.odd.push({ table, record, key: KEYS[table](record as Record<string, IDBValidKey>), ...(repaired && { repaired }) });
+    return repaired;
   }
 
   /** Where a learner was lost whole, or all are gone, their sessions and rules lead to one without a name. */
   heirs(learners: Learner[], belongings: { learner: string }[]): Learner[] {
-    return learners.length && !this.odd.some((o) => o.table === 'learners' && !o.mended) ? [] : heirs(learners, belongings);
+    return learners.length && !this.odd.some((o) => o.table === 'learners' && !o.repaired) ? [] : heirs(learners, belongings);
   }
 
   /** Moves what is damaged out of its table, unless another tab has done so, and keeps heirs. */
   async done(heirs: Learner[] = []): Promise<void> {
     if (!this.odd.length && !heirs.length) return;
     await write([...new Set([...this.odd.map((o) => o.table), ...heirs.length ? ['learners' as const] : []]), 'damaged'], (tx) => {
-      for (const { table, key, mended } of this.odd) {
+      for (const { table, key, repaired } of this.odd) {
         const from = tx.objectStore(table);
         change(from, key, (now) => {
           if (now === undefined || fits(table, now)) return undefined;
           tx.objectStore('damaged').add({ table, record: now });
-          if (!mended) from.delete(key);
-          return mended;
+          if (!repaired) from.delete(key);
+          return repaired;
         });
       }
       for (const l of heirs) change<Learner>(tx.objectStore('learners'), l.id, (now) => now ?? l);

@@ -23,7 +23,7 @@ export const put = async (name: string, b: ArrayBuffer) => (await caches.open(NA
 /** The caches of other versions. */
 export const others = async () => (await caches.keys()).filter((k) => k.startsWith(PREFIX) && k !== NAME && k !== STATE);
 
-/** Answers with a file of this version; what is kept is checked again, and put right from the network. */
+/** Answers with a file of this version; what is kept is checked again, and repaired from the network. */
 export async function get(e: Entry, again = false): Promise<Response> {
   let b = again ? undefined : await had(e, NAME);
   if (!b) {

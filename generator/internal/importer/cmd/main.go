@@ -16,7 +16,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 // run returns the exit code: 2 for arguments that cannot be used, 1 for sources that are not the reviewed ones.
 func run(args []string, stdout, stderr io.Writer) int {
 	if len(args) != 4 {
-		fmt.Fprintln(stderr, "four arguments are wanted: quran.json of text A, quran-verses.json of text B, HafsLists.ts, the folder to write")
+		fmt.Fprintln(stderr, "four arguments are expected: quran.json of text A, quran-verses.json of text B, HafsLists.ts, the folder to write")
 		return 2
 	}
 	dir := args[3]

@@ -33,8 +33,8 @@ func TestRun(t *testing.T) {
 		code int
 		says string
 	}{
-		{"no arguments", nil, 2, "four arguments are wanted"},
-		{"one too many", []string{a, b, numbers, text, "x"}, 2, "four arguments are wanted"},
+		{"no arguments", nil, 2, "four arguments are expected"},
+		{"one too many", []string{a, b, numbers, text, "x"}, 2, "four arguments are expected"},
 		{"no such source", []string{filepath.Join(dir, "gone"), b, numbers, text}, 2, "gone"},
 		{"no corrections", []string{a, b, numbers, bare}, 2, "corrections.json"},
 		{"not the reviewed text", []string{a, b, numbers, text}, 1, "text A has SHA-256"},

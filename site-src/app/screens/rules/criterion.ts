@@ -8,7 +8,7 @@ import { child } from '../../plan/held.ts';
 import { CRITERION } from '../../plan/ready.ts';
 import { resetOrder } from './change.ts';
 
-/** What is there and what is wanted, one line each. */
+/** What is there and what is expected, one line each. */
 export function progress(c: Child, s: Standing): HTMLElement {
   const r = s.readiness!, want = c.criterion, rule = c.course.c.rules[r.rule]!.name;
   const item = (ok: boolean, text: string) => h('li', { class: ok ? 'met' : '' }, text, h('span', { class: 'quiet' }, ` · ${t(ok ? 'ready.met' : 'ready.not-yet')}`));
