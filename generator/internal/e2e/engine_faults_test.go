@@ -3,6 +3,7 @@ package e2e
 import (
 	"math/rand/v2"
 	"testing"
+	"time"
 
 	"sutur/generator/internal/engine"
 )
@@ -67,13 +68,17 @@ func TestEngineInterrupted(t *testing.T) {
 		p.wait("words about it", `document.querySelector('[data-t=offline]')?.innerText.includes("Not yet all kept")`)
 		half := make(chan bool, len(files))
 		f.seen = func(name string) {
-			if name == "lessons/sakt.html" {
+			if name == "licences/MIT.txt" {
 				half <- true
 			}
 		}
-		f.set("lessons/sakt.html", late)
+		f.set("licences/MIT.txt", late)
 		p.open(s.address)
-		<-half
+		select {
+		case <-half:
+		case <-time.After(patience):
+			t.Fatal("the second visit does not go on: " + p.describe())
+		}
 		p.open("about:blank")
 		f.set("", "")
 		p.open(s.address)
