@@ -1,6 +1,5 @@
-// Package build runs the stages in their order: it reads the project's folder,
-// hands each stage what the stages before it made, and gathers what they have
-// to say.
+// Package build runs the stages in their order: it reads the project's folder, hands each stage
+// what the stages before it made, and gathers what they have to say.
 package build
 
 import (
@@ -29,8 +28,8 @@ const (
 // Watched are the files and folders that a built site depends on.
 var Watched = []string{SourceDir, "rules-content", LicenceDir}
 
-// Root returns the project's folder: dir or the nearest folder above it that
-// holds a go.mod and rules-content.
+// Root returns the project's folder: dir or the nearest folder above it that holds a go.mod and
+// rules-content.
 func Root(dir string) (string, error) {
 	dir, err := filepath.Abs(dir)
 	if err != nil {
@@ -57,8 +56,8 @@ func Text(root string) (*mushaf.Text, error) {
 	return t, nil
 }
 
-// Site makes all files of the site from the sources below root. It writes
-// nothing. With an error among the diagnostics there are no files.
+// Site makes all files of the site from the sources below root. It writes nothing. With an error
+// among the diagnostics there are no files.
 func Site(root string) ([]bundle.File, []diag.Diagnostic) {
 	s, ds := source(root)
 	ds = append(ds, checkText(root)...)

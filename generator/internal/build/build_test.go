@@ -48,8 +48,8 @@ func TestRoot(t *testing.T) {
 	}
 }
 
-// TestTooManyFamilies: one family more than can be told apart is one clear line,
-// and nothing is made.
+// TestTooManyFamilies: one family more than can be told apart is one clear line, and nothing is
+// made.
 func TestTooManyFamilies(t *testing.T) {
 	was := rules.Families
 	defer func() { rules.Families = was }()
@@ -130,8 +130,8 @@ func TestNoOtherHost(t *testing.T) {
 	}
 }
 
-// TestPolicy: every page, and the one that the worker carries, says right after
-// its encoding that it loads from its own origin alone and runs nothing inline.
+// TestPolicy: every page, and the one that the worker carries, says right after its encoding that
+// it loads from its own origin alone and runs nothing inline.
 func TestPolicy(t *testing.T) {
 	const head = `<head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="default-src 'self'; ` +
 		`img-src 'self' data: blob:; object-src 'none'; base-uri 'none'; form-action 'none'">`

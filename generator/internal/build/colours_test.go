@@ -15,14 +15,13 @@ var ownColours = map[string]string{
 	"icons/maskable.svg": "the same drawing",
 }
 
-// A colour of CSS Color 4: hexadecimal, by a function that takes figures, or one
-// of the names that CSS has had from the start.
+// A colour of CSS Color 4: hexadecimal, by a function that takes figures, or one of the names that
+// CSS has had from the start.
 var aColour = regexp.MustCompile(`(?i)(?:^|[^&\w])#(?:[0-9a-f]{8}|[0-9a-f]{6}|[0-9a-f]{3,4})\b` +
 	`|\b(?:rgba?|hsla?|hwb|lab|lch|oklab|oklch|color)\(\s*[\d.+-]` +
 	`|[:,\s](?:aqua|black|blue|fuchsia|gr[ae]y|green|lime|maroon|navy|olive|orange|purple|red|silver|teal|white|yellow)\s*[;,)}!]`)
 
-// TestColoursHaveOneSource: package colour names the colours; nothing in
-// site-src does.
+// TestColoursHaveOneSource: package colour names the colours; nothing in site-src does.
 func TestColoursHaveOneSource(t *testing.T) {
 	kinds := []string{".css", ".html", ".json", ".svg", ".ts"}
 	seen := 0

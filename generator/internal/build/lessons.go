@@ -12,9 +12,9 @@ import (
 	"sutur/generator/internal/rules"
 )
 
-// teachingOrder sorts lessons as they are taught, which follows from the rules'
-// needs and from their places in the text; pages come last. A step says why a
-// lesson stands where it does: its units are places in the sorted list.
+// teachingOrder sorts lessons as they are taught, which follows from the rules' needs and from
+// their places in the text; pages come last. A step says why a lesson stands where it does: its
+// units are places in the sorted list.
 func teachingOrder(list []lesson.Lesson, t *mushaf.Text, x *passage.Index, rs []rules.Rule) []plan.Step {
 	var taught [][]recite.RuleID
 	var of []*lesson.Lesson // the lesson of each unit

@@ -8,7 +8,8 @@ import (
 	"sutur/generator/internal/lesson"
 )
 
-// TestTeachingOrder: lessons come before pages and after what they need, each with the step that says why it stands there.
+// TestTeachingOrder: lessons come before pages and after what they need, each with the step that
+// says why it stands there.
 func TestTeachingOrder(t *testing.T) {
 	s, ds := source(here)
 	if diag.HasError(ds) {

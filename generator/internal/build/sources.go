@@ -24,8 +24,8 @@ var textDirs = []string{
 // kinds are the extensions of text in these folders.
 var kinds = []string{".ts", ".html", ".json", ".css", ".md", ".txt"}
 
-// checkText looks for bytes in the sources that are no text: what is no UTF-8,
-// and control characters other than the ends of lines and tabs.
+// checkText looks for bytes in the sources that are no text: what is no UTF-8, and control
+// characters other than the ends of lines and tabs.
 func checkText(root string) (ds []diag.Diagnostic) {
 	for _, dir := range textDirs {
 		err := fs.WalkDir(os.DirFS(filepath.Join(root, filepath.FromSlash(dir))), ".", func(p string, d fs.DirEntry, err error) error {

@@ -9,8 +9,8 @@ import (
 	"sutur/generator/internal/diag"
 )
 
-// TestBadSources: every mistake in a source is a diagnostic with its place, all
-// are told at once, and there is no site.
+// TestBadSources: every mistake in a source is a diagnostic with its place, all are told at once,
+// and there is no site.
 func TestBadSources(t *testing.T) {
 	type mistake struct{ file, old, new, want string }
 	for _, c := range []struct {

@@ -1,10 +1,10 @@
-// Package bundle turns the browser's sources into the files a browser gets:
-// TypeScript and CSS through esbuild's Go API, HTML, SVG and JSON through
-// tdewolff/minify. It reads site-src and returns values; it writes nothing.
+// Package bundle turns the browser's sources into the files a browser gets: TypeScript and CSS
+// through esbuild's Go API, HTML, SVG and JSON through tdewolff/minify. It reads site-src and
+// returns values; it writes nothing.
 //
-// There are three results. Script and Style come first, because their hashed
-// names go into the pages. The service worker comes last, because it carries
-// the name and the digest of the list of everything else.
+// There are three results. Script and Style come first, because their hashed names go into the
+// pages. The service worker comes last, because it carries the name and the digest of the list of
+// everything else.
 package bundle
 
 import (
@@ -43,10 +43,9 @@ type Output struct {
 	Files []File // that file, and what it refers to (fonts, pictures), by name
 }
 
-// Script bundles entry, a TypeScript file below dir (ScriptSource for the
-// app), into a minified module with its content's hash in the name. What it
-// imports only when it is needed, by import("…"), goes into files of its own,
-// so that the first open does not wait for it.
+// Script bundles entry, a TypeScript file below dir (ScriptSource for the app), into a minified
+// module with its content's hash in the name. What it imports only when it is needed, by
+// import("…"), goes into files of its own, so that the first open does not wait for it.
 func Script(dir, entry string) (Output, []diag.Diagnostic) {
 	o := options(dir)
 	o.EntryPoints = []string{entry}
@@ -55,8 +54,8 @@ func Script(dir, entry string) (Output, []diag.Diagnostic) {
 	return run(dir, o)
 }
 
-// Style bundles entry, a style sheet below dir, with more CSS after it, into one
-// minified file. Fonts and pictures it refers to become files of their own.
+// Style bundles entry, a style sheet below dir, with more CSS after it, into one minified file.
+// Fonts and pictures it refers to become files of their own.
 func Style(dir, entry, more string) (Output, []diag.Diagnostic) {
 	o := options(dir)
 	o.Stdin = &api.StdinOptions{
@@ -84,8 +83,8 @@ type Precache struct {
 	Lost    string `json:"lost"`    // a page in HTML, shown where nothing is kept and nothing can be fetched
 }
 
-// Listed is a file as the list of all files names it. It is right if its bytes
-// have the length and the digest of either form.
+// Listed is a file as the list of all files names it. It is right if its bytes have the length and
+// the digest of either form.
 type Listed struct {
 	Name  string
 	Forms []Form // as it is, and what is in it, if it is a .gz file: some hosts have browsers unpack those
@@ -97,8 +96,8 @@ type Form struct {
 	SHA    [sha256.Size]byte
 }
 
-// NewListed takes the lengths and digests of f; unpacked is what is in a .gz
-// file, and nil for others.
+// NewListed takes the lengths and digests of f; unpacked is what is in a .gz file, and nil for
+// others.
 func NewListed(f File, unpacked []byte) Listed {
 	l := Listed{f.Name, []Form{{len(f.Data), sha256.Sum256(f.Data)}}}
 	if unpacked != nil {
@@ -107,8 +106,7 @@ func NewListed(f File, unpacked []byte) Listed {
 	return l
 }
 
-// MarshalJSON returns ["name", length, "SHA-256 in base64", …], with two values
-// for each form.
+// MarshalJSON returns ["name", length, "SHA-256 in base64", …], with two values for each form.
 func (l Listed) MarshalJSON() ([]byte, error) {
 	row := []any{l.Name}
 	for _, f := range l.Forms {
@@ -121,8 +119,8 @@ func (l Listed) MarshalJSON() ([]byte, error) {
 	return b, nil
 }
 
-// Worker bundles the service worker. Its name is always sw.js; the identifier
-// __PRECACHE__ in its source stands for p.
+// Worker bundles the service worker. Its name is always sw.js; the identifier __PRECACHE__ in its
+// source stands for p.
 func Worker(dir string, p Precache) (File, []diag.Diagnostic) {
 	known, err := json.Marshal(p)
 	if err != nil {
@@ -139,8 +137,8 @@ func Worker(dir string, p Precache) (File, []diag.Diagnostic) {
 	return out.Files[0], ds
 }
 
-// The oldest browsers that the scripts and styles are lowered for: the first with
-// ranges of letters in colour (CSS Custom Highlight API) in each engine.
+// The oldest browsers that the scripts and styles are lowered for: the first with ranges of letters
+// in colour (CSS Custom Highlight API) in each engine.
 var engines = []api.Engine{
 	{Name: api.EngineChrome, Version: "105"},
 	{Name: api.EngineFirefox, Version: "140"},
@@ -211,8 +209,8 @@ func entryName(o api.BuildOptions) string {
 	return o.EntryPoints[0]
 }
 
-// messages turns what esbuild says about files below dir into diagnostics
-// about files below dir's parent, which is the project's folder.
+// messages turns what esbuild says about files below dir into diagnostics about files below dir's
+// parent, which is the project's folder.
 func messages(dir string, ms []api.Message, sev diag.Severity) []diag.Diagnostic {
 	var ds []diag.Diagnostic
 	for _, m := range ms {

@@ -10,9 +10,8 @@ import (
 	"github.com/tdewolff/minify/v2/svg"
 )
 
-// minifiers by extension. Pages keep their tags and quotes, so that what a
-// validator or a reader of the source sees is ordinary HTML; gzip makes the
-// difference in size vanish.
+// minifiers by extension. Pages keep their tags and quotes, so that what a validator or a reader of
+// the source sees is ordinary HTML; gzip makes the difference in size vanish.
 var minifiers = map[string]minify.Minifier{
 	".html":        &html.Minifier{KeepDocumentTags: true, KeepEndTags: true, KeepQuotes: true, KeepDefaultAttrVals: true},
 	".svg":         &svg.Minifier{},
@@ -20,9 +19,8 @@ var minifiers = map[string]minify.Minifier{
 	".webmanifest": &json.Minifier{KeepNumbers: true},
 }
 
-// Minify returns f in its short form if its kind is HTML, SVG or JSON, else f
-// as it is. No letter of a text is changed: only runs of ASCII white space
-// between elements and words are.
+// Minify returns f in its short form if its kind is HTML, SVG or JSON, else f as it is. No letter
+// of a text is changed: only runs of ASCII white space between elements and words are.
 func Minify(f File) (File, error) {
 	mini, ok := minifiers[path.Ext(f.Name)]
 	if !ok {

@@ -17,9 +17,8 @@ import (
 
 const stopAccepted = "accepted is a verse and a word of it, both from 1, such as 78:1.2"
 
-// runAnnotate prints the events of verses, one a line: verse, word, letter of
-// the word, rule, count or "-", and when it holds. Words and
-// letters count from 1.
+// runAnnotate prints the events of verses, one a line: verse, word, letter of the word, rule, count
+// or "-", and when it holds. Words and letters count from 1.
 func runAnnotate(e *env, args []string) error {
 	fs := flag.NewFlagSet("annotate", flag.ContinueOnError)
 	asJSON := fs.Bool("json", false, "")
@@ -80,8 +79,8 @@ func printTabs(w io.Writer, v *mushaf.Verse, ev recite.Event) error {
 	return err
 }
 
-// place is an event as JSON. Count is null where nothing is held. Detail and
-// Unwritten are told only where there is something to tell.
+// place is an event as JSON. Count is null where nothing is held. Detail and Unwritten are told
+// only where there is something to tell.
 type place struct {
 	Verse     string `json:"verse"`
 	Word      int    `json:"word"`
@@ -93,8 +92,8 @@ type place struct {
 	Unwritten bool   `json:"unwritten,omitempty"`
 }
 
-// printJSON returns a printer of the elements of one array, one a line. Every
-// range of verses has events, so the array is never empty; closeJSON ends it.
+// printJSON returns a printer of the elements of one array, one a line. Every range of verses has
+// events, so the array is never empty; closeJSON ends it.
 func printJSON() printer {
 	before := "[\n"
 	return func(w io.Writer, v *mushaf.Verse, ev recite.Event) error {
@@ -120,8 +119,7 @@ func closeJSON(w io.Writer) error {
 	return err
 }
 
-// parseReading reads where the reader stops within verses and which verse ends
-// are read on past.
+// parseReading reads where the reader stops within verses and which verse ends are read on past.
 func parseReading(t *mushaf.Text, stops, joins []string) (recite.Reading, error) {
 	r := recite.Reading{Join: map[int]bool{}, Stop: map[[2]int]bool{}}
 	for _, j := range joins {

@@ -20,13 +20,15 @@ func lines(t *testing.T, args string) []string {
 	return strings.Split(strings.TrimSuffix(out, "\n"), "\n")
 }
 
-// TestAnnotate: what the issue of each row is, is common practice of the trade
-// or in the rules the project states; the engine's own tests hold the rest.
+// TestAnnotate: what the issue of each row is, is common practice of the trade or in the rules the
+// project states; the engine's own tests hold the rest.
 func TestAnnotate(t *testing.T) {
 	for _, c := range []struct{ args, has, not string }{
-		// Ahad at the verse's end: the dal echoes at the stop, the tanween is heard only when reading on.
+		// Ahad at the verse's end: the dal echoes at the stop, the tanween is heard only when
+		// reading on.
 		{"112:1", "112:1\t4\t3\tqalqalah\t-\tstop", "noon-"},
-		// Read on, the tanween meets the hamzat wasl of the name Allah: no noon rule, no echo, a light lam.
+		// Read on, the tanween meets the hamzat wasl of the name Allah: no noon rule, no echo, a
+		// light lam.
 		{"112:1-2 --join 112:1", "112:2\t1\t3\tlight-lam\t-\tjoin", "112:1\t4\t"},
 		// Min sharri: hidden noon, held for two counts, whatever comes at the ends.
 		{"113:2", "113:2\t1\t2\tnoon-ikhfa\t2\tjoin", ""},
@@ -47,8 +49,7 @@ func TestAnnotate(t *testing.T) {
 	}
 }
 
-// TestAnnotateForms: both forms say the same, in order, within the words'
-// letters.
+// TestAnnotateForms: both forms say the same, in order, within the words' letters.
 func TestAnnotateForms(t *testing.T) {
 	text, err := build.Text("../../..")
 	if err != nil {

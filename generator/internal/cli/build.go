@@ -27,8 +27,7 @@ func runBuild(e *env, args []string) error {
 	return err
 }
 
-// build makes the site and writes it to out; it prints diagnostics, or what
-// was built.
+// build makes the site and writes it to out; it prints diagnostics, or what was built.
 func (e *env) build(out string) ([]bundle.File, error) {
 	start := time.Now()
 	files, ds := build.Site(e.root)
@@ -64,8 +63,7 @@ func shown(path string) string {
 	return path
 }
 
-// budget shows a size in kilobytes (1000 bytes) and, when it is too large, by
-// what measure.
+// budget shows a size in kilobytes (1000 bytes) and, when it is too large, by what measure.
 func budget(size, most int) string {
 	s := fmt.Sprintf("%d KB", (size+999)/1000)
 	if size > most {

@@ -1,9 +1,8 @@
-// Package cli is the command line: it reads arguments, calls the stages and
-// says what came of it.
+// Package cli is the command line: it reads arguments, calls the stages and says what came of it.
 //
-// Results go to standard output. Everything else goes to standard error: bad
-// input as one line that says what was wrong and what is accepted (exit 2),
-// content mistakes one a line (exit 1), and failures of the system (exit 1).
+// Results go to standard output. Everything else goes to standard error: bad input as one line that
+// says what was wrong and what is accepted (exit 2), content mistakes one a line (exit 1), and
+// failures of the system (exit 1).
 package cli
 
 import (
@@ -37,8 +36,7 @@ type command struct {
 	start func(*env, []string) error
 }
 
-// commands in the order help shows them. A function, because help shows
-// itself.
+// commands in the order help shows them. A function, because help shows itself.
 func commands() []command {
 	return []command{
 		{"build", "[--out DIR]", "make the site in dist/", runBuild},
@@ -57,8 +55,7 @@ type env struct {
 	stdout, stderr io.Writer
 }
 
-// usageError is a mistake in the arguments: one line, what was wrong and what
-// is accepted.
+// usageError is a mistake in the arguments: one line, what was wrong and what is accepted.
 type usageError struct{ msg string }
 
 func (e usageError) Error() string { return e.msg }
@@ -68,8 +65,8 @@ func usagef(format string, a ...any) error { return usageError{fmt.Sprintf(forma
 // errContent says that diagnostics have been printed and nothing was written.
 var errContent = errors.New("nothing was written: the mistakes above come first")
 
-// Run runs the command that args (without the program's name) ask for, in the
-// project around the working directory, and returns the exit code.
+// Run runs the command that args (without the program's name) ask for, in the project around the
+// working directory, and returns the exit code.
 func Run(args []string, stdout, stderr io.Writer) int {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
@@ -132,8 +129,8 @@ func runHelp(e *env, _ []string) error {
 	return nil
 }
 
-// parse reads flags that may stand before, between and after the other
-// arguments, which it returns. Everything after "--" is an argument.
+// parse reads flags that may stand before, between and after the other arguments, which it returns.
+// Everything after "--" is an argument.
 func parse(fs *flag.FlagSet, args []string) ([]string, error) {
 	fs.SetOutput(io.Discard)
 	fs.Usage = func() {}

@@ -10,8 +10,8 @@ import (
 	"testing"
 )
 
-// runHere runs a command in this project and returns its exit code, standard
-// output and standard error.
+// runHere runs a command in this project and returns its exit code, standard output and standard
+// error.
 func runHere(args ...string) (int, string, string) {
 	var out, errs bytes.Buffer
 	code := run(context.Background(), ".", args, &out, &errs)

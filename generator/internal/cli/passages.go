@@ -12,8 +12,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// runPassages prints the best passages for a rule and a child, each with the
-// figures that speak for it.
+// runPassages prints the best passages for a rule and a child, each with the figures that speak for
+// it.
 func runPassages(e *env, args []string) error {
 	fs := flag.NewFlagSet("passages", flag.ContinueOnError)
 	var q plan.Query

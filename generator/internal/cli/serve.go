@@ -67,8 +67,7 @@ func runServe(e *env, args []string) error {
 	}
 }
 
-// rebuild builds and hands the result to h. After a mistake h keeps what it
-// has.
+// rebuild builds and hands the result to h. After a mistake h keeps what it has.
 func (e *env) rebuild(h *host.Host) {
 	files, err := e.build(filepath.Join(e.root, build.SiteDir))
 	if err != nil {
@@ -84,8 +83,7 @@ func (e *env) flush() {
 	}
 }
 
-// stamp sums up what is watched: it changes when a file comes, goes, or is
-// written.
+// stamp sums up what is watched: it changes when a file comes, goes, or is written.
 func (e *env) stamp() (s struct{ files, size, newest int64 }) {
 	for _, dir := range build.Watched {
 		// What cannot be read now is seen again at the next tick.

@@ -17,8 +17,8 @@ import (
 
 const project = "../../.."
 
-// patience is how long a test waits for a build; with the race detector on a
-// busy machine one takes a minute.
+// patience is how long a test waits for a build; with the race detector on a busy machine one takes
+// a minute.
 const patience = 5 * time.Minute
 
 // copyProject copies what a build reads into a new folder.
@@ -58,8 +58,8 @@ func edit(t *testing.T, dir, name, old, with string) {
 	}
 }
 
-// TestBuildMistake: a mistake in the content is told with its place, and the
-// site that was there stays as it was, byte for byte.
+// TestBuildMistake: a mistake in the content is told with its place, and the site that was there
+// stays as it was, byte for byte.
 func TestBuildMistake(t *testing.T) {
 	dir := copyProject(t)
 	build := func() (int, string) {

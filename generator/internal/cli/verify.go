@@ -13,8 +13,7 @@ import (
 // errWitness says that the report shows a place nobody has explained.
 var errWitness = errors.New("a witness disagrees: see the report")
 
-// runVerify holds the text and the engine against all witnesses and prints the
-// report.
+// runVerify holds the text and the engine against all witnesses and prints the report.
 func runVerify(e *env, args []string) error {
 	rest, err := parse(flag.NewFlagSet("verify", flag.ContinueOnError), args)
 	if err != nil {

@@ -1,10 +1,9 @@
 package colour
 
-// arrange gives the order of hues along the teaching sequence in which the
-// smallest difference between neighbours is as large as it can be and, among
-// those, the sum of neighbours' differences too. It is exact: dynamic
-// programming over sets of hues, first for the smallest, then for the sum over
-// the pairs that keep it.
+// arrange gives the order of hues along the teaching sequence in which the smallest difference
+// between neighbours is as large as it can be and, among those, the sum of neighbours' differences
+// too. It is exact: dynamic programming over sets of hues, first for the smallest, then for the sum
+// over the pairs that keep it.
 func arrange(apart [][]int) []int {
 	if len(apart) == 0 {
 		return nil
@@ -15,8 +14,8 @@ func arrange(apart [][]int) []int {
 	return order
 }
 
-// walk finds the path through all hues with the greatest value: start for one
-// hue, then join(value, difference) for each step, steps under floor barred.
+// walk finds the path through all hues with the greatest value: start for one hue, then join(value,
+// difference) for each step, steps under floor barred.
 func walk(apart [][]int, floor, start int, join func(soFar, step int) int) ([]int, int) {
 	n := len(apart)
 	type cell struct{ value, from int }

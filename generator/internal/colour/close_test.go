@@ -7,19 +7,19 @@ import (
 	"testing"
 )
 
-// What the browser does with a family's own pencils (site-src/app/colour/close.ts),
-// once more, to write the table of values that it is tested against.
+// What the browser does with a family's own pencils (site-src/app/colour/close.ts), once more, to
+// write the table of values that it is tested against.
 
-// closeBelow is the difference (deltaEOK) under which two pencils are called
-// too close. Ours: no standard gives a figure.
+// closeBelow is the difference (deltaEOK) under which two pencils are called too close. Ours: no
+// standard gives a figure.
 const closeBelow = 0.08
 
-// rounding is how much the published matrices, cut to six places, may be off: a
-// view has to bring colours nearer by more than that to be the one named.
+// rounding is how much the published matrices, cut to six places, may be off: a view has to bring
+// colours nearer by more than that to be the one named.
 const rounding = 2e-6
 
-// tooClose says which way of seeing brings two colours nearest, how far apart
-// they are then (deltaEOK), and whether that is under closeBelow.
+// tooClose says which way of seeing brings two colours nearest, how far apart they are then
+// (deltaEOK), and whether that is under closeBelow.
 func tooClose(t testing.TB, a, b string) (which string, diff float64, close bool) {
 	t.Helper()
 	x, y := mustParse(t, a), mustParse(t, b)

@@ -1,5 +1,5 @@
-// Package colour holds every colour of the site: those of the interface
-// (tokens.go), and a computed colour and underline form for every rule family.
+// Package colour holds every colour of the site: those of the interface (tokens.go), and a computed
+// colour and underline form for every rule family.
 //
 // No colour of a family is chosen by eye or taken from a print edition. In order:
 //
@@ -12,8 +12,8 @@
 //  3. forms: which underline goes to which family, so that those that look most
 //     alike never share one. Colour never stands alone.
 //
-// The search is exact and takes a few milliseconds. The browser has the same
-// formulas (site-src/app/colour/close.ts); testdata/vectors.json keeps them equal.
+// The search is exact and takes a few milliseconds. The browser has the same formulas
+// (site-src/app/colour/close.ts); testdata/vectors.json keeps them equal.
 package colour
 
 import "fmt"
@@ -29,9 +29,9 @@ type Family struct {
 // most is how many families can be told apart and arranged.
 const most = 12
 
-// Families gives each name its colours and form. The names are in the order in
-// which the families are taught; the result has the same order and depends on
-// their number alone. More than twelve names are an error.
+// Families gives each name its colours and form. The names are in the order in which the families
+// are taught; the result has the same order and depends on their number alone. More than twelve
+// names are an error.
 func Families(names []string) ([]Family, error) {
 	n := len(names)
 	if n > most {

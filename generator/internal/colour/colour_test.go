@@ -38,8 +38,8 @@ func golden(t *testing.T, name, got string) {
 	}
 }
 
-// apart is the smallest difference of two families over both themes and all
-// views, measured on the colours as they are given out.
+// apart is the smallest difference of two families over both themes and all views, measured on the
+// colours as they are given out.
 func apart(t *testing.T, a, b Family) float64 {
 	t.Helper()
 	least := math.Inf(1)
@@ -50,8 +50,8 @@ func apart(t *testing.T, a, b Family) float64 {
 	return least
 }
 
-// The figures reported in the project's documents: if a change moves them, they
-// have to be measured again.
+// The figures reported in the project's documents: if a change moves them, they have to be measured
+// again.
 func TestFamiliesApart(t *testing.T) {
 	fs := families(t, sequence)
 	neighbours, all, sameForm := math.Inf(1), math.Inf(1), math.Inf(1)

@@ -5,10 +5,10 @@ import (
 	"strings"
 )
 
-// Underlines of whole words clear the bowls of noon and ya and most vowels below
-// them and are never broken around ink: a line broken there vanishes under final
-// letters. The offset is from the baseline. Each form has the thickness at which
-// it can still be told from the others under one alif (a fifth of an em wide).
+// Underlines of whole words clear the bowls of noon and ya and most vowels below them and are never
+// broken around ink: a line broken there vanishes under final letters. The offset is from the
+// baseline. Each form has the thickness at which it can still be told from the others under one
+// alif (a fifth of an em wide).
 const offset = ".42em"
 
 var thickness = map[string]string{"solid": ".05em", "double": ".05em", "dotted": ".06em", "dashed": ".03em", "wavy": ".05em"}

@@ -6,9 +6,9 @@ var formNames = [...]string{"solid", "double", "dotted", "dashed", "wavy"}
 // alike says which forms are taken for each other under a narrow letter.
 func alike(a, b int) bool { return a != b && a/2 == b/2 }
 
-// forms gives each family of the sequence its form, an index of formNames. It
-// tries every way to share families out, evenly, over the forms so that
-// neighbours differ, and keeps the one where families of one form
+// forms gives each family of the sequence its form, an index of formNames. It tries every way to
+// share families out, evenly, over the forms so that neighbours differ, and keeps the one where
+// families of one form
 //
 //   - are on the same lightness level as seldom as can be (a print in grey),
 //   - and differ most, by their closest pair.
@@ -60,9 +60,8 @@ func (s *sharing) try(i, used, clash, least int) {
 	}
 }
 
-// label names the groups: of all ways the first in which the fewest neighbours
-// have forms that look alike and, among those, the closest two families with
-// such forms differ most.
+// label names the groups: of all ways the first in which the fewest neighbours have forms that look
+// alike and, among those, the closest two families with such forms differ most.
 func (s *sharing) label() []int {
 	var name, best [len(formNames)]int
 	bestBeside, bestLeast := len(s.order)+1, 0

@@ -23,8 +23,8 @@ func mustParse(t testing.TB, s string) rgb {
 	return c
 }
 
-// The table of XYZ and OKLab pairs in Björn Ottosson's article (values from
-// memory, given there to three places), with his matrix from XYZ to cones.
+// The table of XYZ and OKLab pairs in Björn Ottosson's article (values from memory, given there to
+// three places), with his matrix from XYZ to cones.
 func TestOttosson(t *testing.T) {
 	xyzToLMS := [3][3]float64{
 		{0.8189330101, 0.3618667424, -0.1288597137},
@@ -47,9 +47,8 @@ func TestOttosson(t *testing.T) {
 	}
 }
 
-// Colours that CSS Color 4 writes both ways in its chapter on OKLCH (values
-// from memory; the hex figures there are rounded on their own, so one step of
-// 8 bits either way is allowed).
+// Colours that CSS Color 4 writes both ways in its chapter on OKLCH (values from memory; the hex
+// figures there are rounded on their own, so one step of 8 bits either way is allowed).
 func TestCSSColor4(t *testing.T) {
 	for _, row := range []struct {
 		l, c, h float64
@@ -70,8 +69,8 @@ func TestCSSColor4(t *testing.T) {
 	}
 }
 
-// WCAG 2.2, "contrast ratio" and "relative luminance": black on white is 21:1.
-// The greys on either side of 4.5:1 and red on white are common examples.
+// WCAG 2.2, "contrast ratio" and "relative luminance": black on white is 21:1. The greys on either
+// side of 4.5:1 and red on white are common examples.
 func TestWCAG(t *testing.T) {
 	for _, row := range []struct {
 		a, b string
@@ -91,9 +90,9 @@ func TestWCAG(t *testing.T) {
 	}
 }
 
-// What Chromium 156 paints for these colours under its own emulation of the
-// three dichromacies (Emulation.setEmulatedVisionDeficiency, read from pixels).
-// It works on whole numbers, so a dark channel may be off by a step and a half.
+// What Chromium 156 paints for these colours under its own emulation of the three dichromacies
+// (Emulation.setEmulatedVisionDeficiency, read from pixels). It works on whole numbers, so a dark
+// channel may be off by a step and a half.
 func TestViewsAsChromiumPaintsThem(t *testing.T) {
 	from := []string{"#9a587f", "#2e5314", "#127d9d", "#c3656f", "#aca9fe", "#b07a20", "#ff0000", "#00ff00", "#0000ff", "#808080"}
 	for i, painted := range [][]string{
@@ -120,8 +119,7 @@ func TestViewsKeepGrey(t *testing.T) {
 	}
 }
 
-// testdata/witness.json was computed by a library that nobody here wrote; its
-// "source" says which.
+// testdata/witness.json was computed by a library that nobody here wrote; its "source" says which.
 func TestWitness(t *testing.T) {
 	var w struct {
 		Colours []struct {

@@ -6,15 +6,14 @@ import (
 	"strconv"
 )
 
-// rgb is a colour in linear-light sRGB, each channel 0..1 (outside that range:
-// out of gamut).
+// rgb is a colour in linear-light sRGB, each channel 0..1 (outside that range: out of gamut).
 type rgb [3]float64
 
 // lab is a colour in OKLab: L 0..1, a and b about -0.4..0.4.
 type lab [3]float64
 
-// The matrices are those Björn Ottosson published with OKLab ("A perceptual
-// color space for image processing", December 2020, as amended in 2021).
+// The matrices are those Björn Ottosson published with OKLab ("A perceptual color space for image
+// processing", December 2020, as amended in 2021).
 var (
 	rgbToLMS = [3][3]float64{
 		{0.4122214708, 0.5363325363, 0.0514459929},
@@ -63,15 +62,15 @@ func (c lab) rgb() rgb {
 	return mul(&lmsToRGB, r)
 }
 
-// polar gives the OKLab colour of lightness l (0..1), chroma c (0..about 0.37)
-// and hue h in degrees: OKLCH in CSS Color 4.
+// polar gives the OKLab colour of lightness l (0..1), chroma c (0..about 0.37) and hue h in
+// degrees: OKLCH in CSS Color 4.
 func polar(l, c, h float64) lab {
 	sin, cos := math.Sincos(h * math.Pi / 180)
 	return lab{l, c * cos, c * sin}
 }
 
-// difference is deltaEOK of CSS Color 4: the Euclidean distance in OKLab.
-// About 0.02 is the least the eye sees side by side.
+// difference is deltaEOK of CSS Color 4: the Euclidean distance in OKLab. About 0.02 is the least
+// the eye sees side by side.
 func difference(a, b lab) float64 {
 	x, y, z := a[0]-b[0], a[1]-b[1], a[2]-b[2]
 	return math.Sqrt(x*x + y*y + z*z)

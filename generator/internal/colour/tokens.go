@@ -6,15 +6,15 @@ import (
 	"strings"
 )
 
-// The pages and their ink, #rrggbb. Contrast is measured against the page; the
-// families' colours also keep their distance from the ink.
+// The pages and their ink, #rrggbb. Contrast is measured against the page; the families' colours
+// also keep their distance from the ink.
 const (
 	PaperLight, InkLight = "#fffdf8", "#1d1b18"
 	PaperDark, InkDark   = "#14171c", "#ece8df"
 )
 
-// A token is a colour of the interface: the custom property --name in the light
-// and the dark theme and on paper. Where dark or print is empty it stays light.
+// A token is a colour of the interface: the custom property --name in the light and the dark theme
+// and on paper. Where dark or print is empty it stays light.
 type token struct{ name, light, dark, print string }
 
 // tokens are all colours there are beside those of the families.
@@ -35,16 +35,15 @@ var tokens = []token{
 	{"hollow", "#80808003", "", ""}, // of letters that are drawn again: site-src/PAINTING.md
 }
 
-// veil lies over the page behind a dialog. It is no token, because not every
-// engine gives ::backdrop the properties of the page.
+// veil lies over the page behind a dialog. It is no token, because not every engine gives
+// ::backdrop the properties of the page.
 const veil = "#14120e80"
 
-// properties writes --NAME for each token and --c-NAME for each family: on :root,
-// for the light theme and, on screens alone, for the dark one (asked for by the
-// system or by data-theme=dark), with stronger lines where the reader asks for
-// more contrast; in print; and on the pages of paper that a screen shows, which
-// are white in every theme. All these rules weigh the same: the last that
-// applies wins.
+// properties writes --NAME for each token and --c-NAME for each family: on :root, for the light
+// theme and, on screens alone, for the dark one (asked for by the system or by data-theme=dark),
+// with stronger lines where the reader asks for more contrast; in print; and on the pages of paper
+// that a screen shows, which are white in every theme. All these rules weigh the same: the last
+// that applies wins.
 func properties(families []Family) string {
 	var light, dark, print, leaf strings.Builder
 	for _, t := range tokens {

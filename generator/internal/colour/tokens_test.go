@@ -2,9 +2,8 @@ package colour
 
 import "testing"
 
-// TestTokens: words are read on the page and on cards (WCAG 2.2, 1.4.3: 4.5:1),
-// and the edges of what is pressed are seen (1.4.11: 3:1), in both themes and on
-// paper.
+// TestTokens: words are read on the page and on cards (WCAG 2.2, 1.4.3: 4.5:1), and the edges of
+// what is pressed are seen (1.4.11: 3:1), in both themes and on paper.
 func TestTokens(t *testing.T) {
 	for i, theme := range []string{"light", "dark", "print"} {
 		of := map[string]string{}

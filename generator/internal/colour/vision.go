@@ -6,10 +6,10 @@ type view struct {
 	matrix [3][3]float64
 }
 
-// views lists full colour vision and the three dichromacies. The matrices are
-// those Machado, Oliveira and Fernandes published for severity 1.0 ("A
-// Physiologically-based Model for Simulation of Color Vision Deficiency", IEEE
-// TVCG 15(6), 2009). They act on linear light; what leaves sRGB is clipped.
+// views lists full colour vision and the three dichromacies. The matrices are those Machado,
+// Oliveira and Fernandes published for severity 1.0 ("A Physiologically-based Model for Simulation
+// of Color Vision Deficiency", IEEE TVCG 15(6), 2009). They act on linear light; what leaves sRGB
+// is clipped.
 var views = []view{
 	{"full colour", [3][3]float64{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}},
 	{"protanopia", [3][3]float64{

@@ -4,11 +4,10 @@ import "math"
 
 // A theme fixes lightness and the most chroma for the colours of one page.
 //
-// The figures were found by trying pairs of levels and caps on chroma (steps of
-// 0.02, then of 0.01 near the best) and keeping those that, taken together, do
-// well on neighbours, on families of one form and on all pairs, with 4.5:1 on
-// the page and a difference of at least 0.12 from the ink in every view; the
-// deeper level on paper is one step above the best, to stand out from the ink.
+// The figures were found by trying pairs of levels and caps on chroma (steps of 0.02, then of 0.01
+// near the best) and keeping those that, taken together, do well on neighbours, on families of one
+// form and on all pairs, with 4.5:1 on the page and a difference of at least 0.12 from the ink in
+// every view; the deeper level on paper is one step above the best, to stand out from the ink.
 type theme struct {
 	level  [2]float64 // OKLCH lightness, taken in turn along the wheel
 	chroma float64    // at most; less where sRGB ends before
@@ -39,8 +38,8 @@ func wheel(n int) []hue {
 	return hues
 }
 
-// fit is the colour of that lightness and hue with the given chroma, or with
-// the most that sRGB holds if that is less.
+// fit is the colour of that lightness and hue with the given chroma, or with the most that sRGB
+// holds if that is less.
 func fit(l, chroma, degrees float64) rgb {
 	if c := polar(l, chroma, degrees).rgb(); c.inGamut() {
 		return c
@@ -57,8 +56,8 @@ func fit(l, chroma, degrees float64) rgb {
 	return polar(l, lo, degrees).rgb()
 }
 
-// distances gives, for each two hues, the smallest difference over all themes
-// and views, in millionths, so that sums and ties are exact on any machine.
+// distances gives, for each two hues, the smallest difference over all themes and views, in
+// millionths, so that sums and ties are exact on any machine.
 func distances(hues []hue) [][]int {
 	seen := make([][]lab, len(hues))
 	for i, h := range hues {

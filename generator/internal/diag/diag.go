@@ -1,9 +1,9 @@
-// Package diag holds what a stage has to say about the content it read: where
-// it looked, what it found there, and what to do about it.
+// Package diag holds what a stage has to say about the content it read: where it looked, what it
+// found there, and what to do about it.
 //
-// Stages return diagnostics as values and go on, so that one run tells an
-// author about every mistake. Whoever runs the stages prints them sorted by
-// place, and stops before anything is written if one of them is an Error.
+// Stages return diagnostics as values and go on, so that one run tells an author about every
+// mistake. Whoever runs the stages prints them sorted by place, and stops before anything is
+// written if one of them is an Error.
 package diag
 
 import (
@@ -40,8 +40,8 @@ type Diagnostic struct {
 	Do       string // what to do; may be empty
 }
 
-// String returns "file:line:col: found; do", without the parts that are not
-// known, and with "warning: " before what was found if it is only a warning.
+// String returns "file:line:col: found; do", without the parts that are not known, and with
+// "warning: " before what was found if it is only a warning.
 func (d Diagnostic) String() string {
 	s := d.File
 	if d.Line > 0 {
@@ -68,8 +68,7 @@ func HasError(ds []Diagnostic) bool {
 	return slices.ContainsFunc(ds, func(d Diagnostic) bool { return d.Severity == Error })
 }
 
-// Sort orders ds by file, line and column; findings of one place keep their
-// order.
+// Sort orders ds by file, line and column; findings of one place keep their order.
 func Sort(ds []Diagnostic) {
 	slices.SortStableFunc(ds, func(a, b Diagnostic) int {
 		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Col, b.Col))

@@ -12,7 +12,8 @@ import (
 	cdppage "github.com/chromedp/cdproto/page"
 )
 
-// axe runs axe-core (Deque, MPL-2.0: rules drawn from WCAG 2 and ARIA) over the page as it stands and reports what it finds.
+// axe runs axe-core (Deque, MPL-2.0: rules drawn from WCAG 2 and ARIA) over the page as it stands
+// and reports what it finds.
 func (p *page) axe(where string) {
 	p.t.Helper()
 	type node struct {
@@ -46,8 +47,8 @@ func (p *page) axe(where string) {
 	}
 }
 
-// withAxe puts axe-core into every document that p opens from now on, as the browser's own script: the page's content
-// policy stays as it is.
+// withAxe puts axe-core into every document that p opens from now on, as the browser's own script:
+// the page's content policy stays as it is.
 func (p *page) withAxe() {
 	p.t.Helper()
 	src, err := os.ReadFile(tool(p.t, "axe-core/axe.min.js"))
@@ -81,8 +82,8 @@ func TestAxePages(t *testing.T) {
 	}
 }
 
-// TestAxeScreens: no violation on the app's screens, light and dark, for a family that has just begun and for one with a
-// record.
+// TestAxeScreens: no violation on the app's screens, light and dark, for a family that has just
+// begun and for one with a record.
 func TestAxeScreens(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
@@ -106,8 +107,8 @@ func TestAxeScreens(t *testing.T) {
 	}
 }
 
-// TestAxeSteps: no violation at any step of the lines, light and dark: the enlarged word, the adult's help, the panel of a
-// letter, what the check says, reading, and the end.
+// TestAxeSteps: no violation at any step of the lines, light and dark: the enlarged word, the
+// adult's help, the panel of a letter, what the check says, reading, and the end.
 func TestAxeSteps(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)

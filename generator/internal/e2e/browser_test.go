@@ -21,8 +21,8 @@ import (
 	"sutur/generator/internal/engine"
 )
 
-// patience is how long a test waits for anything. It is far more than a fast
-// machine needs: speed is measured in benchmarks, not here.
+// patience is how long a test waits for anything. It is far more than a fast machine needs: speed
+// is measured in benchmarks, not here.
 const patience = 60 * time.Second
 
 var browser context.Context // the one browser; nil until the first page
@@ -198,8 +198,7 @@ func eval[T any](p *page, script string) T {
 	return v
 }
 
-// value is eval for one who takes the error. For a test in every engine, script
-// is one expression.
+// value is eval for one who takes the error. For a test in every engine, script is one expression.
 func value[T any](ctx context.Context, p *page, script string) (v T, err error) {
 	if p.tab == nil {
 		return chromedp.Run(ctx, chromedp.Evaluate[T](script, chromedp.EvalAwaitPromise))

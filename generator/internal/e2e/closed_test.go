@@ -7,8 +7,8 @@ import (
 	cdppage "github.com/chromedp/cdproto/page"
 )
 
-// TestClosed: where the record cannot be opened, the page says why, offers a
-// way on, and never takes it for an empty one.
+// TestClosed: where the record cannot be opened, the page says why, offers a way on, and never
+// takes it for an empty one.
 func TestClosed(t *testing.T) {
 	s := serve(t, "/", built(t))
 	made := func(version, stores string) string {

@@ -14,10 +14,12 @@ import (
 	"sutur/generator/internal/bundle"
 )
 
-// headLen is the length of a surah file's head: magic, version, and from the fifth byte on the digest of the text.
+// headLen is the length of a surah file's head: magic, version, and from the fifth byte on the
+// digest of the text.
 const headLen = 36
 
-// swapped exchanges the first letter of a surah, and with it the digest in the file's head if asked to.
+// swapped exchanges the first letter of a surah, and with it the digest in the file's head if asked
+// to.
 func swapped(t testing.TB, raw []byte, digest bool) []byte {
 	t.Helper()
 	text, err := theText()
@@ -38,8 +40,8 @@ func swapped(t testing.TB, raw []byte, digest bool) []byte {
 	return changed
 }
 
-// signed replaces the surah's file by one with all digests around it right: in the catalogue, by which it is named, and of
-// the catalogue.
+// signed replaces the surah's file by one with all digests around it right: in the catalogue, by
+// which it is named, and of the catalogue.
 func signed(t testing.TB, files []bundle.File, change func(raw []byte) []byte) []bundle.File {
 	t.Helper()
 	var old, now [32]byte
@@ -69,8 +71,8 @@ func signed(t testing.TB, files []bundle.File, change func(raw []byte) []byte) [
 	return files
 }
 
-// TestDamage: text that is not the verified text is refused in plain words,
-// and no word of it is shown.
+// TestDamage: text that is not the verified text is refused in plain words, and no word of it is
+// shown.
 func TestDamage(t *testing.T) {
 	file := fmt.Sprintf("data/s%03d.", surah)
 	for _, c := range []struct {
@@ -145,8 +147,8 @@ func TestDamage(t *testing.T) {
 	}
 }
 
-// TestDamageHeals: what was damaged once, and lies in the browser's own cache, is
-// fetched again before anybody is told.
+// TestDamageHeals: what was damaged once, and lies in the browser's own cache, is fetched again
+// before anybody is told.
 func TestDamageHeals(t *testing.T) {
 	for _, file := range []string{"data/catalogue.", fmt.Sprintf("data/s%03d.", surah), "data/passages."} {
 		t.Run(file, func(t *testing.T) {

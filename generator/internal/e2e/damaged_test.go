@@ -31,8 +31,8 @@ type harmedRecord struct {
 	Paths, Values []string
 }
 
-// harmedRecords returns n of them, the same every time: every field with every
-// value, then pairs of fields.
+// harmedRecords returns n of them, the same every time: every field with every value, then pairs of
+// fields.
 func harmedRecords(n int, rng *rand.Rand) (all []harmedRecord) {
 	tables := []string{"learners", "sessions", "taught", "drafts", "settings"}
 	for _, t := range tables {
@@ -69,9 +69,8 @@ func script(list []harmedRecord) string {
 	return "[" + b.String() + "]"
 }
 
-// putHarmed writes a whole learner with two sessions, and %s, the damaged
-// records, each beside a whole one of its kind. It returns what was written, and
-// what the database itself refused to take.
+// putHarmed writes a whole learner with two sessions, and %s, the damaged records, each beside a
+// whole one of its kind. It returns what was written, and what the database itself refused to take.
 const putHarmed = `(async () => {
 	const ask = r => new Promise((ok, no) => { r.onsuccess = () => ok(r.result); r.onerror = () => no(r.error); });
 	const gone = {}, day = "2026-03-01", at = day + "T10:00:00.000Z", marks = () => [{ v: 0, w: 0, l: 0, count: 0 }], stops = () => [[0, 1, true]];
@@ -115,9 +114,8 @@ const putHarmed = `(async () => {
 	return JSON.stringify({ written, refused, hand });
 })()`
 
-// TestDamagedRecordFaults puts damaged records on the device and looks at every
-// screen: none may break, what is whole is shown, and nothing is lost. FAULTS=all
-// tries a thousand.
+// TestDamagedRecordFaults puts damaged records on the device and looks at every screen: none may
+// break, what is whole is shown, and nothing is lost. FAULTS=all tries a thousand.
 func TestDamagedRecordFaults(t *testing.T) {
 	s := serve(t, "/", built(t))
 	const batch = 25
@@ -165,16 +163,14 @@ func TestDamagedRecordFaults(t *testing.T) {
 	t.Logf("%d damaged records (and %d that the database itself refuses): %d set aside, %d batches with a broken screen", written, refused, aside, broken)
 }
 
-// unkept removes what keeps the site for use without a signal, which has
-// notices of its own.
+// unkept removes what keeps the site for use without a signal, which has notices of its own.
 func (p *page) unkept() {
 	p.t.Helper()
 	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{
 		Source: `Object.defineProperty(Navigator.prototype, "serviceWorker", { value: undefined })`})
 }
 
-// throughScreens opens every screen and says how many records were set aside,
-// and what is wrong.
+// throughScreens opens every screen and says how many records were set aside, and what is wrong.
 func (p *page) throughScreens(s *server, written []string) (aside int, wrong []string) {
 	p.mu.Lock()
 	p.trouble = nil
@@ -220,8 +216,8 @@ func (p *page) throughScreens(s *server, written []string) (aside int, wrong []s
 	return left.Aside, wrong
 }
 
-// TestDamagedIsToldOnce: the notice stays until it is closed, its button saves a
-// backup with the damaged records, and the next visit is quiet.
+// TestDamagedIsToldOnce: the notice stays until it is closed, its button saves a backup with the
+// damaged records, and the next visit is quiet.
 func TestDamagedIsToldOnce(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)

@@ -8,8 +8,8 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
-// inDatabase runs script with db, the open database, and all, which reads a
-// table; what it returns comes back.
+// inDatabase runs script with db, the open database, and all, which reads a table; what it returns
+// comes back.
 func inDatabase[T any](p *page, script string) T {
 	p.t.Helper()
 	return eval[T](p, `(async () => {
@@ -51,9 +51,9 @@ func (p *page) waitDraft(phase string, marks int) {
 
 const atPhase = `document.querySelector("main.lines")?.dataset.phase === %q`
 
-// TestEveryStep leaves a session at each of its steps, by loading the page
-// again, by closing it and by going back: each time it is there again, and Today
-// offers it. Undo after keeping leads back to it too.
+// TestEveryStep leaves a session at each of its steps, by loading the page again, by closing it and
+// by going back: each time it is there again, and Today offers it. Undo after keeping leads back to
+// it too.
 func TestEveryStep(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
@@ -105,8 +105,8 @@ func TestEveryStep(t *testing.T) {
 	p.calm()
 }
 
-// TestManyDrafts begins more sets of lines than are kept: none undoes another,
-// the oldest go, and Today shows the newest and leads to the others.
+// TestManyDrafts begins more sets of lines than are kept: none undoes another, the oldest go, and
+// Today shows the newest and leads to the others.
 func TestManyDrafts(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)

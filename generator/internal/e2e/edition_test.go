@@ -20,9 +20,9 @@ type change struct{ file, old, new string }
 // onePage makes a version that differs in one page.
 var onePage = []change{{"site-src/pages/about.html", "<h1>About Sutur</h1>", "<h1>A newer page</h1>"}}
 
-// everyKind makes version n, which differs in a file of every kind: pages, both
-// scripts and a part they share, the style sheet, the catalogue. The page tells
-// its version in data-edition, and that of the shared part in data-chunk.
+// everyKind makes version n, which differs in a file of every kind: pages, both scripts and a part
+// they share, the style sheet, the catalogue. The page tells its version in data-edition, and that
+// of the shared part in data-chunk.
 func everyKind(n int) []change {
 	mark := func(name string) string { return fmt.Sprintf("document.documentElement.dataset.%s = '%d';\n", name, n) }
 	return []change{

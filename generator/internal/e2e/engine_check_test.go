@@ -16,17 +16,17 @@ var states = []string{"found", "missed", "extra"}
 // upper is where a letter stands and no shape of a state does.
 func upper(b box) image.Rectangle { return box{b.L, b.T, b.R, b.T + (b.B-b.T)*.7}.pixels() }
 
-// The shapes of two states differ in at least two fifths of what both draw, and in
-// as many device pixels as a dash of 2 by 3 CSS pixels has. The same state
-// drawn again differs by less than repeated.
+// The shapes of two states differ in at least two fifths of what both draw, and in as many device
+// pixels as a dash of 2 by 3 CSS pixels has. The same state drawn again differs by less than
+// repeated.
 const (
 	different, differentPixels = .4, 2 * 3 * engine.Scale * engine.Scale
 	repeated                   = .15
 )
 
-// witness is a letter of 96:1 that is brought into every state: missed and
-// found by its own rule, extra by another that has no place in its word. No
-// rule of these has counts, whose digits would stand at the letter too.
+// witness is a letter of 96:1 that is brought into every state: missed and found by its own rule,
+// extra by another that has no place in its word. No rule of these has counts, whose digits would
+// stand at the letter too.
 type witness struct {
 	what, rule, other string
 	word, l           int
@@ -37,9 +37,8 @@ var witnesses = []witness{
 	{"letter within a word", "qalqalah", "moon-lam", 0, 1},
 }
 
-// TestCheckShapes brings letters into each state that Check knows, and looks at
-// them: in their colour, and in grey told apart from the other states and from
-// a letter of which nothing is said.
+// TestCheckShapes brings letters into each state that Check knows, and looks at them: in their
+// colour, and in grey told apart from the other states and from a letter of which nothing is said.
 func TestCheckShapes(t *testing.T) {
 	s := serve(t, "/", built(t))
 	inEngines(t, func(t *testing.T, b engine.Browser) {
@@ -93,8 +92,8 @@ func TestForcedColours(t *testing.T) {
 	})
 }
 
-// through brings a letter into every state and returns its surroundings in each,
-// and before anything was said of it ("plain").
+// through brings a letter into every state and returns its surroundings in each, and before
+// anything was said of it ("plain").
 func (p *page) through(s *server, x witness, colours bool) map[string]mask {
 	p.t.Helper()
 	text, err := theText()
@@ -117,8 +116,9 @@ func (p *page) through(s *server, x witness, colours bool) map[string]mask {
 		im, boxes := p.inColour(what, onLines(a), ends, want)
 		seen[name] = dark(im, p.below(onLines(a), boxes[x.l]))
 		letters[name] = dark(im, upper(boxes[x.l]))
-		// WebKit's port for GTK lifts a word's letters by the marks at its end, and those of another colour by their own:
-		// what is drawn there moves whatever the page does (site-src/PAINTING.md).
+		// WebKit's port for GTK lifts a word's letters by the marks at its end, and those of
+		// another colour by their own: what is drawn there moves whatever the page does
+		// (site-src/PAINTING.md).
 		if part, n := apart(letters["plain"], letters[name]); part > repeated*2 && p.engine != "webkit" {
 			p.t.Errorf("%s: the letter is not where it was: %.0f%% of it differs, %d pixels", what, part*100, n)
 		}

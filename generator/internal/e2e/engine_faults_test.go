@@ -18,10 +18,9 @@ func notChromium(t *testing.T, f func(t *testing.T, b engine.Browser)) {
 	})
 }
 
-// TestEngineUpdateFaults takes one version after another, and harms a file of
-// the newer one while it is fetched. The version before stays whole; once the
-// host is right again, the newer one comes whole. FAULTS=all goes round five
-// times, in Chromium too.
+// TestEngineUpdateFaults takes one version after another, and harms a file of the newer one while
+// it is fetched. The version before stays whole; once the host is right again, the newer one comes
+// whole. FAULTS=all goes round five times, in Chromium too.
 func TestEngineUpdateFaults(t *testing.T) {
 	v := versions(t)
 	hows, rounds := []fault{cutOff, signIn, oneByte, missing}, 1
@@ -56,8 +55,8 @@ func TestEngineUpdateFaults(t *testing.T) {
 	})
 }
 
-// TestEngineInterrupted breaks a first visit off twice, by the host and by
-// going away; the third keeps everything.
+// TestEngineInterrupted breaks a first visit off twice, by the host and by going away; the third
+// keeps everything.
 func TestEngineInterrupted(t *testing.T) {
 	files := edition(t, everyKind(1))
 	notChromium(t, func(t *testing.T, b engine.Browser) {

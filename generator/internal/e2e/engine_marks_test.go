@@ -12,8 +12,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// inColour holds a picture against the letters of one word: each that is named
-// has its colour and no ink, and no other has any of the colours.
+// inColour holds a picture against the letters of one word: each that is named has its colour and
+// no ink, and no other has any of the colours.
 func (p *page) inColour(what, word string, ends []int, want map[int]color.RGBA) (*image.RGBA, []box) {
 	p.t.Helper()
 	ink := p.colour("var(--ink)")
@@ -45,8 +45,7 @@ func (p *page) inColour(what, word string, ends []int, want map[int]color.RGBA) 
 	return im, boxes
 }
 
-// oneMark is a letter to be marked, by rule and reference; letters and words
-// count from 0.
+// oneMark is a letter to be marked, by rule and reference; letters and words count from 0.
 type oneMark struct {
 	what, rule, family   string
 	surah, ayah, word, l int
@@ -91,8 +90,7 @@ func spots(t *testing.T, text *mushaf.Text) []oneMark {
 	return list
 }
 
-// TestMarkColours marks letters one at a time: the mark is seen on its letter
-// and on no other.
+// TestMarkColours marks letters one at a time: the mark is seen on its letter and on no other.
 func TestMarkColours(t *testing.T) {
 	text, err := theText()
 	if err != nil {

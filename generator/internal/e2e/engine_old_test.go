@@ -8,8 +8,8 @@ import (
 	"sutur/generator/internal/mushaf"
 )
 
-// TestWithoutHighlights takes the highlights away, as in a browser that is too
-// old for them: the whole word takes the colour, and no other word.
+// TestWithoutHighlights takes the highlights away, as in a browser that is too old for them: the
+// whole word takes the colour, and no other word.
 func TestWithoutHighlights(t *testing.T) {
 	text, err := theText()
 	if err != nil {

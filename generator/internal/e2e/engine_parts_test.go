@@ -8,11 +8,10 @@ import (
 	"sutur/generator/internal/engine"
 )
 
-// TestPartAgain loses a part of the script that is fetched when it is needed:
-// it does not come, or comes and does not run. Whatever the engine asks for
-// again by itself, the button beside the words gets it once the host is right,
-// and changes nothing while it is not. The sample takes each part one way, and
-// leaves Chromium out.
+// TestPartAgain loses a part of the script that is fetched when it is needed: it does not come, or
+// comes and does not run. Whatever the engine asks for again by itself, the button beside the words
+// gets it once the host is right, and changes nothing while it is not. The sample takes each part
+// one way, and leaves Chromium out.
 func TestPartAgain(t *testing.T) {
 	files := built(t)
 	parts := []struct{ part, at, words, again, there string }{

@@ -33,8 +33,8 @@ func (p *page) shot() *image.RGBA {
 	return out
 }
 
-// picture saves what is seen, in colour and in grey, for a person to look at:
-// into the folder that the variable SUTUR_PICTURES names, if it names one.
+// picture saves what is seen, in colour and in grey, for a person to look at: into the folder that
+// the variable SUTUR_PICTURES names, if it names one.
 func picture(t testing.TB, name string, im *image.RGBA) {
 	t.Helper()
 	dir := os.Getenv("SUTUR_PICTURES")
@@ -60,8 +60,8 @@ func picture(t testing.TB, name string, im *image.RGBA) {
 	}
 }
 
-// still removes what moves by itself or in its own time, such as a scroll bar
-// that fades, once the fonts are there.
+// still removes what moves by itself or in its own time, such as a scroll bar that fades, once the
+// fonts are there.
 func (p *page) still() {
 	p.t.Helper()
 	eval[any](p, `document.fonts.ready.then(() => {
@@ -72,8 +72,7 @@ func (p *page) still() {
 	})`)
 }
 
-// settled waits until nothing is laid out or painted any more: two pictures in a
-// row are alike.
+// settled waits until nothing is laid out or painted any more: two pictures in a row are alike.
 func (p *page) settled() *image.RGBA {
 	p.t.Helper()
 	p.still()
@@ -106,9 +105,9 @@ func (b box) pixels() image.Rectangle {
 	return image.Rect(up(b.L), up(b.T), max(up(b.L), down(b.R)), max(up(b.T), down(b.B)))
 }
 
-// boxes brings a word into the middle of the screen and gives the box of each of
-// its letters with all that stands on it. WebKit gives the whole of a joined lam
-// and alif to the lam; then the alif is the half on the left, as elsewhere.
+// boxes brings a word into the middle of the screen and gives the box of each of its letters with
+// all that stands on it. WebKit gives the whole of a joined lam and alif to the lam; then the alif
+// is the half on the left, as elsewhere.
 func (p *page) boxes(word string, ends []int) []box {
 	p.t.Helper()
 	p.still()
@@ -142,8 +141,8 @@ func onLines(a letterAt) string {
 	return fmt.Sprintf(`[data-t=passage] .w[data-v="%d"][data-w="%d"]`, a.v, a.w)
 }
 
-// ends is where each letter of a word ends, in UTF-16 units, with the signs that
-// belong to no letter.
+// ends is where each letter of a word ends, in UTF-16 units, with the signs that belong to no
+// letter.
 func ends(text *mushaf.Text, v, w int) []int {
 	word := text.Verses[v].Words[w]
 	var out []int
@@ -172,12 +171,12 @@ func (p *page) colour(css string) color.RGBA {
 	return color.RGBA{c[0], c[1], c[2], c[3]}
 }
 
-// near is how far a channel may be off: less than half a step between any two
-// colours that are told apart here, and more than colour management does.
+// near is how far a channel may be off: less than half a step between any two colours that are told
+// apart here, and more than colour management does.
 const near = 20
 
-// count is how many pixels of a rectangle have a colour. The middle of a stroke
-// has it wholly; its soft edges do not count.
+// count is how many pixels of a rectangle have a colour. The middle of a stroke has it wholly; its
+// soft edges do not count.
 func count(im *image.RGBA, r image.Rectangle, c color.RGBA) int {
 	n := 0
 	r = r.Intersect(im.Bounds())

@@ -15,8 +15,8 @@ import (
 	"sutur/generator/internal/engine"
 )
 
-// media shows the page as on paper, or again as on a screen. Where a driver
-// cannot, the page's own style rules for paper are made rules for the screen.
+// media shows the page as on paper, or again as on a screen. Where a driver cannot, the page's own
+// style rules for paper are made rules for the screen.
 func (p *page) media(kind string) {
 	p.t.Helper()
 	if p.tab == nil {
@@ -47,8 +47,8 @@ func (p *page) media(kind string) {
 	}, "")
 }
 
-// TestPrintInEngines lays practice and answers for paper: everything fits, the
-// marks are in their colour, and what goes to the printer has the same pages.
+// TestPrintInEngines lays practice and answers for paper: everything fits, the marks are in their
+// colour, and what goes to the printer has the same pages.
 func TestPrintInEngines(t *testing.T) {
 	s := serve(t, "/", built(t))
 	inEngines(t, func(t *testing.T, b engine.Browser) {
@@ -66,7 +66,8 @@ func TestPrintInEngines(t *testing.T) {
 		if kinds["practice"] == 0 || kinds["answer"] == 0 {
 			t.Fatalf("the pages are %v, want practice and answers", kinds)
 		}
-		// In its own size, as it is printed: at that of a phone's screen WebKit's port for GTK sets letters on whole pixels.
+		// In its own size, as it is printed: at that of a phone's screen WebKit's port for GTK sets
+		// letters on whole pixels.
 		eval[any](p, `(document.querySelector(".leaves").style.setProperty("--zoom", 1), 0)`)
 		for _, u := range p.unfit() {
 			t.Error(u)
@@ -97,8 +98,7 @@ func TestPrintInEngines(t *testing.T) {
 	})
 }
 
-// pdfPages counts the pages of a document: whose objects stand in the open or
-// in packed streams.
+// pdfPages counts the pages of a document: whose objects stand in the open or in packed streams.
 func pdfPages(data []byte) int {
 	one := regexp.MustCompile(`/Type\s*/Page[^s]`)
 	n := len(one.FindAll(data, -1))

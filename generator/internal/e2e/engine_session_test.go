@@ -10,8 +10,8 @@ import (
 	"sutur/generator/internal/engine"
 )
 
-// TestSessionInEngines is a child's first day: a whole session on a first visit,
-// found again in the record, and then all of it once more without a network.
+// TestSessionInEngines is a child's first day: a whole session on a first visit, found again in the
+// record, and then all of it once more without a network.
 func TestSessionInEngines(t *testing.T) {
 	inEngines(t, func(t *testing.T, b engine.Browser) {
 		files := built(t)
@@ -80,8 +80,8 @@ func TestLessonColours(t *testing.T) {
 	})
 }
 
-// TestGestures strokes, holds and taps twice: the lines do what they are for,
-// nothing is selected, and no menu comes up.
+// TestGestures strokes, holds and taps twice: the lines do what they are for, nothing is selected,
+// and no menu comes up.
 func TestGestures(t *testing.T) {
 	s := serve(t, "/", built(t))
 	inEngines(t, func(t *testing.T, b engine.Browser) {

@@ -16,8 +16,8 @@ type mask struct {
 
 func (m mask) at(x, y int) bool { return x >= 0 && y >= 0 && x < m.w && y < m.h && m.on[y*m.w+x] }
 
-// dark makes the mask of a piece: its commonest grey is the ground, and what is
-// a third of the way from black to white away from it is on.
+// dark makes the mask of a piece: its commonest grey is the ground, and what is a third of the way
+// from black to white away from it is on.
 func dark(im *image.RGBA, r image.Rectangle) mask {
 	m := mask{r.Dx(), r.Dy(), make([]bool, r.Dx()*r.Dy())}
 	var tones [256]int
@@ -41,8 +41,8 @@ func dark(im *image.RGBA, r image.Rectangle) mask {
 	return m
 }
 
-// without is what m has and another mask has not, nor next to it: soft edges of
-// the same stroke are no difference.
+// without is what m has and another mask has not, nor next to it: soft edges of the same stroke are
+// no difference.
 func (m mask) without(o mask) mask {
 	out := mask{m.w, m.h, make([]bool, len(m.on))}
 	for y := range m.h {
@@ -71,8 +71,8 @@ func (m mask) size() (n int) {
 	return n
 }
 
-// apart is how much of what either mask has the other has not, 0 to 1, where
-// they lie best over each other; and how many pixels that is.
+// apart is how much of what either mask has the other has not, 0 to 1, where they lie best over
+// each other; and how many pixels that is.
 func apart(a, b mask) (part float64, pixels int) {
 	part, pixels = 1, a.size()+b.size()
 	if pixels == 0 {
@@ -100,11 +100,10 @@ func apart(a, b mask) (part float64, pixels int) {
 	return part, pixels
 }
 
-// below is the piece of the screen under a letter of a word in which the sign of
-// its state stands. It is found from the word's line, which is 2.15 letter sizes
-// high, because engines disagree on how high a letter's box is. The letter itself
-// is left out: WebKit's port for GTK lifts letters anew where their colour begins
-// and ends.
+// below is the piece of the screen under a letter of a word in which the sign of its state stands.
+// It is found from the word's line, which is 2.15 letter sizes high, because engines disagree on
+// how high a letter's box is. The letter itself is left out: WebKit's port for GTK lifts letters
+// anew where their colour begins and ends.
 func (p *page) below(word string, b box) image.Rectangle {
 	p.t.Helper()
 	w := eval[box](p, fmt.Sprintf(`(() => {

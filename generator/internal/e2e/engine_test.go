@@ -65,8 +65,8 @@ func inEngines(t *testing.T, f func(t *testing.T, b engine.Browser)) {
 	}
 }
 
-// newTab is newPage in any engine. Its screen has engine.Scale pixels for each
-// CSS pixel, and it is touched where the engine's driver has fingers.
+// newTab is newPage in any engine. Its screen has engine.Scale pixels for each CSS pixel, and it is
+// touched where the engine's driver has fingers.
 func newTab(t testing.TB, b engine.Browser) *page {
 	t.Helper()
 	ctx, cancel := context.WithTimeout(context.Background(), patience)
@@ -128,8 +128,7 @@ func (p *page) keys(text string) {
 	p.do(chromedp.KeyEvent(text))
 }
 
-// offline takes the network away where the driver can; the host is stopped by
-// whoever asks for it.
+// offline takes the network away where the driver can; the host is stopped by whoever asks for it.
 func (p *page) offline() {
 	p.t.Helper()
 	p.must(func(ctx context.Context, _ string) error {
@@ -153,8 +152,8 @@ func (p *page) asked() {
 	p.requests = append(p.requests, list...)
 }
 
-// hear gathers what a tab's console has said: from its driver, or else from the
-// page, if overheard serves it.
+// hear gathers what a tab's console has said: from its driver, or else from the page, if overheard
+// serves it.
 func (p *page) hear() {
 	if p.tab == nil {
 		return

@@ -6,8 +6,8 @@ import (
 	"sutur/generator/internal/engine"
 )
 
-// TestReferenceWordsInEngines lays the reference words in every engine, for a
-// person to look at (SUTUR_PICTURES): each is drawn.
+// TestReferenceWordsInEngines lays the reference words in every engine, for a person to look at
+// (SUTUR_PICTURES): each is drawn.
 func TestReferenceWordsInEngines(t *testing.T) {
 	files := built(t)
 	list := refWords(t)

@@ -14,16 +14,15 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// A face is a reading font that a device may have. The tests bring their own,
-// so that what the machine has installed decides nothing.
+// A face is a reading font that a device may have. The tests bring their own, so that what the
+// machine has installed decides nothing.
 type face struct {
 	pkg  string // below site-src/node_modules
 	name string // how a PDF names it
 }
 
-// The narrowest and the widest of the fonts tried: a line of a lesson is 0.29
-// and 0.72 letter sizes long per character, against 0.39 in Times and 0.46 in
-// Noto Serif.
+// The narrowest and the widest of the fonts tried: a line of a lesson is 0.29 and 0.72 letter sizes
+// long per character, against 0.39 in Times and 0.46 in Noto Serif.
 var faces = []face{
 	{"@fontsource/saira-extra-condensed", "SairaExtraCondensed"},
 	{"@fontsource/opendyslexic", "OpenDyslexic"},
@@ -31,10 +30,9 @@ var faces = []face{
 
 var bookFont = regexp.MustCompile(`--book: "([^"]+)"`)
 
-// wear gives every page opened from now on a font in the place of the first
-// that the style sheets ask for, as if the device had it under that name. Bytes
-// handed over by script are no request, which the pages' policy would refuse. A
-// face without a package is the device's own.
+// wear gives every page opened from now on a font in the place of the first that the style sheets
+// ask for, as if the device had it under that name. Bytes handed over by script are no request,
+// which the pages' policy would refuse. A face without a package is the device's own.
 func (p *page) wear(f face) {
 	p.t.Helper()
 	if f.pkg == "" {
@@ -104,9 +102,8 @@ func (p *page) read(name string, to any) {
 	}
 }
 
-// TestPrintFaces lays out every kind of sheet with a narrow and a wide reading
-// font: all has its place on either paper, and the sheets keep what
-// TestPrintSheets asks of them.
+// TestPrintFaces lays out every kind of sheet with a narrow and a wide reading font: all has its
+// place on either paper, and the sheets keep what TestPrintSheets asks of them.
 func TestPrintFaces(t *testing.T) {
 	s := serve(t, "/", built(t))
 	text := printText(t)

@@ -15,9 +15,9 @@ import (
 	"sutur/generator/internal/bundle"
 )
 
-// The variable FAULTS=all runs every file with every fault and prints counts,
-// FAULTS=100 so many of them; without it a small sample is run. SITES names folders, separated by colons, with
-// three versions built elsewhere, to be tried in place of the project's own.
+// The variable FAULTS=all runs every file with every fault and prints counts, FAULTS=100 so many of
+// them; without it a small sample is run. SITES names folders, separated by colons, with three
+// versions built elsewhere, to be tried in place of the project's own.
 func allFaults() bool { return os.Getenv("FAULTS") == "all" }
 
 // sampleOf returns the first two cases, or all of them.
@@ -122,9 +122,8 @@ func (c tally) log(t *testing.T, what string) {
 	t.Logf("%s:%s", what, b.String())
 }
 
-// TestUpdateFaults harms each file of a newer version while it is fetched. The
-// version before must stay whole, and the newer one come whole once the host is
-// right again.
+// TestUpdateFaults harms each file of a newer version while it is fetched. The version before must
+// stay whole, and the newer one come whole once the host is right again.
 func TestUpdateFaults(t *testing.T) {
 	v := versions(t)
 	names := changed(v[0], v[1])
@@ -181,8 +180,8 @@ func TestUpdateFaults(t *testing.T) {
 	count.log(t, "update")
 }
 
-// heals opens the site from a host that is right again, twice as a family
-// would, accepts a newer version, and says what is still wrong.
+// heals opens the site from a host that is right again, twice as a family would, accepts a newer
+// version, and says what is still wrong.
 func heals(p *page, s *server, f *harm, want []bundle.File) string {
 	for range 2 {
 		p.visit(s.address)
@@ -209,8 +208,8 @@ func versionOf(files []bundle.File) string {
 	return "none"
 }
 
-// TestFirstVisitFaults harms each file on the very first visit. Nothing may be
-// called kept that is not, and the next visit makes it whole.
+// TestFirstVisitFaults harms each file on the very first visit. Nothing may be called kept that is
+// not, and the next visit makes it whole.
 func TestFirstVisitFaults(t *testing.T) {
 	v := versions(t)
 	var names []string
@@ -266,8 +265,8 @@ func TestFirstVisitFaults(t *testing.T) {
 	count.log(t, "first visit")
 }
 
-// tried waits until the first visit in another tab has kept everything, or has
-// met its fault and given up; it returns the state of the worker in use.
+// tried waits until the first visit in another tab has kept everything, or has met its fault and
+// given up; it returns the state of the worker in use.
 func (p *page) tried(f *harm) string {
 	idle := 0
 	for deadline := time.Now().Add(8 * time.Second); time.Now().Before(deadline) && idle < 6; time.Sleep(50 * time.Millisecond) {

@@ -15,8 +15,7 @@ import (
 // fault is a way in which a host or the line to it fails.
 type fault string
 
-// One file is harmed in one of these ways, or the host goes down when it is
-// asked for.
+// One file is harmed in one of these ways, or the host goes down when it is asked for.
 const (
 	missing fault = "missing" // 404
 	cutOff  fault = "cut"     // half of it, as if it were all

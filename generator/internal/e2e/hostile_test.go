@@ -8,8 +8,8 @@ import (
 	"testing"
 )
 
-// TestNamesStayApart gives a learner a name that turns the direction of what
-// comes after it: the sentences around it are not turned.
+// TestNamesStayApart gives a learner a name that turns the direction of what comes after it: the
+// sentences around it are not turned.
 func TestNamesStayApart(t *testing.T) {
 	s := serve(t, "/", built(t))
 	for name, given := range map[string]string{"an override": "\u202ename", "an open isolate": "\u2067name", "an end of isolates": "\u2069\u202ename", "Arabic": "\u0645\u0631\u064a\u0645 3"} {
@@ -39,8 +39,8 @@ func TestNamesStayApart(t *testing.T) {
 	}
 }
 
-// TestTrustedTypes: on a host that lets only trusted addresses be run as
-// scripts, the site is kept all the same.
+// TestTrustedTypes: on a host that lets only trusted addresses be run as scripts, the site is kept
+// all the same.
 func TestTrustedTypes(t *testing.T) {
 	s := serve(t, "/", built(t), func(h http.Handler) http.Handler {
 		return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {

@@ -23,7 +23,8 @@ func tool(t testing.TB, name string) string {
 	return p
 }
 
-// TestHTML runs an HTML validator (html-validate, its presets recommended and standard) over every page as it is served.
+// TestHTML runs an HTML validator (html-validate, its presets recommended and standard) over every
+// page as it is served.
 func TestHTML(t *testing.T) {
 	dir, n := t.TempDir(), 0
 	for _, f := range built(t) {
@@ -67,8 +68,8 @@ var (
 	namespace = regexp.MustCompile(`^http://www\.w3\.org/(?:2000/svg|1999/xlink|1999/xhtml)$`)
 )
 
-// TestNoOtherHost reads every file of text: none names an address on another host. Licence texts may, and so may the
-// names of XML namespaces, which are no addresses.
+// TestNoOtherHost reads every file of text: none names an address on another host. Licence texts
+// may, and so may the names of XML namespaces, which are no addresses.
 func TestNoOtherHost(t *testing.T) {
 	read := 0
 	for _, f := range built(t) {

@@ -15,8 +15,8 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
-// TestUpdate: a newer version is fetched in the background, said politely, and
-// used when the reader asks for it; what was kept stays.
+// TestUpdate: a newer version is fetched in the background, said politely, and used when the reader
+// asks for it; what was kept stays.
 func TestUpdate(t *testing.T) {
 	s := serve(t, "/a/b/", built(t))
 	p := newPage(t)
@@ -28,7 +28,8 @@ func TestUpdate(t *testing.T) {
 	p.open(s.address + "#/record")
 	p.do(chromedp.Reload())
 	p.wait("the notice of a newer version", visible(hook("notice-update")+" "+hook("notice-action")))
-	// Pages and other files with a fixed name are asked for again, and a page that is loaded asks for a few by itself.
+	// Pages and other files with a fixed name are asked for again, and a page that is loaded asks
+	// for a few by itself.
 	most := int64(10)
 	for _, f := range built(t) {
 		if strings.Count(path.Base(f.Name), ".") < 2 {
@@ -50,8 +51,8 @@ func TestUpdate(t *testing.T) {
 	p.wait("the record", visible(hook("session")))
 }
 
-// TestBackup saves the record to a file, reads it in another profile, and
-// refuses what is no backup with nothing changed.
+// TestBackup saves the record to a file, reads it in another profile, and refuses what is no backup
+// with nothing changed.
 func TestBackup(t *testing.T) {
 	s := serve(t, "/", built(t))
 	dir := t.TempDir()

@@ -15,13 +15,12 @@ import (
 	"sutur/generator/internal/engine"
 )
 
-// promised is how old a mark may be and still be lost when the browser is
-// killed. DEVELOPERS.md says what was measured. The sample, which runs beside
-// all other tests and may have little of the machine, is given more.
+// promised is how old a mark may be and still be lost when the browser is killed. DEVELOPERS.md
+// says what was measured. The sample, which runs beside all other tests and may have little of the
+// machine, is given more.
 const promised, sampled = 100 * time.Millisecond, time.Second
 
-// reports hears from a page that marks: how many marks there are, and when the
-// last was made.
+// reports hears from a page that marks: how many marks there are, and when the last was made.
 type reports struct {
 	mu    sync.Mutex
 	times []time.Time // of each mark of this run
@@ -43,9 +42,8 @@ func (r *reports) habit(h http.Handler) http.Handler {
 	})
 }
 
-// TestKillFaults kills the browser while marks are made, and looks for them in the
-// next start: none that is older than promised may be missing. FAULTS=all kills
-// a hundred times in each engine.
+// TestKillFaults kills the browser while marks are made, and looks for them in the next start: none
+// that is older than promised may be missing. FAULTS=all kills a hundred times in each engine.
 func TestKillFaults(t *testing.T) {
 	kills, most := 2, sampled
 	if allFaults() {

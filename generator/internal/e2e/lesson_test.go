@@ -7,8 +7,8 @@ import (
 	"testing"
 )
 
-// TestLessons opens every lesson: its examples are coloured by letters, its
-// text is the source's, and it leads to lines with its rule chosen.
+// TestLessons opens every lesson: its examples are coloured by letters, its text is the source's,
+// and it leads to lines with its rule chosen.
 func TestLessons(t *testing.T) {
 	files := built(t)
 	s := serve(t, "/", files)
@@ -58,8 +58,8 @@ func TestLessons(t *testing.T) {
 	p.stayedAt(s.address)
 }
 
-// TestLinks follows every relative address of every page: all lead to a file
-// of the site, and to a place in it where one is named.
+// TestLinks follows every relative address of every page: all lead to a file of the site, and to a
+// place in it where one is named.
 func TestLinks(t *testing.T) {
 	files := built(t)
 	pages := map[string]string{}

@@ -11,8 +11,9 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
-// TestLetterToLesson asks about a letter of the lines, goes to the lesson of its rule and comes back to the same lines, with
-// the mark that was made; then takes the lines that the lesson proposes.
+// TestLetterToLesson asks about a letter of the lines, goes to the lesson of its rule and comes
+// back to the same lines, with the mark that was made; then takes the lines that the lesson
+// proposes.
 func TestLetterToLesson(t *testing.T) {
 	s := serve(t, "/a/b/", built(t))
 	p := newPage(t)
@@ -57,9 +58,9 @@ func TestLetterToLesson(t *testing.T) {
 
 var sheet = regexp.MustCompile(`/Type /Page\b`)
 
-// TestLessonsOnPaper prints every page that is read, with the device's own font,
-// a narrow and a wide one: one sheet or two upright, not more than three where
-// the paper lies on its side, and nothing wider than the sheet.
+// TestLessonsOnPaper prints every page that is read, with the device's own font, a narrow and a
+// wide one: one sheet or two upright, not more than three where the paper lies on its side, and
+// nothing wider than the sheet.
 func TestLessonsOnPaper(t *testing.T) {
 	s := serve(t, "/", built(t))
 	for _, f := range append([]face{{name: "the device's"}}, faces...) {
@@ -80,7 +81,8 @@ func lessonsOnPaper(t *testing.T, s *server, font face) {
 		p.open(s.address + f.Name)
 		p.do(waitFonts())
 		var doc []byte
-		// As narrow as A4 and as short as Letter, and the other way round: what fits this fits both.
+		// As narrow as A4 and as short as Letter, and the other way round: what fits this fits
+		// both.
 		for _, x := range []struct {
 			wide, high float64 // inches
 			most       int
@@ -106,8 +108,8 @@ func lessonsOnPaper(t *testing.T, s *server, font face) {
 	}
 }
 
-// sideways lists what stands out to a side when the page is laid out for paper
-// with so many millimetres between its margins.
+// sideways lists what stands out to a side when the page is laid out for paper with so many
+// millimetres between its margins.
 func (p *page) sideways(wide float64) []string {
 	p.t.Helper()
 	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})

@@ -11,8 +11,9 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// plainSurahs reads surahs as the app does, and writes each verse as lines: its text; word by word the text, the pause
-// sign and whether it is under a line, and its letters; and its events. plainVerse writes the same here.
+// plainSurahs reads surahs as the app does, and writes each verse as lines: its text; word by word
+// the text, the pause sign and whether it is under a line, and its letters; and its events.
+// plainVerse writes the same here.
 const plainSurahs = `import { loadCatalogue, verses } from "./text/data.ts";
 const page = fetch("index.html").then(r => r.text()).then(t => new DOMParser().parseFromString(t, "text/html").documentElement.dataset);
 const catalogue = page.then(d => loadCatalogue(d.catalogue!, d.sha!));
@@ -45,8 +46,8 @@ func plainVerse(v *mushaf.Verse, events []recite.Event) string {
 	return strings.Join(lines, "\n")
 }
 
-// TestSurahs holds what the app reads from the file of every surah against the text and the engine: text, words, letters
-// and every event.
+// TestSurahs holds what the app reads from the file of every surah against the text and the engine:
+// text, words, letters and every event.
 func TestSurahs(t *testing.T) {
 	text, err := theText()
 	if err != nil {

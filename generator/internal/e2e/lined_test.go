@@ -8,9 +8,8 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
-// linedWords is what bears the line of a prostration on screen: the words'
-// texts, how many text nodes they have, and the names of the groups around
-// them.
+// linedWords is what bears the line of a prostration on screen: the words' texts, how many text
+// nodes they have, and the names of the groups around them.
 type linedWords struct {
 	Words  []string
 	Nodes  []int
@@ -38,9 +37,9 @@ const seeLined = `(() => {
 	};
 })()`
 
-// TestProstrationLine looks for the line over the words of every prostration,
-// on screen and on both sheets: over these words and no others, each still one
-// node of the text, named once for a screen reader.
+// TestProstrationLine looks for the line over the words of every prostration, on screen and on both
+// sheets: over these words and no others, each still one node of the text, named once for a screen
+// reader.
 func TestProstrationLine(t *testing.T) {
 	text, err := theText()
 	if err != nil {

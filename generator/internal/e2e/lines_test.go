@@ -24,16 +24,15 @@ var theText = sync.OnceValues(func() (*mushaf.Text, error) {
 	return build.Text(abs)
 })
 
-// letterAt is a letter on screen: verse of the lines, word, and where its
-// letter begins and ends in the word, in UTF-16 units; all from 0.
+// letterAt is a letter on screen: verse of the lines, word, and where its letter begins and ends in
+// the word, in UTF-16 units; all from 0.
 type letterAt struct {
 	v, w, l  int
 	from, to int
 }
 
-// places asks the engine, not the page, for the letters that bear a rule in
-// verses from-to of a surah when the reader stops at verse ends. Sounds that
-// are not written are left out.
+// places asks the engine, not the page, for the letters that bear a rule in verses from-to of a
+// surah when the reader stops at verse ends. Sounds that are not written are left out.
 func places(t testing.TB, rule string, surah, from, to int) []letterAt {
 	t.Helper()
 	text, err := theText()
@@ -79,8 +78,8 @@ func hook(name string) string { return fmt.Sprintf(`[data-t="%s"]`, name) }
 // click clicks the element with a hook.
 func (p *page) click(name string) { p.t.Helper(); p.clickOn(hook(name)) }
 
-// clickOn brings an element into view and clicks its middle, once nothing else
-// lies over it and it has stood still for two frames.
+// clickOn brings an element into view and clicks its middle, once nothing else lies over it and it
+// has stood still for two frames.
 func (p *page) clickOn(selector string) {
 	p.t.Helper()
 	p.wait("a control "+selector, visible(selector))
@@ -148,8 +147,8 @@ func (p *page) tap(a letterAt) {
 	p.press(at[0], at[1])
 }
 
-// marked returns the letters that are coloured as marks on the lines, by the
-// ranges of the highlights of the family.
+// marked returns the letters that are coloured as marks on the lines, by the ranges of the
+// highlights of the family.
 func (p *page) marked(family string) int {
 	p.t.Helper()
 	return eval[int](p, fmt.Sprintf(`[...(CSS.highlights.get("f-%s") ?? [])].length`, family))

@@ -20,8 +20,7 @@ import (
 // drawn is true once the app has put its first screen up.
 const drawn = `document.querySelector("#app") && document.querySelector("#app").getAttribute("aria-busy") !== "true" && document.querySelector("#app").children.length > 0`
 
-// kept is true once the service worker has stored everything and serves the
-// page.
+// kept is true once the service worker has stored everything and serves the page.
 const kept = `navigator.serviceWorker && navigator.serviceWorker.controller && navigator.serviceWorker.controller.state === "activated"`
 
 func TestLoads(t *testing.T) {
@@ -52,8 +51,8 @@ func TestBelowAPath(t *testing.T) {
 	p.stayedAt(s.address)
 }
 
-// TestHostThatDeclaresGzip: some hosts call every .gz file a content encoding,
-// and the browser then unpacks it before the page sees it.
+// TestHostThatDeclaresGzip: some hosts call every .gz file a content encoding, and the browser then
+// unpacks it before the page sees it.
 func TestHostThatDeclaresGzip(t *testing.T) {
 	s := serve(t, "/", built(t), func(h http.Handler) http.Handler {
 		return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
@@ -72,8 +71,7 @@ func TestHostThatDeclaresGzip(t *testing.T) {
 	p.wait("the first screen without a host", drawn)
 }
 
-// TestNoSidewaysScroll looks at every page in the widths of a phone and of a
-// desk.
+// TestNoSidewaysScroll looks at every page in the widths of a phone and of a desk.
 func TestNoSidewaysScroll(t *testing.T) {
 	files := built(t)
 	s := serve(t, "/", files)
@@ -122,8 +120,8 @@ func TestWithoutScript(t *testing.T) {
 	p.calm()
 }
 
-// TestFirstOpenOverTheWire counts what a phone loads before the service worker
-// starts to store the rest, with the text files compressed as hosts do it.
+// TestFirstOpenOverTheWire counts what a phone loads before the service worker starts to store the
+// rest, with the text files compressed as hosts do it.
 func TestFirstOpenOverTheWire(t *testing.T) {
 	s := serve(t, "/", built(t), gzipped)
 	p := newPage(t)
@@ -170,8 +168,8 @@ func gzipped(h http.Handler) http.Handler {
 	})
 }
 
-// replace returns files with one that begins with prefix changed, unpacked and
-// packed again if it is a .gz file.
+// replace returns files with one that begins with prefix changed, unpacked and packed again if it
+// is a .gz file.
 func replace(t testing.TB, files []bundle.File, prefix string, change func([]byte) []byte) []bundle.File {
 	t.Helper()
 	for i, f := range files {

@@ -6,9 +6,8 @@ import (
 	"testing"
 )
 
-// putSessions replaces the sessions on the device by so many of the one learner,
-// who has been taught their rules; what is made of them is made anew when the
-// site is opened.
+// putSessions replaces the sessions on the device by so many of the one learner, who has been
+// taught their rules; what is made of them is made anew when the site is opened.
 const putSessions = `(async () => {
 	const ask = r => new Promise((ok, no) => { r.onsuccess = () => ok(r.result); r.onerror = () => no(r.error); });
 	const db = await ask(indexedDB.open("sutur")), [l] = await ask(db.transaction("learners").objectStore("learners").getAll());
@@ -26,8 +25,8 @@ const putSessions = `(async () => {
 	return 0;
 })()`
 
-// TestManySessions opens a record of many sessions: every screen works, and the
-// list comes in pages.
+// TestManySessions opens a record of many sessions: every screen works, and the list comes in
+// pages.
 func TestManySessions(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
@@ -49,9 +48,8 @@ func TestManySessions(t *testing.T) {
 	p.calm()
 }
 
-// BenchmarkOpenRecord opens Today, lines and the record with few sessions and
-// with many, by turns: to the plan, the lines and the list. It reports medians
-// and how many times the few the many take.
+// BenchmarkOpenRecord opens Today, lines and the record with few sessions and with many, by turns:
+// to the plan, the lines and the list. It reports medians and how many times the few the many take.
 func BenchmarkOpenRecord(b *testing.B) {
 	s := serve(b, "/", built(b))
 	screens := []struct{ name, hash, shown string }{

@@ -9,8 +9,8 @@ import (
 	"sutur/generator/internal/build"
 )
 
-// modulePage opens a page of the built site that shows no screen of the app, and runs source in it: TypeScript that
-// imports the app's modules as a file of site-src/app would.
+// modulePage opens a page of the built site that shows no screen of the app, and runs source in it:
+// TypeScript that imports the app's modules as a file of site-src/app would.
 func modulePage(t testing.TB, source string) *page {
 	t.Helper()
 	abs, err := filepath.Abs(root)

@@ -5,8 +5,8 @@ import (
 	"testing"
 )
 
-// entriesOf is an expression: the sessions on the device if their entries are
-// the same sessions without their marks, each in its month; else -1.
+// entriesOf is an expression: the sessions on the device if their entries are the same sessions
+// without their marks, each in its month; else -1.
 const entriesOf = `(async () => {
 	const ask = r => new Promise((ok, no) => { r.onsuccess = () => ok(r.result); r.onerror = () => no(r.error); });
 	const db = await ask(indexedDB.open("sutur")), tx = db.transaction(["sessions", "months"]), months = tx.objectStore("months");
@@ -25,8 +25,8 @@ func (p *page) entries(what string, n int) {
 	p.wait(fmt.Sprintf("%d sessions and their entries: %s", n, what), fmt.Sprintf(`(%s.then(x => { globalThis.there = x; }), globalThis.there === %d)`, entriesOf, n))
 }
 
-// TestEntriesFollow: whatever happens to sessions, their entries follow, and
-// what comes back by Undo comes with its marks.
+// TestEntriesFollow: whatever happens to sessions, their entries follow, and what comes back by
+// Undo comes with its marks.
 func TestEntriesFollow(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
@@ -72,8 +72,8 @@ func TestEntriesFollow(t *testing.T) {
 	p.calm()
 }
 
-// TestEntriesMadeAnew: entries that are missing or wrong are made of the
-// sessions; nothing is said, and the record shows what there is.
+// TestEntriesMadeAnew: entries that are missing or wrong are made of the sessions; nothing is said,
+// and the record shows what there is.
 func TestEntriesMadeAnew(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
@@ -123,8 +123,8 @@ func TestEntriesMadeAnew(t *testing.T) {
 	p.calm()
 }
 
-// TestLearnersLost: where no learner is left but sessions are, they are shown;
-// nobody is welcomed as if there were none.
+// TestLearnersLost: where no learner is left but sessions are, they are shown; nobody is welcomed
+// as if there were none.
 func TestLearnersLost(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)

@@ -11,8 +11,8 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
-// covered lists the controls that the notice lies over and that cannot be
-// scrolled free of it, and the main buttons that it lies over at all.
+// covered lists the controls that the notice lies over and that cannot be scrolled free of it, and
+// the main buttons that it lies over at all.
 const covered = `(async () => {
 	const frames = async () => { for (let i = 0; i < 3; i++) await new Promise(r => requestAnimationFrame(() => setTimeout(r))); };
 	await frames();
@@ -33,9 +33,9 @@ const covered = `(async () => {
 	return bad.join();
 })()`
 
-// TestNoticeCoversNothing shows a notice that stays, on every screen and in the
-// narrowest and a common width of phones: the main button is not under it, and
-// any other control can be scrolled free.
+// TestNoticeCoversNothing shows a notice that stays, on every screen and in the narrowest and a
+// common width of phones: the main button is not under it, and any other control can be scrolled
+// free.
 func TestNoticeCoversNothing(t *testing.T) {
 	s := serve(t, "/", edition(t, everyKind(1)))
 	p := newPage(t)
@@ -82,8 +82,8 @@ func TestNoticeCoversNothing(t *testing.T) {
 	}
 }
 
-// photo saves what Chromium shows in the folder that SUTUR_PICTURES names, if
-// it names one: in the light and in the dark.
+// photo saves what Chromium shows in the folder that SUTUR_PICTURES names, if it names one: in the
+// light and in the dark.
 func (p *page) photo(name string) {
 	p.t.Helper()
 	dir := os.Getenv("SUTUR_PICTURES")

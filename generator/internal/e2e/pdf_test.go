@@ -11,10 +11,10 @@ import (
 	"strings"
 )
 
-// A pdf is what a test wants to know of a printed document. The reader below
-// reads as much of PDF (ISO 32000-1) as Chromium writes: objects in the body or
-// in object streams, Flate streams, text shown by Tj and TJ in fonts with
-// two-byte codes, and in Type 3 fonts, which have one-byte codes. Anything else it meets there is an error, not a guess.
+// A pdf is what a test wants to know of a printed document. The reader below reads as much of PDF
+// (ISO 32000-1) as Chromium writes: objects in the body or in object streams, Flate streams, text
+// shown by Tj and TJ in fonts with two-byte codes, and in Type 3 fonts, which have one-byte codes.
+// Anything else it meets there is an error, not a guess.
 type pdf struct {
 	objects map[int]pdfObject
 	Pages   []pdfPage
@@ -31,8 +31,8 @@ type pdfPage struct {
 	Glyphs        []pdfGlyph
 }
 
-// A pdfGlyph is one glyph shown: where its origin stands, in points from the
-// page's lower left corner, and what of the page was left unclipped there.
+// A pdfGlyph is one glyph shown: where its origin stands, in points from the page's lower left
+// corner, and what of the page was left unclipped there.
 type pdfGlyph struct {
 	Font string
 	Code int
@@ -123,8 +123,7 @@ func (p *pdf) unpackObjects(o pdfObject) error {
 	return nil
 }
 
-// entry returns what follows a name in a dictionary, up to the next name or
-// line's end.
+// entry returns what follows a name in a dictionary, up to the next name or line's end.
 func entry(dict, name string) string {
 	_, after, ok := strings.Cut(dict, "/"+name+" ")
 	if !ok {
@@ -231,8 +230,8 @@ func (p *pdf) embedded(font string) bool {
 	return ok && strings.Contains(d.dict, "/FontFile")
 }
 
-// A pdfFace is a font as a page uses it: the advance of its glyphs in
-// thousandths of the size, and of those not listed.
+// A pdfFace is a font as a page uses it: the advance of its glyphs in thousandths of the size, and
+// of those not listed.
 type pdfFace struct {
 	name  string
 	bytes int // of a code
@@ -273,8 +272,7 @@ func widths(dict string) (map[int]float64, float64) {
 	return list, other
 }
 
-// drawnWidths reads the advances of a Type 3 font (9.6.5), whose glyphs have
-// units of their own.
+// drawnWidths reads the advances of a Type 3 font (9.6.5), whose glyphs have units of their own.
 func drawnWidths(dict string) map[int]float64 {
 	list := map[int]float64{}
 	var unit float64

@@ -14,8 +14,7 @@ import (
 	"sutur/generator/internal/colour"
 )
 
-// module bundles one script for evaluation in a page: contents may import from
-// the app's folder.
+// module bundles one script for evaluation in a page: contents may import from the app's folder.
 func module(t testing.TB, contents string) string {
 	t.Helper()
 	abs, err := filepath.Abs(filepath.Join(root, build.SourceDir, "app"))
@@ -32,8 +31,8 @@ func module(t testing.TB, contents string) string {
 	return string(r.OutputFiles[0].Contents) + ";0"
 }
 
-// TestColoursAsTheGenerator holds the browser's colour formulas against the
-// table of values that package colour writes.
+// TestColoursAsTheGenerator holds the browser's colour formulas against the table of values that
+// package colour writes.
 func TestColoursAsTheGenerator(t *testing.T) {
 	data, err := os.ReadFile("../colour/testdata/vectors.json")
 	if err != nil {
@@ -125,8 +124,8 @@ func TestColoursAsTheGenerator(t *testing.T) {
 	}
 }
 
-// TestPencils sets pencils on the print screen: the page and the paper follow,
-// and what is hard to tell apart is said.
+// TestPencils sets pencils on the print screen: the page and the paper follow, and what is hard to
+// tell apart is said.
 func TestPencils(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)

@@ -11,8 +11,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// spot is the lines of a link: the rule, verses, and words from 1 where the
-// lines begin or end within a verse (0 for none).
+// spot is the lines of a link: the rule, verses, and words from 1 where the lines begin or end
+// within a verse (0 for none).
 type spot struct {
 	rule     string
 	from, to [3]int
@@ -62,8 +62,8 @@ func (p *page) href(name string) string {
 	return eval[string](p, fmt.Sprintf(`document.querySelector(%q).getAttribute("href")`, hook(name)))
 }
 
-// TestToday: the card goes from settling in to the first rule, and the figure
-// it gives is what the engine finds in the lines it opens.
+// TestToday: the card goes from settling in to the first rule, and the figure it gives is what the
+// engine finds in the lines it opens.
 func TestToday(t *testing.T) {
 	text, err := theText()
 	if err != nil {
@@ -96,8 +96,8 @@ func TestToday(t *testing.T) {
 	p.stayedAt(s.address)
 }
 
-// TestLadder: what comes next as bars; an unusual beginning is said and can be
-// undone; an order of one's own is kept.
+// TestLadder: what comes next as bars; an unusual beginning is said and can be undone; an order of
+// one's own is kept.
 func TestLadder(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
@@ -141,8 +141,8 @@ func TestLadder(t *testing.T) {
 	p.calm()
 }
 
-// TestBestLines: in a surah of long verses lines begin and end within verses,
-// where a reader may start and stop.
+// TestBestLines: in a surah of long verses lines begin and end within verses, where a reader may
+// start and stop.
 func TestBestLines(t *testing.T) {
 	text, err := theText()
 	if err != nil {

@@ -30,8 +30,8 @@ func (p *page) place(selector string) (x, y float64) {
 	return at[0], at[1]
 }
 
-// TestPress holds controls down while what they belong to changes: no press is
-// lost, and a slider stays under the finger.
+// TestPress holds controls down while what they belong to changes: no press is lost, and a slider
+// stays under the finger.
 func TestPress(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
@@ -39,7 +39,8 @@ func TestPress(t *testing.T) {
 	p.open(s.address + "#/learner")
 	p.wait("the name", visible(hook("nickname")))
 	p.do(chromedp.SendKeys(chromedp.CSS(hook("nickname")), " and more"))
-	// The field is left by the press; its change is kept and would draw the screen again before the release.
+	// The field is left by the press; its change is kept and would draw the screen again before the
+	// release.
 	x, y := p.place(hook("add-learner"))
 	p.mouse(input.DispatchMouseEventTypeMousePressed, x, y)
 	for n := 0; ; n++ {
@@ -79,8 +80,8 @@ func TestPress(t *testing.T) {
 	p.calm()
 }
 
-// TestAddress draws the choice of lines again between the change of the address
-// and the event that tells of it: the new address is shown all the same.
+// TestAddress draws the choice of lines again between the change of the address and the event that
+// tells of it: the new address is shown all the same.
 func TestAddress(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)

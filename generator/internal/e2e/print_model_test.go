@@ -23,8 +23,8 @@ func printModel(t testing.TB) *page {
 	return p
 }
 
-// TestLineBreaks breaks lines of random words: every word is on one line, in
-// order, and no line is longer than it may be unless it is one word.
+// TestLineBreaks breaks lines of random words: every word is on one line, in order, and no line is
+// longer than it may be unless it is one word.
 func TestLineBreaks(t *testing.T) {
 	p := printModel(t)
 	r := rand.New(rand.NewPCG(1, 2))
@@ -63,8 +63,8 @@ func TestLineBreaks(t *testing.T) {
 	}
 }
 
-// TestPageBreaks: a head is never the last row of a page, no page has more rows
-// than fit, and the last has two where it can.
+// TestPageBreaks: a head is never the last row of a page, no page has more rows than fit, and the
+// last has two where it can.
 func TestPageBreaks(t *testing.T) {
 	p := printModel(t)
 	r := rand.New(rand.NewPCG(3, 4))
@@ -97,8 +97,8 @@ func TestPageBreaks(t *testing.T) {
 	}
 }
 
-// TestPrintParts: the surahs, the pages and the juz each cover the whole text
-// once, and every one can be printed.
+// TestPrintParts: the surahs, the pages and the juz each cover the whole text once, and every one
+// can be printed.
 func TestPrintParts(t *testing.T) {
 	p := printModel(t)
 	for by, want := range map[string]int{"surah": 114, "page": 604, "juz": 30} {
@@ -146,8 +146,8 @@ func TestPrintAddressRoundTrip(t *testing.T) {
 	}
 }
 
-// FuzzPrintAddress: whatever stands after #, the screen has a sheet to show and
-// the reason for what it does not take.
+// FuzzPrintAddress: whatever stands after #, the screen has a sheet to show and the reason for what
+// it does not take.
 func FuzzPrintAddress(f *testing.F) {
 	for _, s := range []string{"#/print", "#/print?sheet=both&juz=30", "#/print?from=78:1&to=79:3&size=48", "#/print?size=1e9", "#/print?page=%", "#/print?from=9999999999:1", "#/print?rule=__proto__&sheet=constructor"} {
 		f.Add(s)

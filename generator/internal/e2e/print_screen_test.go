@@ -66,8 +66,8 @@ func TestPrintRecord(t *testing.T) {
 	p.calm()
 }
 
-// TestPrintAddress opens addresses that cannot be read as they are: the screen
-// says what was found and shows a sheet all the same.
+// TestPrintAddress opens addresses that cannot be read as they are: the screen says what was found
+// and shows a sheet all the same.
 func TestPrintAddress(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
@@ -113,8 +113,8 @@ func TestPrintAddress(t *testing.T) {
 	p.calm()
 }
 
-// TestPrintFromLines goes from the lines to their sheet, and back to other
-// screens, which must not keep the paper's size or colours.
+// TestPrintFromLines goes from the lines to their sheet, and back to other screens, which must not
+// keep the paper's size or colours.
 func TestPrintFromLines(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)

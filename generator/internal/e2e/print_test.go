@@ -16,8 +16,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// paper prints the page as the browser's own print does and reads the result. A
-// hundred pages take their time on a busy machine.
+// paper prints the page as the browser's own print does and reads the result. A hundred pages take
+// their time on a busy machine.
 func (p *page) paper() *pdf {
 	p.t.Helper()
 	ctx, cancel := context.WithTimeout(p.ctx, 5*patience)
@@ -268,8 +268,8 @@ func checkSheets(t *testing.T, text *mushaf.Text, ref string, leaves []laidLeaf,
 	}
 }
 
-// placed lists the letters of a size with their places, each once: a browser
-// paints a joined pair of letters twice when its halves have two colours.
+// placed lists the letters of a size with their places, each once: a browser paints a joined pair
+// of letters twice when its halves have two colours.
 func placed(pg pdfPage, size float64) []pdfGlyph {
 	var out []pdfGlyph
 	for _, g := range pg.Glyphs {
@@ -280,8 +280,7 @@ func placed(pg pdfPage, size float64) []pdfGlyph {
 	return out
 }
 
-// at tells whether two glyphs are the same at the same place, within half a
-// point.
+// at tells whether two glyphs are the same at the same place, within half a point.
 func (g pdfGlyph) at(h pdfGlyph) bool {
 	return g.Code == h.Code && math.Abs(g.X-h.X) < .5 && math.Abs(g.Y-h.Y) < .5
 }
@@ -325,8 +324,8 @@ func TestPrintTotals(t *testing.T) {
 	p.calm()
 }
 
-// TestPrintJuz prints the whole last juz, both sheets, with every rule. It
-// reports what that takes; the bounds are far above it and catch growth only.
+// TestPrintJuz prints the whole last juz, both sheets, with every rule. It reports what that takes;
+// the bounds are far above it and catch growth only.
 func TestPrintJuz(t *testing.T) {
 	if testing.Short() {
 		t.Skip("prints a whole juz; left out with -short")

@@ -6,8 +6,8 @@ import (
 	"testing"
 )
 
-// planScript has the browser's planner and the passage index of the built site
-// in it, but no screen.
+// planScript has the browser's planner and the passage index of the built site in it, but no
+// screen.
 const planScript = `
 import { loadCatalogue } from "./text/data.ts";
 import { course } from "./plan/child.ts";
@@ -33,10 +33,9 @@ globalThis.plan = {
 };
 `
 
-// BenchmarkRank is the time to rank the passages of the whole text in the
-// browser, at a quarter of this machine's speed, when the page has come to
-// rest. The very first on a page, in code that the browser has not compiled
-// yet, is given apart, as the median of five pages.
+// BenchmarkRank is the time to rank the passages of the whole text in the browser, at a quarter of
+// this machine's speed, when the page has come to rest. The very first on a page, in code that the
+// browser has not compiled yet, is given apart, as the median of five pages.
 func BenchmarkRank(b *testing.B) {
 	var ms, first []float64
 	for range 5 {

@@ -9,8 +9,8 @@ import (
 	"testing"
 )
 
-// madeUp is a rule that does not exist, added by the recipe "Add a rule" of DEVELOPERS.md, step by step: it acts on every
-// kaf. A file that is not there yet has no old text.
+// madeUp is a rule that does not exist, added by the recipe "Add a rule" of DEVELOPERS.md, step by
+// step: it acts on every kaf. A file that is not there yet has no old text.
 var madeUp = []change{
 	// 1. The engine: an id at the end of the list, a family of its own, and its place in the order.
 	{"generator/internal/recite/rule.go", "\tSajdah\n\tNumRules", "\tSajdah\n\tLetterKaf\n\tNumRules"},
@@ -51,8 +51,8 @@ A rule that does not exist.
 ` + "```verse\n94:2 word 3 rule letter-kaf | The kaf.\n94:4 word 3 rule letter-kaf | The kaf.\n93:5 word 3 rule letter-kaf | The kaf.\n```\n"},
 }
 
-// TestAddRule follows the recipe in a copy of the project: the rule is annotated, taught, shown, explained, checked and
-// printed, and nothing but the files named above was touched.
+// TestAddRule follows the recipe in a copy of the project: the rule is annotated, taught, shown,
+// explained, checked and printed, and nothing but the files named above was touched.
 func TestAddRule(t *testing.T) {
 	dir := t.TempDir()
 	for _, d := range []string{"generator", "rules-content", "LICENSES", "site-src/app", "site-src/fonts", "site-src/icons", "site-src/pages", "site-src/strings", "site-src/style"} {

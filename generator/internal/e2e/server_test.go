@@ -44,8 +44,7 @@ func built(t testing.TB) []bundle.File {
 	return slices.Clone(files)
 }
 
-// server is a static host that can be stopped and started again at the same
-// address.
+// server is a static host that can be stopped and started again at the same address.
 type server struct {
 	t        testing.TB
 	host     host.Host
@@ -57,8 +56,7 @@ type server struct {
 	served   atomic.Int64 // requests answered
 }
 
-// serve serves files below prefix, such as "/" or "/a/b/", with the habits of
-// some hosts around it.
+// serve serves files below prefix, such as "/" or "/a/b/", with the habits of some hosts around it.
 func serve(t testing.TB, prefix string, files []bundle.File, habits ...func(http.Handler) http.Handler) *server {
 	t.Helper()
 	s := &server{t: t, port: "0"}

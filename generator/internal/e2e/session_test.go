@@ -18,9 +18,9 @@ const (
 	from, upTo = 12, 20
 )
 
-// session does a whole session: chooses, marks all places but one and one
-// wrong letter, checks, looks again, reads, says how it went, and finds it in
-// the record. It returns how many places there were.
+// session does a whole session: chooses, marks all places but one and one wrong letter, checks,
+// looks again, reads, says how it went, and finds it in the record. It returns how many places
+// there were.
 func session(p *page) int {
 	t := p.t
 	t.Helper()

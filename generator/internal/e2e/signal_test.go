@@ -17,8 +17,8 @@ func withoutWorker(h http.Handler) http.Handler {
 	})
 }
 
-// TestKeepWithoutSignal loses the signal on a first visit, when the lines are
-// there and nothing else is: the session is kept.
+// TestKeepWithoutSignal loses the signal on a first visit, when the lines are there and nothing
+// else is: the session is kept.
 func TestKeepWithoutSignal(t *testing.T) {
 	s := serve(t, "/", built(t), withoutWorker)
 	p := newPage(t)
@@ -44,8 +44,8 @@ func TestKeepWithoutSignal(t *testing.T) {
 	p.wait("the plan", `document.querySelector('[data-t^="next-"]')`)
 }
 
-// TestUpdateBesideASession takes a newer version in one tab while another is in
-// the middle of a session: it goes on with what it has, and keeps the session.
+// TestUpdateBesideASession takes a newer version in one tab while another is in the middle of a
+// session: it goes on with what it has, and keeps the session.
 func TestUpdateBesideASession(t *testing.T) {
 	s := serve(t, "/", edition(t, everyKind(1)))
 	p := newPage(t)
@@ -74,7 +74,8 @@ func TestUpdateBesideASession(t *testing.T) {
 	if n := p.sessionsKept(); n != 1 {
 		t.Errorf("%d sessions are kept", n)
 	}
-	// What the older page has not loaded yet may be gone: then it is said, and the way on leads to the newer version.
+	// What the older page has not loaded yet may be gone: then it is said, and the way on leads to
+	// the newer version.
 	p.click("nav-rules")
 	p.wait("the rules, or words", visible(hook("next"))+` || `+visible(hook("part-again")))
 	if p.count(hook("part-again")) > 0 {

@@ -8,9 +8,8 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
-// TestSignIn is the commonest fault in life: a public network answers
-// everything with its sign-in page and status 200. SUTUR_PICTURES names a folder
-// for pictures of what is seen.
+// TestSignIn is the commonest fault in life: a public network answers everything with its sign-in
+// page and status 200. SUTUR_PICTURES names a folder for pictures of what is seen.
 func TestSignIn(t *testing.T) {
 	v := versions(t)
 	shot := func(p *page, name string) {

@@ -8,15 +8,15 @@ import (
 	"github.com/chromedp/cdproto/emulation"
 )
 
-// slowPhone slows the page's processor to a quarter, the usual stand-in for a
-// phone of some years ago.
+// slowPhone slows the page's processor to a quarter, the usual stand-in for a phone of some years
+// ago.
 func slowPhone(p *page) {
 	p.t.Helper()
 	call(p, emulation.SetCPUThrottlingRate, emulation.SetCPUThrottlingRateParams{Rate: 4})
 }
 
-// rest waits until the page has saved the site for reading offline, and then
-// a little: a phone does that once.
+// rest waits until the page has saved the site for reading offline, and then a little: a phone does
+// that once.
 func rest(p *page) {
 	p.t.Helper()
 	eval[any](p, `navigator.serviceWorker.ready.then(() => new Promise(r => setTimeout(() => r(0), 3000)))`)
@@ -32,9 +32,8 @@ func report(b *testing.B, ms []float64) {
 	b.ReportMetric(ms[len(ms)-1], "ms-worst")
 }
 
-// BenchmarkLines is the time from asking for lines to their letters on screen,
-// at a quarter of this machine's speed; the surah was fetched before, as the
-// card of today does it.
+// BenchmarkLines is the time from asking for lines to their letters on screen, at a quarter of this
+// machine's speed; the surah was fetched before, as the card of today does it.
 func BenchmarkLines(b *testing.B) {
 	s := serve(b, "/", built(b))
 	p := newPage(b)
@@ -56,8 +55,8 @@ func BenchmarkLines(b *testing.B) {
 	report(b, ms)
 }
 
-// BenchmarkMark is the time from a finger's touch to the coloured letter on
-// screen, at a quarter of this machine's speed.
+// BenchmarkMark is the time from a finger's touch to the coloured letter on screen, at a quarter of
+// this machine's speed.
 func BenchmarkMark(b *testing.B) {
 	s := serve(b, "/", built(b))
 	p := newPage(b)

@@ -29,8 +29,8 @@ func nameOf(t testing.TB, files []bundle.File, prefix string) string {
 // words is true once the page shows what to do instead of the app.
 const words = `(() => { const b = document.getElementById("boot"); return !!b && getComputedStyle(b).visibility === "visible" && b.innerText.length > 100; })()`
 
-// TestStartWithout: whatever part does not arrive on the first visit, in
-// whatever way, the page says so, and the next visit is whole.
+// TestStartWithout: whatever part does not arrive on the first visit, in whatever way, the page
+// says so, and the next visit is whole.
 func TestStartWithout(t *testing.T) {
 	files := built(t)
 	main := nameOf(t, files, "assets/main.")
@@ -62,8 +62,8 @@ func TestStartWithout(t *testing.T) {
 	}
 }
 
-// TestRescue: the record is saved as a backup although the app's script is
-// missing, and the app reads it; a damaged record in it is set aside and told.
+// TestRescue: the record is saved as a backup although the app's script is missing, and the app
+// reads it; a damaged record in it is set aside and told.
 func TestRescue(t *testing.T) {
 	files := built(t)
 	s, f := harmed(t, "/", files)
@@ -139,8 +139,8 @@ const clearKept = `(async () => {
 	return 0;
 })()`
 
-// TestRepair: a damaged copy in the worker's own cache is repaired when it is
-// used; without a signal the page says what is wrong, and Repair does it later.
+// TestRepair: a damaged copy in the worker's own cache is repaired when it is used; without a
+// signal the page says what is wrong, and Repair does it later.
 func TestRepair(t *testing.T) {
 	files := built(t)
 	s, f := harmed(t, "/", files)
@@ -205,8 +205,8 @@ func (p *page) offlineFiles(s *server, f *harm, files []bundle.File) []string {
 	return p.wrongFiles(files)
 }
 
-// TestCleared: the browser has cleared what was kept and left the worker. With
-// a signal it is kept again; without one there are words, not the browser's own.
+// TestCleared: the browser has cleared what was kept and left the worker. With a signal it is kept
+// again; without one there are words, not the browser's own.
 func TestCleared(t *testing.T) {
 	files := built(t)
 	s, f := harmed(t, "/", files)

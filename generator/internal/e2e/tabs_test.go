@@ -92,8 +92,8 @@ func TestOnePress(t *testing.T) {
 	})
 }
 
-// TestRecordInTwoTabs changes different things in two tabs: both changes stay, each tab
-// shows what the other did, and who was removed does not come back.
+// TestRecordInTwoTabs changes different things in two tabs: both changes stay, each tab shows what
+// the other did, and who was removed does not come back.
 func TestRecordInTwoTabs(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)

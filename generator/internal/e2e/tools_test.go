@@ -8,8 +8,8 @@ import (
 	"testing"
 )
 
-// TestTools runs .ci/tools where nothing may be installed: what is missing or
-// too old is said in one line, and what is there is left alone.
+// TestTools runs .ci/tools where nothing may be installed: what is missing or too old is said in
+// one line, and what is there is left alone.
 func TestTools(t *testing.T) {
 	script, err := filepath.Abs(filepath.Join(root, ".ci/tools"))
 	if err != nil {

@@ -41,9 +41,9 @@ func (p *page) readKept() (k database) {
 	return k
 }
 
-// oldLetters are the marks of testdata's sessions and draft, letters counted as
-// now: on 93:4 the alif of the long vowel and the ra; on 2:4 the heavy kha and
-// the hamza; the draft's on the last letter of 92:13.3 and the ra of 93:4.
+// oldLetters are the marks of testdata's sessions and draft, letters counted as now: on 93:4 the
+// alif of the long vowel and the ra; on 2:4 the heavy kha and the hamza; the draft's on the last
+// letter of 92:13.3 and the ra of 93:4.
 func (p *page) oldLetters(k database) {
 	p.t.Helper()
 	got := map[string][]markAt{}
@@ -60,10 +60,9 @@ func (p *page) oldLetters(k database) {
 	}
 }
 
-// TestKeptByEarlierVersions opens the site over the databases that earlier
-// versions left, and reads a backup that the first release saved: every mark
-// stays on its letter, though letters are counted anew in the words it stands on,
-// and the draft can be taken up again.
+// TestKeptByEarlierVersions opens the site over the databases that earlier versions left, and reads
+// a backup that the first release saved: every mark stays on its letter, though letters are counted
+// anew in the words it stands on, and the draft can be taken up again.
 func TestKeptByEarlierVersions(t *testing.T) {
 	abs, err := filepath.Abs(filepath.Join(root, build.SourceDir, "test", "data"))
 	if err != nil {
@@ -87,8 +86,8 @@ func TestKeptByEarlierVersions(t *testing.T) {
 	})
 }
 
-// upgraded opens the site over the database that an earlier version left, and in
-// which a session is damaged.
+// upgraded opens the site over the database that an earlier version left, and in which a session is
+// damaged.
 func (s *server) upgraded(t *testing.T, file string, version int) {
 	old, err := os.ReadFile(file)
 	if err != nil {

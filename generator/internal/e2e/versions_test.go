@@ -35,8 +35,7 @@ func (p *page) is(s *server, f *harm, v [3][]bundle.File, n int) {
 	}
 }
 
-// next looks for a newer version, takes it if it is whole, and returns what
-// became of it.
+// next looks for a newer version, takes it if it is whole, and returns what became of it.
 func (p *page) next() string {
 	p.t.Helper()
 	state := eval[string](p, update)
@@ -113,8 +112,8 @@ func TestBackToOlder(t *testing.T) {
 	}
 }
 
-// TestStaleCopies: a cache on the way still gives pages of the version before,
-// or the browser's own does.
+// TestStaleCopies: a cache on the way still gives pages of the version before, or the browser's own
+// does.
 func TestStaleCopies(t *testing.T) {
 	for _, name := range sampleOf("index.html", "lessons/index.html", "about.html", "manifest.webmanifest") {
 		t.Run(name, func(t *testing.T) {
@@ -137,9 +136,8 @@ func TestStaleCopies(t *testing.T) {
 	}
 }
 
-// TestTwoTabs: one tab is in the middle of a session when the other takes a
-// newer version, and the host has nothing else any more. The first goes on with
-// the files of its own version, to the end.
+// TestTwoTabs: one tab is in the middle of a session when the other takes a newer version, and the
+// host has nothing else any more. The first goes on with the files of its own version, to the end.
 func TestTwoTabs(t *testing.T) {
 	v, s, f, p := keepFirst(t)
 	p.begin(s.address, "Test child")
@@ -210,8 +208,8 @@ func TestNoRoom(t *testing.T) {
 	first.is(s, f, v, 1)
 }
 
-// TestInterrupted: the first visit is broken off; the next one goes on where it
-// stopped, says how far it is, and when it is safe to go.
+// TestInterrupted: the first visit is broken off; the next one goes on where it stopped, says how
+// far it is, and when it is safe to go.
 func TestInterrupted(t *testing.T) {
 	v := versions(t)
 	s, f := harmed(t, "/", v[0])
@@ -231,8 +229,8 @@ func TestInterrupted(t *testing.T) {
 	p.is(s, f, v, 0)
 }
 
-// TestEarlierWorker: a worker of the first release kept a damaged script. The
-// next version repairs it, without a button that this page does not have.
+// TestEarlierWorker: a worker of the first release kept a damaged script. The next version repairs
+// it, without a button that this page does not have.
 func TestEarlierWorker(t *testing.T) {
 	v := versions(t)
 	for _, broken := range []string{"assets/main.", "index.html"} {
@@ -273,8 +271,8 @@ func TestEarlierWorker(t *testing.T) {
 	}
 }
 
-// earlierWorker does what the worker of the first release did: it keeps
-// whatever comes with a good status, and asks for nothing twice.
+// earlierWorker does what the worker of the first release did: it keeps whatever comes with a good
+// status, and asks for nothing twice.
 const earlierWorker = `const version = '%s', files = [%s], NAME = 'sutur:' + registration.scope + ':' + version;
 addEventListener('install', e => e.waitUntil((async () => {
 	const c = await caches.open(NAME);

@@ -44,9 +44,8 @@ func (p *page) visit(address string) {
 	_ = chromedp.Do(ctx, chromedp.Navigate(address))
 }
 
-// update looks for a newer version as a browser does by itself, and returns
-// what became of it: "refused" (the worker's script), "none", or the state of
-// the newer worker.
+// update looks for a newer version as a browser does by itself, and returns what became of it:
+// "refused" (the worker's script), "none", or the state of the newer worker.
 const update = `(async () => {
 	const r = await navigator.serviceWorker.getRegistration();
 	if (!r) return "no worker";
@@ -67,8 +66,8 @@ const takeOver = `(async () => {
 	return r.active?.state ?? "none";
 })()`
 
-// wrongFiles lists the files that the page gets otherwise than files has them.
-// Called without a host, it tells what the worker keeps.
+// wrongFiles lists the files that the page gets otherwise than files has them. Called without a
+// host, it tells what the worker keeps.
 func (p *page) wrongFiles(files []bundle.File) []string {
 	p.t.Helper()
 	type row [2]string
@@ -103,8 +102,8 @@ func (p *page) wrongFiles(files []bundle.File) []string {
 	return nil
 }
 
-// whole reports what is wrong with the app as it is kept: the host is taken
-// away, the start is opened, and every file must be that of one of the versions.
+// whole reports what is wrong with the app as it is kept: the host is taken away, the start is
+// opened, and every file must be that of one of the versions.
 func (p *page) whole(s *server, f *harm, versions ...[]bundle.File) (which int, wrong string) {
 	p.t.Helper()
 	f.off(true)

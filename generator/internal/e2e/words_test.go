@@ -14,8 +14,8 @@ import (
 	"sutur/generator/internal/mushaf"
 )
 
-// refWord is one of the words by which the spelling is looked at: a word of
-// every class, named by reference.
+// refWord is one of the words by which the spelling is looked at: a word of every class, named by
+// reference.
 type refWord struct {
 	ref, class string
 	verse      *mushaf.Verse
@@ -51,9 +51,8 @@ func refWords(t testing.TB) (list []refWord) {
 	return list
 }
 
-// wordsFile is the page words.html for a built site: every word large, in the
-// site's font and styles, with its reference and class. Engines draw it for
-// the eye; tests measure it.
+// wordsFile is the page words.html for a built site: every word large, in the site's font and
+// styles, with its reference and class. Engines draw it for the eye; tests measure it.
 func wordsFile(t testing.TB, files []bundle.File) bundle.File {
 	t.Helper()
 	style := ""
@@ -73,9 +72,9 @@ div{border:1px solid #ccc;padding:2px 8px}.text{font-size:56px;line-height:2;dir
 	return bundle.File{Name: "words.html", Data: b.Bytes()}
 }
 
-// TestReferenceWords lays the words in Chromium: each is the text's own, in the
-// site's font, and each of its letters that has a place in the line takes room
-// there that no other letter takes, a small alif on a stretch like any other.
+// TestReferenceWords lays the words in Chromium: each is the text's own, in the site's font, and
+// each of its letters that has a place in the line takes room there that no other letter takes, a
+// small alif on a stretch like any other.
 func TestReferenceWords(t *testing.T) {
 	files := built(t)
 	list := refWords(t)

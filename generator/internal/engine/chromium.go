@@ -22,8 +22,8 @@ type chromium struct {
 	version string
 }
 
-// StartChromium starts Chromium for chromedp. The context is the browser's: a
-// tab is a context below it.
+// StartChromium starts Chromium for chromedp. The context is the browser's: a tab is a context
+// below it.
 func StartChromium() (context.Context, context.CancelFunc, error) { return startChromium() }
 
 func startChromium(more ...chromedp.ExecAllocatorOption) (context.Context, context.CancelFunc, error) {
@@ -64,8 +64,7 @@ func Chromium() (Browser, error) {
 	return b, nil
 }
 
-// OverChromium takes a browser that StartChromium has started, and leaves it to
-// its owner to close.
+// OverChromium takes a browser that StartChromium has started, and leaves it to its owner to close.
 func OverChromium(browser context.Context) (Browser, error) {
 	v, err := chromedp.CallBrowser(browser, cdpbrowser.GetVersion, cdp.Empty{})
 	if err != nil {

@@ -36,8 +36,8 @@ func (s *chromiumTab) Eval(ctx context.Context, expression string) (v json.RawMe
 	return v, err
 }
 
-// Point sends what a touch screen or a mouse sends, so that gestures, their
-// selections and menus are those of a finger.
+// Point sends what a touch screen or a mouse sends, so that gestures, their selections and menus
+// are those of a finger.
 func (s *chromiumTab) Point(ctx context.Context, kind Kind, steps []Step) error {
 	return s.send(ctx, func(ctx context.Context) error {
 		var x, y float64
@@ -87,8 +87,7 @@ func touch(ctx context.Context, do Do, down bool, x, y float64) error {
 	return err
 }
 
-// mouse counts presses as a system does: two in one place within half a second
-// are a double click.
+// mouse counts presses as a system does: two in one place within half a second are a double click.
 func (s *chromiumTab) mouse(ctx context.Context, do Do, down bool, x, y float64) error {
 	if do == Down {
 		if s.press++; time.Since(s.at) > time.Second/2 || math.Hypot(x-s.x, y-s.y) > 4 {

@@ -9,8 +9,8 @@ import (
 	"time"
 )
 
-// display starts an X server without a screen and gives its name, such as ":1".
-// It is large enough for one window of Width by Height.
+// display starts an X server without a screen and gives its name, such as ":1". It is large enough
+// for one window of Width by Height.
 func display(xvfb string) (*process, string, error) {
 	r, w, err := os.Pipe()
 	if err != nil {

@@ -1,11 +1,10 @@
-// Package engine drives the three browser engines that the site must work in,
-// through one interface: Chromium over its own protocol, Firefox over WebDriver
-// BiDi, and WebKit (WebKitGTK's MiniBrowser) over WebDriver.
+// Package engine drives the three browser engines that the site must work in, through one
+// interface: Chromium over its own protocol, Firefox over WebDriver BiDi, and WebKit (WebKitGTK's
+// MiniBrowser) over WebDriver.
 //
-// Each browser starts once; a Session is a tab with storage of its own. What an
-// engine's driver cannot do is an error that wraps ErrCannot, never a silent
-// nothing. A browser that is not installed is an error that names the package.
-// Used by tests only.
+// Each browser starts once; a Session is a tab with storage of its own. What an engine's driver
+// cannot do is an error that wraps ErrCannot, never a silent nothing. A browser that is not
+// installed is an error that names the package. Used by tests only.
 package engine
 
 import (
@@ -35,15 +34,15 @@ type Browser interface {
 	Close()
 }
 
-// A Session is one tab of Width by Height CSS pixels. Its methods wait for the
-// browser's answer; ctx limits them.
+// A Session is one tab of Width by Height CSS pixels. Its methods wait for the browser's answer;
+// ctx limits them.
 type Session interface {
 	// Open goes to an address and waits until the page has loaded.
 	Open(ctx context.Context, address string) error
 	// Reload loads the page again and waits.
 	Reload(ctx context.Context) error
-	// Eval gives the value of a JavaScript expression as JSON, null for
-	// undefined; promises are awaited.
+	// Eval gives the value of a JavaScript expression as JSON, null for undefined; promises are
+	// awaited.
 	Eval(ctx context.Context, expression string) (json.RawMessage, error)
 	// Point moves a finger or mouse.
 	Point(ctx context.Context, kind Kind, steps []Step) error
@@ -57,8 +56,8 @@ type Session interface {
 	Media(ctx context.Context, m Media) error
 	// Print prints the page to a PDF by its own page size.
 	Print(ctx context.Context) ([]byte, error)
-	// Trouble lists the errors and warnings of the console so far. The error
-	// wraps ErrCannot where the driver does not tell them.
+	// Trouble lists the errors and warnings of the console so far. The error wraps ErrCannot where
+	// the driver does not tell them.
 	Trouble() ([]string, error)
 	Close()
 }
@@ -71,8 +70,7 @@ const (
 	Mouse Kind = "mouse"
 )
 
-// Step is one step of a pointer: To a place in CSS pixels of the viewport, Down,
-// Up, or a pause.
+// Step is one step of a pointer: To a place in CSS pixels of the viewport, Down, Up, or a pause.
 type Step struct {
 	Do   Do
 	X, Y float64
@@ -127,8 +125,8 @@ func Stroke(x0, y0, x1, y1 float64, n int) []Step {
 	return append(out, Step{Do: Up})
 }
 
-// wrapped makes an expression one that gives a promise of a string of JSON, so
-// that every driver carries it alike.
+// wrapped makes an expression one that gives a promise of a string of JSON, so that every driver
+// carries it alike.
 func wrapped(expression string) string {
 	return "(async () => JSON.stringify(await (" + expression + "\n)) ?? \"null\")()"
 }

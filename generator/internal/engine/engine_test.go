@@ -19,8 +19,7 @@ const probe = `<!doctype html><meta name="viewport" content="width=device-width"
 for (const k of ["pointerdown", "pointermove", "pointerup", "click", "dblclick"]) addEventListener(k, e => log.push(k));
 console.warn("careful")</script>`
 
-// TestDrivers holds each driver to what Session promises, and to what it says it
-// cannot do.
+// TestDrivers holds each driver to what Session promises, and to what it says it cannot do.
 func TestDrivers(t *testing.T) {
 	srv := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		w.Header().Set("Content-Type", "text/html")
@@ -55,7 +54,8 @@ func TestDrivers(t *testing.T) {
 			}
 			defer s.Close()
 			cannot := e.cannot
-			// Debian 12 without its updates has Firefox 140, whose driver has no command for it yet; 153 has.
+			// Debian 12 without its updates has Firefox 140, whose driver has no command for it
+			// yet; 153 has.
 			if b.Name() == "firefox" && strings.HasPrefix(b.Version(), "Firefox 140.") {
 				cannot += " offline"
 			}

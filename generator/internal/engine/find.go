@@ -7,8 +7,8 @@ import (
 	"path/filepath"
 )
 
-// program finds a command by the variable that may name it, the path, or file
-// patterns. The error is one line that names the package.
+// program finds a command by the variable that may name it, the path, or file patterns. The error
+// is one line that names the package.
 func program(what, variable, pkg string, names []string, patterns ...string) (string, error) {
 	if p := os.Getenv(variable); variable != "" && p != "" {
 		return p, nil

@@ -27,8 +27,8 @@ type firefox struct {
 
 var bidiAt = regexp.MustCompile(`WebDriver BiDi listening on (ws://\S+)`)
 
-// quiet keeps Firefox from asking other hosts for anything, and gives it the
-// scroll bars and the touch of a phone; the rest is set by its remote control.
+// quiet keeps Firefox from asking other hosts for anything, and gives it the scroll bars and the
+// touch of a phone; the rest is set by its remote control.
 const quiet = `user_pref("app.update.disabledForTesting", true);
 user_pref("browser.shell.checkDefaultBrowser", false);
 user_pref("datareporting.policy.dataSubmissionEnabled", false);
@@ -41,8 +41,8 @@ user_pref("ui.useOverlayScrollbars", 1);
 user_pref("toolkit.telemetry.server", "data:,");
 `
 
-// Firefox starts Firefox. With forced, every page is shown in forced colours:
-// Firefox takes them from a setting, not from the driver.
+// Firefox starts Firefox. With forced, every page is shown in forced colours: Firefox takes them
+// from a setting, not from the driver.
 func Firefox(forced bool) (Browser, error) {
 	path, err := FirefoxPath()
 	if err != nil {

@@ -94,8 +94,8 @@ func (t *firefoxTab) Media(_ context.Context, m Media) error {
 	return cannot("firefox", fmt.Sprintf("media %+v", m))
 }
 
-// Print shrinks nothing and takes the page's own size. BiDi asks for a paper all
-// the same, which the page's size replaces.
+// Print shrinks nothing and takes the page's own size. BiDi asks for a paper all the same, which
+// the page's size replaces.
 func (t *firefoxTab) Print(ctx context.Context) ([]byte, error) {
 	var got struct{ Data string }
 	if err := t.do(ctx, "browsingContext.print", map[string]any{"background": true, "shrinkToFit": false}, &got); err != nil {

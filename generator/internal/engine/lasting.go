@@ -8,8 +8,8 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
-// Lasting is a browser whose profile outlives it: the tabs of one start find
-// what those of the start before have stored.
+// Lasting is a browser whose profile outlives it: the tabs of one start find what those of the
+// start before have stored.
 type Lasting struct {
 	Browser
 	end func()
@@ -19,8 +19,8 @@ type Lasting struct {
 // New opens a tab in the profile itself.
 func (b *Lasting) New(ctx context.Context) (Session, error) { return b.tab(ctx) }
 
-// Kill ends the browser and all its processes at once, without a word, as when
-// a phone's system takes the memory back.
+// Kill ends the browser and all its processes at once, without a word, as when a phone's system
+// takes the memory back.
 func (b *Lasting) Kill() { b.end() }
 
 // Last starts an engine, chromium or firefox, with a profile in a folder.

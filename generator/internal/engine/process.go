@@ -76,8 +76,7 @@ func (p *process) end() {
 	}
 }
 
-// tries starts something that takes a port or a display, which another program
-// may take first.
+// tries starts something that takes a port or a display, which another program may take first.
 func tries[T any](name string, start func() (T, error)) (T, error) {
 	var all []error
 	for range 3 {

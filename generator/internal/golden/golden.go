@@ -1,5 +1,5 @@
-// Package golden holds what tests find against files that were looked at once and are kept, so that a change of results is
-// seen. UPDATE_GOLDEN=1 in the environment writes them all anew.
+// Package golden holds what tests find against files that were looked at once and are kept, so that
+// a change of results is seen. UPDATE_GOLDEN=1 in the environment writes them all anew.
 package golden
 
 import (

@@ -40,8 +40,8 @@ type recorder struct {
 func (r *recorder) Helper()                           {}
 func (r *recorder) Errorf(format string, args ...any) { r.said += fmt.Sprintf(format, args...) }
 
-// TestEveryFileIsRead: each file of a testdata folder is named in a string of a test beside that folder. Seeds of fuzz
-// targets are read by the go command.
+// TestEveryFileIsRead: each file of a testdata folder is named in a string of a test beside that
+// folder. Seeds of fuzz targets are read by the go command.
 func TestEveryFileIsRead(t *testing.T) {
 	root := os.DirFS("..")
 	n := 0

@@ -1,5 +1,5 @@
-// Package host serves a built site from memory, as a plain static host would:
-// for the serve command and for the tests that drive the site in a browser.
+// Package host serves a built site from memory, as a plain static host would: for the serve command
+// and for the tests that drive the site in a browser.
 package host
 
 import (
@@ -25,14 +25,12 @@ var types = map[string]string{
 	".webmanifest": "application/manifest+json",
 }
 
-// Host is an http.Handler over the files of a site. Set may be called while it
-// serves.
+// Host is an http.Handler over the files of a site. Set may be called while it serves.
 type Host struct {
 	files atomic.Pointer[map[string][]byte]
 }
 
-// Set replaces the files. A name that ends in "index.html" is served for its
-// folder too.
+// Set replaces the files. A name that ends in "index.html" is served for its folder too.
 func (h *Host) Set(files []bundle.File) {
 	m := make(map[string][]byte, len(files))
 	for _, f := range files {
@@ -41,8 +39,8 @@ func (h *Host) Set(files []bundle.File) {
 	h.files.Store(&m)
 }
 
-// ServeHTTP answers GET and HEAD. Nothing is kept by the browser without
-// asking again, so that a rebuilt site is seen at once.
+// ServeHTTP answers GET and HEAD. Nothing is kept by the browser without asking again, so that a
+// rebuilt site is seen at once.
 func (h *Host) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	if r.Method != http.MethodGet && r.Method != http.MethodHead {
 		w.Header().Set("Allow", "GET, HEAD")

@@ -7,8 +7,8 @@ import (
 	"sutur/generator/internal/mushaf"
 )
 
-// Correction is one entry of the reviewed list. Word (from 1) takes the word at that number from text B; Split takes B's
-// parting of the words where A runs two together.
+// Correction is one entry of the reviewed list. Word (from 1) takes the word at that number from
+// text B; Split takes B's parting of the words where A runs two together.
 type Correction struct {
 	Ref    string `json:"ref"`
 	Word   int    `json:"word,omitempty"`

@@ -26,14 +26,15 @@ const (
 	digestNumbers = "49ddb293c92c8fb8d15ffe7ca09f5dd4bfedb8eb58c777e826525d867557d616"
 )
 
-// Count is what one class of the conversion changed: its rule and how many places of the whole text.
+// Count is what one class of the conversion changed: its rule and how many places of the whole
+// text.
 type Count struct {
 	Rule   string
 	Places int
 }
 
-// Import returns the files of rules-content/text by name, and what each class changed. A source that is not the reviewed
-// one is an error.
+// Import returns the files of rules-content/text by name, and what each class changed. A source
+// that is not the reviewed one is an error.
 func Import(s Sources) (map[string][]byte, []Count, error) {
 	for _, f := range []struct {
 		name, want string

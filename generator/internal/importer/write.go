@@ -24,8 +24,8 @@ type verseB struct {
 	Text        string
 }
 
-// write converts all verses and gives the files of the text. Every rule must have changed as many places as it names, and
-// the result must agree with B.
+// write converts all verses and gives the files of the text. Every rule must have changed as many
+// places as it names, and the result must agree with B.
 func write(a []surahA, b []verseB, list []Correction) (map[string][]byte, []Count, error) {
 	c, err := convert(a, b, list)
 	if err != nil {
@@ -41,7 +41,8 @@ func write(a []surahA, b []verseB, list []Correction) (map[string][]byte, []Coun
 	return c.files(), append(counts, Count{"words of corrections.json", len(list)}), nil
 }
 
-// conversion is the text as it comes about: a line a verse in each file, and what the rules changed.
+// conversion is the text as it comes about: a line a verse in each file, and what the rules
+// changed.
 type conversion struct {
 	text, surahs, digests, witness, lines, whole strings.Builder
 	done                                         tally

@@ -11,8 +11,8 @@ import (
 	"sutur/generator/internal/mushaf"
 )
 
-// small is two surahs of made-up words, as code points: a tanween and a round zero of A, the line of a prostration, and two
-// words that A runs together.
+// small is two surahs of made-up words, as code points: a tanween and a round zero of A, the line
+// of a prostration, and two words that A runs together.
 func small() ([]surahA, []verseB, []Correction) {
 	type verses = []struct {
 		ID   int

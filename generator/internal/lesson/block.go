@@ -10,7 +10,8 @@ import (
 	"github.com/yuin/goldmark/util"
 )
 
-// The nodes of our blocks. A block's lines are its children, so that goldmark reads their notes as inline text.
+// The nodes of our blocks. A block's lines are its children, so that goldmark reads their notes as
+// inline text.
 var (
 	kindBlock   = ast.NewNodeKind("SuturBlock")
 	kindExample = ast.NewNodeKind("SuturExample")
@@ -176,7 +177,8 @@ func (p *pass) renderItem(w util.BufWriter, _ []byte, n ast.Node, entering bool)
 	return ast.WalkContinue, nil
 }
 
-// renderParagraph puts the answer of a check into its own element; other paragraphs are as goldmark writes them.
+// renderParagraph puts the answer of a check into its own element; other paragraphs are as goldmark
+// writes them.
 func (p *pass) renderParagraph(w util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 	answer := n.Parent().Kind() == kindItem && n.PreviousSibling() != nil
 	switch {

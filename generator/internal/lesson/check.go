@@ -7,8 +7,8 @@ import (
 	"sutur/generator/internal/diag"
 )
 
-// check looks at the whole course: every rule in one lesson, every page at a place of its own, examples from places of
-// their own.
+// check looks at the whole course: every rule in one lesson, every page at a place of its own,
+// examples from places of their own.
 func (c *course) check() {
 	taught := map[string]*Lesson{}
 	for _, l := range c.lessons {

@@ -8,7 +8,8 @@ import (
 	"testing"
 )
 
-// A lesson has these parts in this order. The first names what carries the rule, and may be called otherwise.
+// A lesson has these parts in this order. The first names what carries the rule, and may be called
+// otherwise.
 var parts = []string{
 	"The letters", "Show it in one minute", "How long it is held", "Examples to read together", "Look alike, read differently",
 	"What children often do", "A two-minute check", "The child may ask",
@@ -16,8 +17,9 @@ var parts = []string{
 
 var carriers = []string{"The letters", "The letter", "The signs", "The sign", "The words", "The places", "What changes", "The rule in steps"}
 
-// examples is how many worked examples each lesson has. Three to six are expected. A rule with fewer places in the whole text
-// (imalah, ishmam and tas-hil have one each) shares its lesson with others, so that no lesson needs an exception.
+// examples is how many worked examples each lesson has. Three to six are expected. A rule with
+// fewer places in the whole text (imalah, ishmam and tas-hil have one each) shares its lesson with
+// others, so that no lesson needs an exception.
 var examples = map[string]int{
 	"hamzat-wasl": 6, "sun-moon-lam": 6, "silent-letter": 6, "madd-tabii": 6, "stop-form": 6, "ghunnah": 5, "qalqalah": 6,
 	"pause-sign": 5, "noon-izhar": 6, "noon-ikhfa": 6, "noon-iqlab": 6, "noon-idgham-ghunnah": 6, "noon-idgham": 6,
@@ -87,7 +89,8 @@ func TestPartsOfEachLesson(t *testing.T) {
 
 var sentence = regexp.MustCompile(`[.?:]"?(\s|$)`)
 
-// The words of the lessons: what the child sees and hears in a few sentences, no exclamation marks, no long sentence.
+// The words of the lessons: what the child sees and hears in a few sentences, no exclamation marks,
+// no long sentence.
 func TestWordsOfEachLesson(t *testing.T) {
 	_, _, ls := project(t)
 	for _, l := range ls {

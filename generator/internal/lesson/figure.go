@@ -10,9 +10,9 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// figure opens the figure of a worked example, up to its note: the words as the text has them, one element a word, and the
-// letters to colour as "word.letter:rule", all counted from 0, joined by commas. Without a script the whole word is
-// marked, never a part of it.
+// figure opens the figure of a worked example, up to its note: the words as the text has them, one
+// element a word, and the letters to colour as "word.letter:rule", all counted from 0, joined by
+// commas. Without a script the whole word is marked, never a part of it.
 func (c *course) figure(p place, at spot, evs []recite.Event) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, `<figure class="verse" data-ref="%d:%d" data-rule="%s"%s>`, p.surah, p.ayah, p.rule, c.marks(evs))
@@ -75,12 +75,13 @@ func (c *course) writeWords(b *strings.Builder, at spot, evs []recite.Event) {
 	}
 }
 
-// LinedGroup begins the element around the words of a run that bears the line of a prostration: a screen reader names it
-// once.
+// LinedGroup begins the element around the words of a run that bears the line of a prostration: a
+// screen reader names it once.
 const LinedGroup = `<span role="group" aria-label="under the line of a prostration">`
 
-// LinedClass gives the classes by which the style sheet draws the line over word w of v: it goes on to the next word where
-// that bears it too and is shown (last is the last word shown), and leaves out the sign that stands after the word.
+// LinedClass gives the classes by which the style sheet draws the line over word w of v: it goes on
+// to the next word where that bears it too and is shown (last is the last word shown), and leaves
+// out the sign that stands after the word.
 func LinedClass(v *mushaf.Verse, w, last int) string {
 	switch {
 	case !v.Words[w].Lined:

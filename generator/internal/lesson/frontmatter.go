@@ -25,8 +25,9 @@ type problem struct {
 
 const fence = "---"
 
-// frontMatter reads the lines between the two fences at the head of src: "key: value", one a line, no key twice. It
-// returns the offset of the text after the second fence, or len(src) where there is none.
+// frontMatter reads the lines between the two fences at the head of src: "key: value", one a line,
+// no key twice. It returns the offset of the text after the second fence, or len(src) where there
+// is none.
 func frontMatter(src string) (fields []field, body int, problems []problem) {
 	say := func(off int, do, found string, args ...any) {
 		problems = append(problems, problem{off, fmt.Sprintf(found, args...), do})
@@ -65,7 +66,8 @@ func frontMatter(src string) (fields []field, body int, problems []problem) {
 	return fields, len(src), problems
 }
 
-// cutLine returns the line of src that begins at off, without its line end, and the offset of the next.
+// cutLine returns the line of src that begins at off, without its line end, and the offset of the
+// next.
 func cutLine(src string, off int) (line string, next int) {
 	line, _, ok := strings.Cut(src[off:], "\n")
 	next = off + len(line)

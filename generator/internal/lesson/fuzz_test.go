@@ -5,8 +5,8 @@ import (
 	"testing"
 )
 
-// Whatever the bytes, front matter keeps to its promises: values are where their offsets say, no key comes twice, and the
-// text begins after a fence.
+// Whatever the bytes, front matter keeps to its promises: values are where their offsets say, no
+// key comes twice, and the text begins after a fence.
 func FuzzFrontMatter(f *testing.F) {
 	for _, s := range []string{
 		"", "---", "---\n---", "---\nid: a\n---\ntext", "---\r\nid: a\r\nrules: a, b,,c\r\n---\r\ntext", "---\nid: a\nid: b\n---\n",
@@ -42,8 +42,8 @@ func FuzzFrontMatter(f *testing.F) {
 	})
 }
 
-// A line of a verse block or a place in brackets is read or refused with an offset inside it, and what is read says the
-// same again when written out.
+// A line of a verse block or a place in brackets is read or refused with an offset inside it, and
+// what is read says the same again when written out.
 func FuzzVerseLine(f *testing.F) {
 	for _, s := range []string{
 		"78:14 word 1 rule noon-ikhfa", "78:14 words 1-3 join rule noon-ikhfa | a note", "1:1 rule madd-tabii|", "78:14", "word", "1:1 word",

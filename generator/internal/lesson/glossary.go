@@ -7,11 +7,13 @@ import (
 	"strings"
 )
 
-// entry is one line of the glossary. An entry without a meaning leads from another name to the entry see.
+// entry is one line of the glossary. An entry without a meaning leads from another name to the
+// entry see.
 type entry struct{ name, arabic, translit, meaning, href, see string }
 
-// glossary writes every term and every rule in the order of the alphabet, each once with its meaning under its English name,
-// and once more under its Arabic name in Latin letters, which leads there.
+// glossary writes every term and every rule in the order of the alphabet, each once with its
+// meaning under its English name, and once more under its Arabic name in Latin letters, which leads
+// there.
 func (c *course) glossary() string {
 	list := c.entries()
 	for _, e := range slices.Clone(list) {
@@ -67,7 +69,8 @@ func (e entry) write(b *strings.Builder) {
 	fmt.Fprintf(b, "</dt>\n<dd>%s</dd></div>\n", html.EscapeString(e.meaning))
 }
 
-// anchor makes an id of an English name; it also sorts, and leaves marks such as the apostrophe of ayn out of account.
+// anchor makes an id of an English name; it also sorts, and leaves marks such as the apostrophe of
+// ayn out of account.
 func anchor(name string) string {
 	return "t-" + strings.Join(strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return (r < 'a' || r > 'z') && (r < '0' || r > '9') }), "-")
 }

@@ -33,8 +33,8 @@ func TestGlossary(t *testing.T) {
 	}
 }
 
-// The project's glossary: every reference leads to one entry, no two entries share a name, every meaning is a definition
-// and not something to do.
+// The project's glossary: every reference leads to one entry, no two entries share a name, every
+// meaning is a definition and not something to do.
 func TestProjectGlossary(t *testing.T) {
 	_, rs, ls := project(t)
 	i := slices.IndexFunc(ls, func(l Lesson) bool { return l.ID == "glossary" })

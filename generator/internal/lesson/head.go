@@ -65,9 +65,9 @@ func (c *course) read(name, text string) {
 	c.byID[l.ID] = l
 }
 
-// headRules joins a lesson to its rules. The front matter says the lesson's names, family, needs and counts, so that a
-// teacher who opens the file sees them; family, needs and counts, and the names where there is one rule, must be the rules'
-// own. A line left out is taken from the rules.
+// headRules joins a lesson to its rules. The front matter says the lesson's names, family, needs
+// and counts, so that a teacher who opens the file sees them; family, needs and counts, and the
+// names where there is one rule, must be the rules' own. A line left out is taken from the rules.
 func (c *course) headRules(l *Lesson, at map[string]field) {
 	s := l.src
 	if l.Kind == KindPage {

@@ -36,8 +36,9 @@ func (c *course) locate(s *source, off int, p place) (spot, bool) {
 	return spot{v, p.first - 1, p.last - 1, p.join}, true
 }
 
-// held returns the events of the rule that hold when the words of p are read as they stand: from the first on, to a stop
-// after the last unless p says join. Sounds that are not written are left out where others are written.
+// held returns the events of the rule that hold when the words of p are read as they stand: from
+// the first on, to a stop after the last unless p says join. Sounds that are not written are left
+// out where others are written.
 func (c *course) held(p spot, rule string) []recite.Event {
 	c.events = c.engine.Verse(c.events[:0], p.verse)
 	var out []recite.Event
@@ -76,7 +77,8 @@ func (c *course) nearest(p spot, rule string) string {
 	return "the engine finds " + rule + " nowhere"
 }
 
-// words writes the fewest words of verse v, around its first place of the rule, in which the rule holds.
+// words writes the fewest words of verse v, around its first place of the rule, in which the rule
+// holds.
 func (c *course) words(v int, rule string) string {
 	n := len(c.text.Verses[v].Words)
 	for _, e := range c.held(spot{verse: v, last: n - 1}, rule) {

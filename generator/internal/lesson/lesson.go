@@ -9,8 +9,8 @@
 //   - a link to another lesson by its id, which may say when that lesson is taught (order.go);
 //   - a line --- (thematic break): what stands below it comes after the lines to try, under the page's heading Next.
 //
-// Arabic is never typed into the Markdown: any Arabic character there is an error. Every mistake is a diagnostic with its
-// line and column, and all files are read before anybody stops.
+// Arabic is never typed into the Markdown: any Arabic character there is an error. Every mistake is
+// a diagnostic with its line and column, and all files are read before anybody stops.
 package lesson
 
 import (
@@ -64,8 +64,8 @@ func (l *Lesson) RuleIDs() (ids []recite.RuleID) {
 	return ids
 }
 
-// Example is one worked example: words of a verse in which the engine found the rule. Verse is an index in
-// mushaf.Text.Verses; First and Last are words from 0, both included.
+// Example is one worked example: words of a verse in which the engine found the rule. Verse is an
+// index in mushaf.Text.Verses; First and Last are words from 0, both included.
 type Example struct {
 	Verse       int
 	First, Last int
@@ -79,8 +79,8 @@ type Finder interface {
 	Verse(dst []recite.Event, v int) []recite.Event
 }
 
-// Load reads every *.md file of dir, and terms.json. Lessons and pages come back by id. If the diagnostics hold an error,
-// they may lack parts.
+// Load reads every *.md file of dir, and terms.json. Lessons and pages come back by id. If the
+// diagnostics hold an error, they may lack parts.
 func Load(dir fs.FS, t *mushaf.Text, e Finder, rs []rules.Rule) ([]Lesson, []diag.Diagnostic) {
 	c := &course{text: t, engine: e, rules: map[string]rules.Rule{}, list: rs, byID: map[string]*Lesson{}}
 	for _, r := range rs {

@@ -28,8 +28,8 @@ func (f finder) Verse(dst []recite.Event, v int) []recite.Event {
 	return dst
 }
 
-// small is a course of two rules: ghunnah stands at 108:3 word 1, 111:4 word 2 and 114:1 word 4, noon-ikhfa joins 114:4 words
-// 1 and 2 and holds in 108:1 at a stop alone.
+// small is a course of two rules: ghunnah stands at 108:3 word 1, 111:4 word 2 and 114:1 word 4,
+// noon-ikhfa joins 114:4 words 1 and 2 and holds in 108:1 at a stop alone.
 func small(t *testing.T) (*mushaf.Text, finder, []rules.Rule) {
 	t.Helper()
 	tx, err := quran()

@@ -6,7 +6,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// letterNames are the letters of the alphabet by the names that lessons use, for single letters in a sentence.
+// letterNames are the letters of the alphabet by the names that lessons use, for single letters in
+// a sentence.
 var letterNames = map[string]rune{
 	"hamza": 'ء', "alif": 'ا', "ba": 'ب', "ta": 'ت', "tha": 'ث', "jeem": 'ج', "ha-throat": 'ح', "kha": 'خ', "dal": 'د', "dhal": 'ذ',
 	"ra": 'ر', "zay": 'ز', "seen": 'س', "sheen": 'ش', "sad": 'ص', "dad": 'ض', "ta-heavy": 'ط', "za-heavy": 'ظ', "ayn": 'ع',
@@ -14,7 +15,8 @@ var letterNames = map[string]rune{
 	"ta-marbuta": 'ة', "alif-maqsura": 'ى', "alif-wasla": 'ٱ',
 }
 
-// signs are the signs of the text by name. A sign that needs a letter below it stands on a stretch (tatweel).
+// signs are the signs of the text by name. A sign that needs a letter below it stands on a stretch
+// (tatweel).
 var signs = map[string]string{
 	"fatha": "ـَ", "damma": "ـُ", "kasra": "ـِ", "sukun": "ـۡ", "shadda": "ـّ", "maddah": "ـٓ",
 	"tanween-fatha": "ـً", "tanween-damma": "ـٌ", "tanween-kasra": "ـٍ",
@@ -25,8 +27,8 @@ var signs = map[string]string{
 	"sajdah": "۩", "quarter": "۞",
 }
 
-// letterSet returns the letters that decide a rule, in the order of the alphabet: the engine's own set, or for the natural
-// long vowel the three letters of length.
+// letterSet returns the letters that decide a rule, in the order of the alphabet: the engine's own
+// set, or for the natural long vowel the three letters of length.
 func letterSet(rule string) []rune {
 	if rule == "madd-tabii" {
 		return []rune{'ا', 'و', 'ي'}

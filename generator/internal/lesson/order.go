@@ -11,14 +11,15 @@ import (
 	"sutur/generator/internal/diag"
 )
 
-// Pointer is a link that says when its lesson is taught. Line and Col are its place in the file of the lesson it stands in.
+// Pointer is a link that says when its lesson is taught. Line and Col are its place in the file of
+// the lesson it stands in.
 type Pointer struct {
 	Lesson, Where string
 	Line, Col     int
 }
 
-// wheres are the words after the id in [[lesson:ID WHERE]]: the lesson is the first of all, comes straight after the one it
-// is named in, or some time after or before it.
+// wheres are the words after the id in [[lesson:ID WHERE]]: the lesson is the first of all, comes
+// straight after the one it is named in, or some time after or before it.
 var wheres = []string{"first", "next", "later", "earlier"}
 
 var (
@@ -37,7 +38,8 @@ func (p inlineParser) point(id, where string, off int) {
 	p.lesson.Points = append(p.lesson.Points, Pointer{id, where, line, col})
 }
 
-// timed reports a block of text that says when something is taught and does not name the lesson in a way that is checked.
+// timed reports a block of text that says when something is taught and does not name the lesson in
+// a way that is checked.
 func (p *pass) timed(n ast.Node) {
 	if n.Type() != ast.TypeBlock || n.Lines() == nil || n.Lines().Len() == 0 {
 		return
@@ -49,8 +51,8 @@ func (p *pass) timed(n ast.Node) {
 	}
 }
 
-// CheckOrder compares what the lessons say of the order with the order they are taught in, which is that of list; pages
-// stand in it as well, after the lessons.
+// CheckOrder compares what the lessons say of the order with the order they are taught in, which is
+// that of list; pages stand in it as well, after the lessons.
 func CheckOrder(list []Lesson) (ds []diag.Diagnostic) {
 	at := map[string]int{}
 	for i, l := range list {

@@ -52,7 +52,8 @@ func (p *pass) report(off int, do, found string, args ...any) {
 	p.course.report(p.lesson.src, p.lesson.src.body+off, do, found, args...)
 }
 
-// inspect looks at what goldmark read: headings in order, no HTML, links that lead somewhere, no Arabic typed by hand.
+// inspect looks at what goldmark read: headings in order, no HTML, links that lead somewhere, no
+// Arabic typed by hand.
 func (p *pass) inspect(doc ast.Node) {
 	p.typedArabic()
 	level, broken := 1, false
@@ -87,7 +88,8 @@ func (p *pass) inspect(doc ast.Node) {
 	})
 }
 
-// cutOnward takes what stands below the thematic break out of doc. Only a lesson has one, with something below it.
+// cutOnward takes what stands below the thematic break out of doc. Only a lesson has one, with
+// something below it.
 func (p *pass) cutOnward(doc ast.Node) ast.Node {
 	onward := ast.NewDocument()
 	for n := doc.FirstChild(); n != nil; n = n.NextSibling() {

@@ -16,8 +16,9 @@ import (
 //
 //	[[REF.N]] [[REF.A-B]] [[REF.N rule RULE]] [[REF.N not RULE]] [[REF.A-B join rule RULE]] [[REF.N join not RULE]]
 //
-// The words are read as they stand: the reader starts on the first and stops on the last, or reads on after it where it
-// says join. "not" says that the rule has no place there, and is checked as well.
+// The words are read as they stand: the reader starts on the first and stops on the last, or reads
+// on after it where it says join. "not" says that the rule has no place there, and is checked as
+// well.
 type place struct {
 	surah, ayah int
 	first, last int // words from 1; 0 is the whole verse

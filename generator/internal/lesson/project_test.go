@@ -51,8 +51,8 @@ func TestProject(t *testing.T) {
 	t.Logf("%d rules, %d lessons, %d pages, %d worked examples from %d verses", len(rs), lessons, len(ls)-lessons, examples, len(verses))
 }
 
-// A teacher who opens a lesson's file sees its names, family, needs and counts at the top. That they are the rules' own is
-// checked by Load.
+// A teacher who opens a lesson's file sees its names, family, needs and counts at the top. That
+// they are the rules' own is checked by Load.
 func TestFrontMatterIsWhole(t *testing.T) {
 	_, _, ls := project(t)
 	for _, l := range ls {
@@ -130,7 +130,8 @@ func checkWords(t *testing.T, tx *mushaf.Text, l Lesson) {
 	}
 }
 
-// BenchmarkLoad reads, checks and renders the whole course; the text and the engine are there already.
+// BenchmarkLoad reads, checks and renders the whole course; the text and the engine are there
+// already.
 func BenchmarkLoad(b *testing.B) {
 	tx, err := quran()
 	if err != nil {

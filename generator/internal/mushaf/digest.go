@@ -8,8 +8,8 @@ import (
 	"strings"
 )
 
-// checkDigests holds every verse, then the whole and the file of the prostrations, against DigestFile. The verses come
-// first so that the verse at fault is named.
+// checkDigests holds every verse, then the whole and the file of the prostrations, against
+// DigestFile. The verses come first so that the verse at fault is named.
 func (t *Text) checkDigests(dir fs.FS) error {
 	raw, err := fs.ReadFile(dir, DigestFile)
 	if err != nil {

@@ -52,9 +52,9 @@ const (
 	sad         = '\u0635'
 )
 
-// Letter is one letter with its signs: the unit a child marks. Start and End are byte offsets into the verse's text;
-// no pause sign lies between them. A small letter that stands on a stretch begins with the stretch: what is coloured or
-// tapped for it is what the reader sees of it.
+// Letter is one letter with its signs: the unit a child marks. Start and End are byte offsets into
+// the verse's text; no pause sign lies between them. A small letter that stands on a stretch begins
+// with the stretch: what is coloured or tapped for it is what the reader sees of it.
 type Letter struct {
 	Rune       rune
 	Marks      Marks
@@ -112,7 +112,8 @@ func markOf(r rune) Marks {
 	return 0
 }
 
-// IsBase reports whether r is a letter by itself: U+0621–063A, U+0641–064A, alif wasla, or one of the small letters.
+// IsBase reports whether r is a letter by itself: U+0621–063A, U+0641–064A, alif wasla, or one of
+// the small letters.
 func IsBase(r rune) bool {
 	switch {
 	case r >= 0x0621 && r <= 0x063A, r >= 0x0641 && r <= 0x064A:
@@ -123,12 +124,14 @@ func IsBase(r rune) bool {
 	return false
 }
 
-// IsPause reports whether r is a printed pause sign (U+06D6–06DB). The small seen of a silence is not one.
+// IsPause reports whether r is a printed pause sign (U+06D6–06DB). The small seen of a silence is
+// not one.
 func IsPause(r rune) bool { return r >= 0x06D6 && r <= 0x06DB }
 
-// appendLetters splits text[start:end], one word, into its letters. A tatweel carries a hamza and is a letter, or it is a
-// stretch that belongs to the small letter after it. It returns the word's pause sign (0 for none; U+06DC where the small
-// seen asks for a silence), whether ۩ stands at it, and the first rune that has no place in a word (0 for none).
+// appendLetters splits text[start:end], one word, into its letters. A tatweel carries a hamza and
+// is a letter, or it is a stretch that belongs to the small letter after it. It returns the word's
+// pause sign (0 for none; U+06DC where the small seen asks for a silence), whether ۩ stands at it,
+// and the first rune that has no place in a word (0 for none).
 func appendLetters(dst []Letter, text string, start, end int32) (_ []Letter, pause rune, sajdah bool, bad rune) {
 	first := len(dst)
 	stretch := int32(-1) // start of a tatweel that waits for its letter

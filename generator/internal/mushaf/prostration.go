@@ -22,8 +22,9 @@ func (t *Text) markLines(dir fs.FS) error {
 	return nil
 }
 
-// ParseLines reads the text of ProstrationFile and gives verse and word, both as indices into t, of each word that bears
-// the line. They stand in the verse of a prostration or a little before it. Any other verse, a word that is not in its verse, and words out of order are errors of one line.
+// ParseLines reads the text of ProstrationFile and gives verse and word, both as indices into t, of
+// each word that bears the line. They stand in the verse of a prostration or a little before it.
+// Any other verse, a word that is not in its verse, and words out of order are errors of one line.
 func ParseLines(t *Text, s string) (words [][2]int, err error) {
 	last := [2]int{-1, -1}
 	for i, l := range strings.Split(strings.TrimSuffix(s, "\n"), "\n") {
@@ -49,7 +50,8 @@ func ParseLines(t *Text, s string) (words [][2]int, err error) {
 	return words, nil
 }
 
-// prostrates reports whether verse v is that of a prostration or at most two verses before it (17:107).
+// prostrates reports whether verse v is that of a prostration or at most two verses before it
+// (17:107).
 func (t *Text) prostrates(v int) bool {
 	for i := v; i <= v+2 && i < len(t.Verses) && t.Verses[i].Surah == t.Verses[v].Surah; i++ {
 		if t.Verses[i].Sajdah {

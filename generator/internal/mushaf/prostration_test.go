@@ -7,7 +7,8 @@ import (
 	"testing"
 )
 
-// The words that bear the line: 26, all at the 15 places of prostration, as the text's source has them.
+// The words that bear the line: 26, all at the 15 places of prostration, as the text's source has
+// them.
 func TestProstrationLines(t *testing.T) {
 	tx := load(t)
 	words, verses := 0, map[int]bool{}
@@ -85,7 +86,8 @@ func FuzzParseLines(f *testing.F) {
 	})
 }
 
-// The line of a prostration is no sign of a word any more, and the small seen stands under a sad alone.
+// The line of a prostration is no sign of a word any more, and the small seen stands under a sad
+// alone.
 func TestSignsOutOfPlace(t *testing.T) {
 	for _, c := range []struct {
 		text string

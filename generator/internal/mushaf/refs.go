@@ -11,8 +11,8 @@ type Range struct{ First, Last int }
 
 const refsAccepted = "accepted are a surah (78), a verse (78:1), verses of a surah (78:1-5), surahs (78-80) or verses across surahs (78:38-79:5)"
 
-// ParseRefs reads references separated by spaces or commas. A malformed reference, or one outside the text, is an error
-// of one line that says what was found and what is accepted.
+// ParseRefs reads references separated by spaces or commas. A malformed reference, or one outside
+// the text, is an error of one line that says what was found and what is accepted.
 func ParseRefs(t *Text, s string) ([]Range, error) {
 	var out []Range
 	for _, f := range strings.FieldsFunc(s, func(r rune) bool { return r == ' ' || r == ',' }) {

@@ -1,9 +1,10 @@
 // Package mushaf holds the text of the Qur'an as verses, words and letters, exactly as the files of
 // rules-content/text have it.
 //
-// Load reads one verse a line, checks every verse, the whole, and the names and numbers beside it against the digests that
-// were written when the text was imported, joins the page, juz, quarter and sajdah numbers, and splits words into letters. Nothing in this package, or
-// after it, changes the text: what is shown is Verse.Text, byte for byte.
+// Load reads one verse a line, checks every verse, the whole, and the names and numbers beside it
+// against the digests that were written when the text was imported, joins the page, juz, quarter
+// and sajdah numbers, and splits words into letters. Nothing in this package, or after it, changes
+// the text: what is shown is Verse.Text, byte for byte.
 package mushaf
 
 import (
@@ -15,8 +16,9 @@ import (
 	"strings"
 )
 
-// Word is one written word. Start and End are byte offsets into Verse.Text and take in signs that belong to no letter
-// (pause sign, ۞, ۩). Pause is the printed sign after the word: 0, U+06D6–06DB, or U+06DC for a short silence.
+// Word is one written word. Start and End are byte offsets into Verse.Text and take in signs that
+// belong to no letter (pause sign, ۞, ۩). Pause is the printed sign after the word: 0, U+06D6–06DB,
+// or U+06DC for a short silence.
 type Word struct {
 	Start, End int32
 	Letters    []Letter
@@ -26,7 +28,8 @@ type Word struct {
 	Lined      bool // one of the words of a prostration, over which the print draws a line
 }
 
-// Verse is one verse. Page (1–604), Juz (1–30) and Quarter (hizb quarters, 1–240) are those of its first letter.
+// Verse is one verse. Page (1–604), Juz (1–30) and Quarter (hizb quarters, 1–240) are those of its
+// first letter.
 type Verse struct {
 	Surah, Ayah        int
 	Text               string
@@ -36,8 +39,8 @@ type Verse struct {
 	Digest             [32]byte // SHA-256 of Text
 }
 
-// Surah is one surah. First is the index of its first verse in Text.Verses, Count its number of verses. Arabic and Latin
-// names are those of the text's source.
+// Surah is one surah. First is the index of its first verse in Text.Verses, Count its number of
+// verses. Arabic and Latin names are those of the text's source.
 type Surah struct {
 	Number        int
 	Arabic, Latin string
@@ -71,8 +74,8 @@ const (
 	ProstrationFile = "prostrations.txt" // surah:verse TAB words from 1 that bear the line of a prostration
 )
 
-// Load reads and verifies the text in dir. Any difference from the digests, and any rune that has no place in a word, is
-// an error that names file, line and verse.
+// Load reads and verifies the text in dir. Any difference from the digests, and any rune that has
+// no place in a word, is an error that names file, line and verse.
 func Load(dir fs.FS) (*Text, error) {
 	t := &Text{}
 	if err := t.readSurahs(dir); err != nil {
@@ -221,7 +224,8 @@ func (t *Text) joinNumbers(dir fs.FS) error {
 	return nil
 }
 
-// split parts every verse into words and letters. All words share one array, and all letters another.
+// split parts every verse into words and letters. All words share one array, and all letters
+// another.
 func (t *Text) split() error {
 	words, letters := make([]Word, 0, 78000), make([]Letter, 0, 340000)
 	for i := range t.Verses {
@@ -259,8 +263,8 @@ func appendWords(words []Word, letters []Letter, v *Verse) (_ []Word, _ []Letter
 	return words, letters, 0, 0
 }
 
-// ParseVerse splits text as Load would, without numbers or digests. It is for tests and for fuzzing; bad is the first
-// rune that has no place in the word numbered at (from 1), or 0.
+// ParseVerse splits text as Load would, without numbers or digests. It is for tests and for
+// fuzzing; bad is the first rune that has no place in the word numbered at (from 1), or 0.
 func ParseVerse(text string) (v Verse, at int, bad rune) {
 	v = Verse{Text: text, Digest: sha256.Sum256([]byte(text))}
 	_, _, at, bad = appendWords(nil, nil, &v)

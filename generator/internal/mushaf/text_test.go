@@ -17,8 +17,8 @@ func load(t testing.TB) *Text {
 	return tx
 }
 
-// Counts that every print of this reading and numbering has. Common practice; the words are counted as text B
-// (Quranic Universal Library) splits them.
+// Counts that every print of this reading and numbering has. Common practice; the words are counted
+// as text B (Quranic Universal Library) splits them.
 func TestCounts(t *testing.T) {
 	tx := load(t)
 	words, sajdahs := 0, 0

@@ -5,7 +5,8 @@ import (
 	"slices"
 )
 
-// The index file, before compression, which the browser reads (site-src/app/plan/phrases.ts). All numbers are bytes but those of the head, which are little endian:
+// The index file, before compression, which the browser reads (site-src/app/plan/phrases.ts). All
+// numbers are bytes but those of the head, which are little endian:
 //
 //	"SPI2"            4 bytes
 //	phrases, pauses   2 bytes each
@@ -18,8 +19,8 @@ import (
 //	at stop           for each rule that has 1 a signed byte a pause
 //	at start          for each rule that has 2 a signed byte a pause
 //
-// Pauses are the phrases that end with 1, in order. Rules are in the order of recite.RuleID. Surah, verse, word, page and
-// juz of a phrase follow from the ends and from the catalogue.
+// Pauses are the phrases that end with 1, in order. Rules are in the order of recite.RuleID. Surah,
+// verse, word, page and juz of a phrase follow from the ends and from the catalogue.
 const magic = "SPI2"
 
 const headLen = 10

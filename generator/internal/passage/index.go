@@ -1,14 +1,16 @@
-// Package passage splits the whole text into phrases and counts, for every phrase, the places of every rule: the index
-// from which the planner finds lines for a child, on the command line (package plan) and in the browser.
+// Package passage splits the whole text into phrases and counts, for every phrase, the places of
+// every rule: the index from which the planner finds lines for a child, on the command line
+// (package plan) and in the browser.
 //
-// A phrase runs from one permitted stop to the next: verse ends and pause signs; a stretch of more than LongestPhrase
-// words is split at a word, which is no stop. A passage is a run of phrases within one surah that begins where a reader
-// may start and ends where a reader may stop.
+// A phrase runs from one permitted stop to the next: verse ends and pause signs; a stretch of more
+// than LongestPhrase words is split at a word, which is no stop. A passage is a run of phrases
+// within one surah that begins where a reader may start and ends where a reader may stop.
 //
-// Counts are places as the child marks them: events that hold in the default reading (stops at verse ends, reads on
-// everywhere else) and that are written. A passage that ends, or begins, at a pause sign changes what holds at that
-// word; what changes is kept beside the counts, so that the places of any passage are sums. Everything is kept column by
-// column, one byte a number: such columns compress well (encode.go).
+// Counts are places as the child marks them: events that hold in the default reading (stops at
+// verse ends, reads on everywhere else) and that are written. A passage that ends, or begins, at a
+// pause sign changes what holds at that word; what changes is kept beside the counts, so that the
+// places of any passage are sums. Everything is kept column by column, one byte a number: such
+// columns compress well (encode.go).
 package passage
 
 import (
@@ -19,8 +21,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// Index is the phrases of the whole text, in order. The first five columns and the three tables are what is written to
-// the index file; the rest follows from them.
+// Index is the phrases of the whole text, in order. The first five columns and the three tables are
+// what is written to the index file; the rest follows from them.
 type Index struct {
 	Words   []uint8 // words of the phrase
 	Letters []uint8 // letters of the phrase, as mushaf counts them
@@ -98,7 +100,8 @@ func (x *Index) derive() (pauses int) {
 	return pauses
 }
 
-// count counts the places of all verses. The cores share the verses in blocks; two phrases are never counted by two.
+// count counts the places of all verses. The cores share the verses in blocks; two phrases are
+// never counted by two.
 func (x *Index) count(t *mushaf.Text, newEngine func() Engine) {
 	const block = 256
 	blocks := make(chan int, (len(t.Verses)+block-1)/block)

@@ -40,8 +40,8 @@ func TestPart(t *testing.T) {
 	}
 }
 
-// TestPhrases: every word of the text is in one phrase, and every phrase that is no split ends where the text lets the
-// reader stop.
+// TestPhrases: every word of the text is in one phrase, and every phrase that is no split ends
+// where the text lets the reader stop.
 func TestPhrases(t *testing.T) {
 	text, x := load(), build()
 	var ends [4]int
@@ -70,7 +70,8 @@ func TestPhrases(t *testing.T) {
 	t.Logf("%d phrases; ends: split %d, pause %d, verse %d, surah %d", p, ends[0], ends[1], ends[2], ends[3])
 }
 
-// TestCounts holds the index against the engine reading the same words with the stops of the passage.
+// TestCounts holds the index against the engine reading the same words with the stops of the
+// passage.
 func TestCounts(t *testing.T) {
 	text, x := load(), build()
 	e := recite.New(text)

@@ -5,8 +5,8 @@ import "sutur/generator/internal/mushaf"
 // End says what comes after a phrase's last word.
 type End uint8
 
-// The ends of phrases. A Split is no place to stop or to start: a long stretch without a permitted stop is parted there
-// so that no phrase is longer than LongestPhrase.
+// The ends of phrases. A Split is no place to stop or to start: a long stretch without a permitted
+// stop is parted there so that no phrase is longer than LongestPhrase.
 const (
 	Split    End = iota
 	PauseEnd     // a pause sign within the verse at which a reader may stop
@@ -20,8 +20,8 @@ const LongestPhrase = 12
 // noStop is the sign for "do not stop here".
 const noStop = '\u06D9'
 
-// mayStop reports whether the reader may stop at the pause sign of w: any sign but the one that forbids it. The small
-// seen of a silence is no stop: it is read without taking breath.
+// mayStop reports whether the reader may stop at the pause sign of w: any sign but the one that
+// forbids it. The small seen of a silence is no stop: it is read without taking breath.
 func mayStop(w *mushaf.Word) bool {
 	return mushaf.IsPause(w.Pause) && w.Pause != noStop
 }

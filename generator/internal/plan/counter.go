@@ -7,12 +7,14 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// sums are running sums over the phrases: between(a, b) is the sum of the phrases from a up to but not b.
+// sums are running sums over the phrases: between(a, b) is the sum of the phrases from a up to but
+// not b.
 type sums []int32
 
 func (s sums) between(a, b int) int { return int(s[b] - s[a]) }
 
-// channel counts the places of a set of rules together. atStop and atFrom are what changes at the pauses.
+// channel counts the places of a set of rules together. atStop and atFrom are what changes at the
+// pauses.
 type channel struct {
 	sums
 	atStop, atFrom []int16

@@ -50,8 +50,8 @@ type Ranking struct {
 	Passages []Passage // the best first; no two share a word
 }
 
-// Passage is the phrases from A to B, both included, with the figures that speak for it. Places are written places under
-// the default stops and a stop at the passage's end.
+// Passage is the phrases from A to B, both included, with the figures that speak for it. Places are
+// written places under the default stops and a stop at the passage's end.
 type Passage struct {
 	A, B     int
 	Words    int
@@ -78,8 +78,9 @@ func (q *Query) defaults(x *passage.Index) {
 	q.Due = q.Due[:min(len(q.Due), MaxDue)]
 }
 
-// rank weighs every passage of the verses asked for and returns the best. Passages that share a word with one used
-// lately, or that have too few places of the focus, are left out as long as there are others.
+// rank weighs every passage of the verses asked for and returns the best. Passages that share a
+// word with one used lately, or that have too few places of the focus, are left out as long as
+// there are others.
 func rank(x *passage.Index, q Query) Ranking {
 	q.defaults(x)
 	k := newCounter(x, &q)
@@ -145,10 +146,10 @@ func rank(x *passage.Index, q Query) Ranking {
 	return r
 }
 
-// candidates calls f for every passage within the phrases from first to last: it begins where a reader may start, ends
-// where a reader may stop, lies within one surah, and has min to max words. Where no such end is in reach of a beginning,
-// the first end beyond max is taken. A surah of fewer than min words is a passage, and so is the rest of a surah that has
-// half of min.
+// candidates calls f for every passage within the phrases from first to last: it begins where a
+// reader may start, ends where a reader may stop, lies within one surah, and has min to max words.
+// Where no such end is in reach of a beginning, the first end beyond max is taken. A surah of fewer
+// than min words is a passage, and so is the rest of a surah that has half of min.
 func candidates(x *passage.Index, first, last, min, max int, f func(a, b int)) {
 	for a := first; a <= last; a++ {
 		if !x.MayStart(a) {
@@ -172,8 +173,9 @@ func candidates(x *passage.Index, first, last, min, max int, f func(a, b int)) {
 	}
 }
 
-// Choose ranks, and where a rule with very few places has none left in lines that have not been read these days, tries
-// lines of half to one and a half the length around the same places, and at last the same lines again.
+// Choose ranks, and where a rule with very few places has none left in lines that have not been
+// read these days, tries lines of half to one and a half the length around the same places, and at
+// last the same lines again.
 func Choose(x *passage.Index, q Query) Ranking {
 	r := rank(x, q)
 	if r.How == Nowhere && len(q.Used) > 0 {

@@ -64,8 +64,9 @@ func randomQuery(r *rand.Rand) Query {
 	return q
 }
 
-// brute does what rank promises, passage by passage, from the counts alone: no running sums, nothing kept from one
-// passage to the next, and the choice made by asking of every passage what the promise says.
+// brute does what rank promises, passage by passage, from the counts alone: no running sums,
+// nothing kept from one passage to the next, and the choice made by asking of every passage what
+// the promise says.
 func brute(x *passage.Index, q Query) Ranking {
 	q.defaults(x)
 	type one struct {

@@ -1,10 +1,12 @@
 package plan
 
-// score weighs a passage. Each place of the focus is worth 30 points up to 8 places and 6 up to 16; each hundredth of
-// the places that the child can read 3; a due rule 25. Nearness is worth up to 400 (800 for plain reading) and falls to
-// nothing over 1,200 words, over a fourth of that before the child's place; every 500 words cost a point besides; to begin at the
-// very place is worth 60 (120), to begin and to end with a verse 30 and 20. For a beginner long words cost: up to 4 points
-// for every tenth of a letter over three a word. A word over the least length costs 1, and over the most 8 more.
+// score weighs a passage. Each place of the focus is worth 30 points up to 8 places and 6 up to 16;
+// each hundredth of the places that the child can read 3; a due rule 25. Nearness is worth up to
+// 400 (800 for plain reading) and falls to nothing over 1,200 words, over a fourth of that before
+// the child's place; every 500 words cost a point besides; to begin at the very place is worth 60
+// (120), to begin and to end with a verse 30 and 20. For a beginner long words cost: up to 4 points
+// for every tenth of a letter over three a word. A word over the least length costs 1, and over the
+// most 8 more.
 func (q *Query) score(c *candidate) int {
 	far := c.at - c.place
 	if far < 0 {

@@ -6,8 +6,9 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// TestScore: the weights, each sum worked out by hand from what score promises. All is at rest in the base: 15 of 15 to 30
-// words, three letters a word, a learner past the beginning, nothing found.
+// TestScore: the weights, each sum worked out by hand from what score promises. All is at rest in
+// the base: 15 of 15 to 30 words, three letters a word, a learner past the beginning, nothing
+// found.
 func TestScore(t *testing.T) {
 	base := candidate{at: 5000, place: 5000, words: 15, letters: 45}
 	for _, c := range []struct {
@@ -53,7 +54,8 @@ func TestScore(t *testing.T) {
 		{"twenty words", 4, false, func(c *candidate) { c.words, c.letters = 20, 60 }, 460 - 5},
 		// 35 − 15, and 8 for each of the 5 over 30.
 		{"too many words", 4, false, func(c *candidate) { c.words, c.letters = 35, 105 }, 460 - 20 - 40},
-		// 4 × 30 + 3 × 62 + 25 + 400 + 60 + 30 + 20 − (18 − 15) = 838; 100 × 72/18 = 400: 2 × 100/10 = 20 less.
+		// 4 × 30 + 3 × 62 + 25 + 400 + 60 + 30 + 20 − (18 − 15) = 838; 100 × 72/18 = 400: 2 ×
+		// 100/10 = 20 less.
 		{"all together", 2, false, func(c *candidate) {
 			c.focus, c.share, c.due, c.whole, c.ends, c.words, c.letters = 4, 62, 1, true, true, 18, 72
 		}, 818},

@@ -7,8 +7,8 @@ import (
 	"sutur/generator/internal/passage"
 )
 
-// Spot names the words of a passage: 78:1-5, or with words, from 1, where it begins or ends within a verse:
-// 2:255.1-2:255.24.
+// Spot names the words of a passage: 78:1-5, or with words, from 1, where it begins or ends within
+// a verse: 2:255.1-2:255.24.
 func Spot(t *mushaf.Text, x *passage.Index, p Passage) string {
 	a, b := &t.Verses[x.Verse[p.A]], &t.Verses[x.Verse[p.B]]
 	from, to := fmt.Sprintf("%d:%d", a.Surah, a.Ayah), fmt.Sprintf("%d:%d", b.Surah, b.Ayah)

@@ -15,7 +15,8 @@ type Unit struct {
 	Needs []int // units taught before it
 }
 
-// Units joins rules into units, one for each lesson. rs is in the engine's order and each of its rules in one lesson.
+// Units joins rules into units, one for each lesson. rs is in the engine's order and each of its
+// rules in one lesson.
 func Units(rs []rules.Rule, lessons [][]recite.RuleID) []Unit {
 	units := make([]Unit, len(lessons))
 	of := make([]int, len(rs)) // unit of each rule
@@ -63,18 +64,21 @@ func unitPlaces(units []Unit, places [recite.NumRules]int) []int {
 type Step struct {
 	Unit   int
 	Places int // places of its own
-	// Opens is the unit for whose sake it comes now, itself where it is its own places; Lessons are the lessons up to
-	// Opens and Together their places: of all that could come now, Together a lesson is the most.
+	// Opens is the unit for whose sake it comes now, itself where it is its own places; Lessons are
+	// the lessons up to Opens and Together their places: of all that could come now, Together a
+	// lesson is the most.
 	Opens, Lessons, Together int
 }
 
-// sequence orders the units so that needs are respected and the most places become readable early. places are those of each
-// unit in the verses that count. At each step every unit is weighed together with all that it still needs: the places of
-// them all, divided by their number. The best of these goes ahead with the first lesson it needs: of those whose own needs
-// are met, the one with the most places. Equal units keep their order.
+// sequence orders the units so that needs are respected and the most places become readable early.
+// places are those of each unit in the verses that count. At each step every unit is weighed
+// together with all that it still needs: the places of them all, divided by their number. The best
+// of these goes ahead with the first lesson it needs: of those whose own needs are met, the one
+// with the most places. Equal units keep their order.
 //
-// It is the rule of highest ratio first for jobs with precedence (Horn 1972, Single-machine job sequencing with treelike
-// precedence ordering and linear delay penalties, SIAM J. Appl. Math. 23(2); from memory), applied to one chain at a time.
+// It is the rule of highest ratio first for jobs with precedence (Horn 1972, Single-machine job
+// sequencing with treelike precedence ordering and linear delay penalties, SIAM J. Appl. Math.
+// 23(2); from memory), applied to one chain at a time.
 func sequence(units []Unit, places []int) []Step {
 	done := make([]bool, len(units))
 	var steps []Step
@@ -107,8 +111,8 @@ func sequence(units []Unit, places []int) []Step {
 	}
 }
 
-// TeachingOrder is the order in which units are taught by default: that of sequence by the places in the last juz, with which
-// children begin (common practice).
+// TeachingOrder is the order in which units are taught by default: that of sequence by the places
+// in the last juz, with which children begin (common practice).
 func TeachingOrder(t *mushaf.Text, x *passage.Index, units []Unit) []Step {
 	last := slices.IndexFunc(t.Verses, func(v mushaf.Verse) bool { return v.Juz == 30 })
 	return sequence(units, unitPlaces(units, places(x, max(0, last), len(t.Verses)-1)))

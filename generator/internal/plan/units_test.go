@@ -30,12 +30,14 @@ func TestSequence(t *testing.T) {
 		{"the most places first, equal ones in their order", [][]int{nil, nil, nil}, []int{5, 5, 6}, []Step{
 			{2, 6, 2, 1, 6}, {0, 5, 0, 1, 5}, {1, 5, 1, 1, 5},
 		}},
-		// Unit 3 with what it needs has 1 + 6 + 30 places in three lessons, 12 a lesson, more than the 10 of unit 0; the first
-		// of the three that needs nothing goes ahead. Then 36 in two, 18 a lesson; then 30 alone.
+		// Unit 3 with what it needs has 1 + 6 + 30 places in three lessons, 12 a lesson, more than
+		// the 10 of unit 0; the first of the three that needs nothing goes ahead. Then 36 in two,
+		// 18 a lesson; then 30 alone.
 		{"what opens the most", [][]int{nil, {2}, nil, {1}}, []int{10, 6, 1, 30}, []Step{
 			{2, 1, 3, 3, 37}, {1, 6, 3, 2, 36}, {3, 30, 3, 1, 30}, {0, 10, 0, 1, 10},
 		}},
-		// 1 + 1 + 28 places in three lessons are 10 a lesson, no more than the 10 of unit 0, which stands before.
+		// 1 + 1 + 28 places in three lessons are 10 a lesson, no more than the 10 of unit 0, which
+		// stands before.
 		{"equal ratios", [][]int{nil, nil, {1}, {2}}, []int{10, 1, 1, 28}, []Step{
 			{0, 10, 0, 1, 10}, {1, 1, 3, 3, 30}, {2, 1, 3, 2, 29}, {3, 28, 3, 1, 28},
 		}},

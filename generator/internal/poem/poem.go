@@ -1,9 +1,11 @@
-// Package poem holds the lines of two classical teaching poems that list what the rules rest on: the sets of letters are
-// checked against them (package verify), and the page of sources shows them.
+// Package poem holds the lines of two classical teaching poems that list what the rules rest on:
+// the sets of letters are checked against them (package verify), and the page of sources shows
+// them.
 //
-// The poems are Tuhfat al-Atfal of Sulayman al-Jamzuri (1198 AH) and al-Muqaddimah al-Jazariyyah of Ibn al-Jazari (d. 833
-// AH), both public domain. Every line here is written FROM MEMORY, without vowels, and the line numbers are from memory too
-// (61 and 107 lines; prints differ by a line or two): compare with a printed copy before quoting.
+// The poems are Tuhfat al-Atfal of Sulayman al-Jamzuri (1198 AH) and al-Muqaddimah al-Jazariyyah of
+// Ibn al-Jazari (d. 833 AH), both public domain. Every line here is written FROM MEMORY, without
+// vowels, and the line numbers are from memory too (61 and 107 lines; prints differ by a line or
+// two): compare with a printed copy before quoting.
 package poem
 
 import (

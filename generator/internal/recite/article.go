@@ -1,10 +1,12 @@
 package recite
 
-// findArticle finds the article's lam where it is written apart from its letter, and the name Allah.
+// findArticle finds the article's lam where it is written apart from its letter, and the name
+// Allah.
 //
-// The article is: hamzat wasl and a vowelless lam; the lam of li- or la- and a vowelless lam; a hamza of asking, its long
-// alif and a vowelless lam (the six dual readings); a vowelless lam that opens its word before a hamza (26:176, 38:13).
-// A lam once doubled (alladhi, al-layl) is not written apart. The lam of the verbs that begin so is none: see verbLam.
+// The article is: hamzat wasl and a vowelless lam; the lam of li- or la- and a vowelless lam; a
+// hamza of asking, its long alif and a vowelless lam (the six dual readings); a vowelless lam that
+// opens its word before a hamza (26:176, 38:13). A lam once doubled (alladhi, al-layl) is not
+// written apart. The lam of the verbs that begin so is none: see verbLam.
 func (w *word) findArticle() {
 	s := w.s
 	at := -1
@@ -33,8 +35,9 @@ func vowelless(s []sound, i int, c uint8) bool {
 
 func prefix(s sound) bool { return s.v == fatha && (s.cons == waw || s.cons == fa || s.cons == hamza) }
 
-// verbLam reports whether the vowelless lam at i is the first letter of a verb: iltaqa, iltaqata, iltaqama (ta and qaf
-// with fatha), iltamisu (ta, meem with kasra), iltaffat (ta, fa), il'an (33:68), ilghaw (41:26).
+// verbLam reports whether the vowelless lam at i is the first letter of a verb: iltaqa, iltaqata,
+// iltaqama (ta and qaf with fatha), iltamisu (ta, meem with kasra), iltaffat (ta, fa), il'an
+// (33:68), ilghaw (41:26).
 func verbLam(s []sound, i int) bool {
 	at := func(k int) sound {
 		if i+k < len(s) {
@@ -54,9 +57,9 @@ func verbLam(s []sound, i int) bool {
 	return false
 }
 
-// findName finds the name Allah: the article and a lam with fatha, or li- and a doubled lam with fatha, then ha, and then
-// the end of the word or the doubled meem of allahumma. (62:11 and 77:31 go on with other letters.) The Name's first lam is
-// not reported as an article.
+// findName finds the name Allah: the article and a lam with fatha, or li- and a doubled lam with
+// fatha, then ha, and then the end of the word or the doubled meem of allahumma. (62:11 and 77:31
+// go on with other letters.) The Name's first lam is not reported as an article.
 func (w *word) findName() {
 	s := w.s
 	at := -1
@@ -81,8 +84,8 @@ func (w *word) findName() {
 	}
 }
 
-// articleRule: the lam of the article. Sun letters merge it, before moon letters it is clear (Tuhfat al-Atfal, on the lam
-// of the article).
+// articleRule: the lam of the article. Sun letters merge it, before moon letters it is clear
+// (Tuhfat al-Atfal, on the lam of the article).
 func articleRule(c *context) {
 	w := c.cur
 	if w.article < 0 || w.name >= 0 {

@@ -2,10 +2,11 @@ package recite
 
 import "sutur/generator/internal/mushaf"
 
-// Blank returns a copy of t in which the letters no longer carry the signs that the print adds for the reading: every
-// sukun and maddah, the open form of tanween, the small meem, the shadda that merging puts on a word's first letter, on a
-// letter after the article's lam or after another vowelless consonant, and the round zero of an alif that cannot be long
-// because no fatha stands before it. An engine over the copy must find what it finds in the text: so the signs are a
+// Blank returns a copy of t in which the letters no longer carry the signs that the print adds for
+// the reading: every sukun and maddah, the open form of tanween, the small meem, the shadda that
+// merging puts on a word's first letter, on a letter after the article's lam or after another
+// vowelless consonant, and the round zero of an alif that cannot be long because no fatha stands
+// before it. An engine over the copy must find what it finds in the text: so the signs are a
 // witness and no input. Offsets and verse texts stay as they are.
 func Blank(t *mushaf.Text) *mushaf.Text {
 	b := *t
@@ -56,8 +57,9 @@ func blankWord(letters []mushaf.Letter) []mushaf.Letter {
 	return out
 }
 
-// bareConsonant reports whether the letter is a consonant printed without any sign: the print's way of showing that it
-// merges. Waw and ya so printed are long vowels or seats, except where a ya is written twice (68:6).
+// bareConsonant reports whether the letter is a consonant printed without any sign: the print's way
+// of showing that it merges. Waw and ya so printed are long vowels or seats, except where a ya is
+// written twice (68:6).
 func bareConsonant(l mushaf.Letter) bool {
 	return l.Marks == 0 && l.Rune >= 'ب' && l.Rune <= 'ه'
 }

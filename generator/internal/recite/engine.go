@@ -1,9 +1,11 @@
-// Package recite finds where every recitation rule acts: one riwayah, Hafs from 'Asim by the way of al-Shatibiyyah.
+// Package recite finds where every recitation rule acts: one riwayah, Hafs from 'Asim by the way of
+// al-Shatibiyyah.
 //
-// It works in two layers. The sound layer (sound.go, article.go, opening.go) reads a word's letters and decides what each
-// is in the reading: consonant, long vowel, hamzat wasl, silent. Then one file a rule family decides, from the sounds of a
-// word and of its neighbours, the events of that word: always, when reading on, at a stop, at a start. The families, in
-// the order in which they run:
+// It works in two layers. The sound layer (sound.go, article.go, opening.go) reads a word's letters
+// and decides what each is in the reading: consonant, long vowel, hamzat wasl, silent. Then one
+// file a rule family decides, from the sounds of a word and of its neighbours, the events of that
+// word: always, when reading on, at a stop, at a start. The families, in the order in which they
+// run:
 //
 //	heavy.go      heavy-letter, sad-as-seen
 //	lam.go        heavy-lam, light-lam
@@ -28,7 +30,8 @@ package recite
 
 import "sutur/generator/internal/mushaf"
 
-// Engine finds events in one text. It keeps scratch space between calls: use one Engine a goroutine.
+// Engine finds events in one text. It keeps scratch space between calls: use one Engine a
+// goroutine.
 type Engine struct {
 	t     *mushaf.Text
 	words []word
@@ -82,9 +85,10 @@ var families = [...]func(*context){
 	qalqalahRule, maddRule, maddStopRule, stopFormRule, singleRule,
 }
 
-// Verse appends every event of the verse at index v of the text, under all conditions, word by word. Reading on across
-// the verse's end goes to the next verse, and from a surah's end to the basmala of the next (before surah 9 to its first
-// verse); the last word of the text has nothing to read on to.
+// Verse appends every event of the verse at index v of the text, under all conditions, word by
+// word. Reading on across the verse's end goes to the next verse, and from a surah's end to the
+// basmala of the next (before surah 9 to its first verse); the last word of the text has nothing to
+// read on to.
 func (e *Engine) Verse(dst []Event, v int) []Event {
 	vs := &e.t.Verses[v]
 	e.words, e.buf = e.words[:0], e.buf[:0]
@@ -129,8 +133,8 @@ func (e *Engine) Verse(dst []Event, v int) []Event {
 	return dst
 }
 
-// addWord reads one more word. The sounds of a word that was read before stay where they were: when the buffer grows, the
-// old one keeps them.
+// addWord reads one more word. The sounds of a word that was read before stay where they were: when
+// the buffer grows, the old one keeps them.
 func (e *Engine) addWord(w *mushaf.Word) {
 	e.words = append(e.words, word{})
 	e.buf = e.words[len(e.words)-1].read(e.buf, w.Letters)

@@ -1,7 +1,8 @@
 package recite
 
-// ghunnahRule: noon and meem with shadda are held with a nasal sound for two counts (Tuhfat al-Atfal, on noon and meem with
-// shadda; the length is common practice). A first letter that a word before doubles by merging has that event alone.
+// ghunnahRule: noon and meem with shadda are held with a nasal sound for two counts (Tuhfat
+// al-Atfal, on noon and meem with shadda; the length is common practice). A first letter that a
+// word before doubles by merging has that event alone.
 func ghunnahRule(c *context) {
 	w := c.cur
 	for i := range w.s {

@@ -1,7 +1,8 @@
 package recite
 
-// heavyRule: the seven raised letters are heavy wherever they sound (al-Jazariyyah, on the letters' qualities). The degree
-// is that of the vowel when reading on: fatha with a long alif, fatha, damma, sukun, kasra (common practice of teachers).
+// heavyRule: the seven raised letters are heavy wherever they sound (al-Jazariyyah, on the letters'
+// qualities). The degree is that of the vowel when reading on: fatha with a long alif, fatha,
+// damma, sukun, kasra (common practice of teachers).
 func heavyRule(c *context) {
 	w := c.cur
 	for i := range w.s {

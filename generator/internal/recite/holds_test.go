@@ -8,8 +8,9 @@ import (
 	"sutur/generator/internal/golden"
 )
 
-// TestHolds: the whole table. A row is when and the boundary it speaks of; its four answers are for a reader who stops
-// nowhere, after the word, before it, on both sides. The same table is written for the browser's tests.
+// TestHolds: the whole table. A row is when and the boundary it speaks of; its four answers are for
+// a reader who stops nowhere, after the word, before it, on both sides. The same table is written
+// for the browser's tests.
 func TestHolds(t *testing.T) {
 	type row struct {
 		When       When `json:"when"`

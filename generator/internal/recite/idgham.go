@@ -1,7 +1,8 @@
 package recite
 
-// idghamRule: a sakin letter that merges into an equal, a kindred or a near one (Tuhfat al-Atfal, on equal, near and
-// kindred letters; al-Jazariyyah, on idgham). Noon, meem and the article's lam go by rules of their own.
+// idghamRule: a sakin letter that merges into an equal, a kindred or a near one (Tuhfat al-Atfal,
+// on equal, near and kindred letters; al-Jazariyyah, on idgham). Noon, meem and the article's lam
+// go by rules of their own.
 func idghamRule(c *context) {
 	w := c.cur
 	for i := range w.s {

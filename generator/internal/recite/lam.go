@@ -1,7 +1,8 @@
 package recite
 
-// lamRule: the lam of the name Allah is heavy after fatha or damma and light after kasra (al-Jazariyyah, on the lams). In a
-// word that begins with hamzat wasl the vowel is that of the word before when reading on, and a fatha when starting.
+// lamRule: the lam of the name Allah is heavy after fatha or damma and light after kasra
+// (al-Jazariyyah, on the lams). In a word that begins with hamzat wasl the vowel is that of the
+// word before when reading on, and a fatha when starting.
 func lamRule(c *context) {
 	w := c.cur
 	if w.name < 0 {
@@ -31,8 +32,8 @@ func lamRule(c *context) {
 	c.add(i, HeavyLam, 0, Start).before()
 }
 
-// endVowel is the vowel that a word ends in when read on to hamzat wasl: a long vowel is dropped to its short one, tanween
-// takes a kasra, and the meem of 3:1 takes a fatha.
+// endVowel is the vowel that a word ends in when read on to hamzat wasl: a long vowel is dropped to
+// its short one, tanween takes a kasra, and the meem of 3:1 takes a fatha.
 func (w *word) endVowel() vowel {
 	s := &w.s[w.last]
 	switch {

@@ -37,7 +37,8 @@ const (
 // consRunes writes each consonant as one letter, for showing sets.
 var consRunes = [numCons]rune{0, 'ء', 'ب', 'ت', 'ث', 'ج', 'ح', 'خ', 'د', 'ذ', 'ر', 'ز', 'س', 'ش', 'ص', 'ض', 'ط', 'ظ', 'ع', 'غ', 'ف', 'ق', 'ك', 'ل', 'م', 'ن', 'ه', 'و', 'ي'}
 
-// consOf maps U+0620–U+064A to consonants; alif, alif maqsurah and tatweel are decided from their signs and neighbours.
+// consOf maps U+0620–U+064A to consonants; alif, alif maqsurah and tatweel are decided from their
+// signs and neighbours.
 var consOf = func() (t [0x2B]uint8) {
 	for c, r := range consRunes {
 		if c > 0 {
@@ -89,8 +90,9 @@ var (
 	nasal      = setOf("نم")
 )
 
-// Sets returns the letters that decide a rule, for the rules that a set of letters decides: the letters that bear it
-// (heavy-letter, qalqalah, ghunnah, madd-lazim-letter) or that come after the one that bears it.
+// Sets returns the letters that decide a rule, for the rules that a set of letters decides: the
+// letters that bear it (heavy-letter, qalqalah, ghunnah, madd-lazim-letter) or that come after the
+// one that bears it.
 func Sets() map[RuleID]string {
 	all := set(1<<numCons - 2)
 	return map[RuleID]string{

@@ -8,8 +8,9 @@ const (
 	lasting = 6 // madd lazim
 )
 
-// maddRule: the long vowels (Tuhfat al-Atfal and al-Jazariyyah, on madd). What stands after the vowel decides; of two causes
-// the stronger acts alone: lazim, muttasil, arid, munfasil, badal, tabii.
+// maddRule: the long vowels (Tuhfat al-Atfal and al-Jazariyyah, on madd). What stands after the
+// vowel decides; of two causes the stronger acts alone: lazim, muttasil, arid, munfasil, badal,
+// tabii.
 func maddRule(c *context) {
 	w := c.cur
 	for i := range w.s {
@@ -74,9 +75,9 @@ func maddAtEnd(c *context, i int, plain RuleID) {
 // prefixes are the one-letter words written together with a pointing ha or a calling ya.
 var prefixes = setOf("ءبفكلو")
 
-// callsOrPoints reports whether the long alif at i is that of calling (ya) or of pointing (ha), which are words of their
-// own written together with the next: ya or ha with fatha and a small alif, at the word's beginning or after prefixes.
-// 69:19 writes a full alif and is one word.
+// callsOrPoints reports whether the long alif at i is that of calling (ya) or of pointing (ha),
+// which are words of their own written together with the next: ya or ha with fatha and a small
+// alif, at the word's beginning or after prefixes. 69:19 writes a full alif and is one word.
 func callsOrPoints(w *word, i int) bool {
 	s := w.s
 	if i < 1 || s[i].v != fatha || s[i-1].v != fatha || s[i-1].cons != ya && s[i-1].cons != ha || s[i-1].doubled || !s[i].small {

@@ -1,8 +1,8 @@
 package recite
 
-// maddStopRule: the long vowels that only a stop makes: madd iwad (the alif for tanween with fatha), madd lin (waw or ya
-// sakin after fatha before the letter stopped on), the ya and waw that lose their vowel after kasra and damma, the alif
-// with an upright zero.
+// maddStopRule: the long vowels that only a stop makes: madd iwad (the alif for tanween with
+// fatha), madd lin (waw or ya sakin after fatha before the letter stopped on), the ya and waw that
+// lose their vowel after kasra and damma, the alif with an upright zero.
 func maddStopRule(c *context) {
 	w := c.cur
 	if i := w.stopAlif(); i >= 0 {

@@ -26,8 +26,8 @@ type place struct {
 	kind              markKind
 }
 
-// places lists the words that go by transmission and not by their letters. Values as in RULES.md; the
-// default of the ras accepted both ways is from memory, after Ibn al-Jazari's preference.
+// places lists the words that go by transmission and not by their letters. Values as in RULES.md;
+// the default of the ras accepted both ways is from memory, after Ibn al-Jazari's preference.
 var places = []place{
 	{2, 245, 14, sadSeen},
 	{7, 69, 22, sadSeen},

@@ -1,7 +1,7 @@
 package recite
 
-// noonRule: noon sakinah and tanween before the letter that follows (Tuhfat al-Atfal, on noon sakinah and tanween). Before
-// hamzat wasl tanween takes a helping kasra and no rule acts.
+// noonRule: noon sakinah and tanween before the letter that follows (Tuhfat al-Atfal, on noon
+// sakinah and tanween). Before hamzat wasl tanween takes a helping kasra and no rule acts.
 func noonRule(c *context) {
 	w := c.cur
 	for i := range w.s {

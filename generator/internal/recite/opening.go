@@ -2,7 +2,8 @@ package recite
 
 import "sutur/generator/internal/mushaf"
 
-// isOpening reports whether a word is one of the opening letters: letters without any vowel, shadda or zero.
+// isOpening reports whether a word is one of the opening letters: letters without any vowel, shadda
+// or zero.
 func isOpening(letters []mushaf.Letter) bool {
 	for i := range letters {
 		if letters[i].Marks&^mushaf.Maddah != 0 || letters[i].Rune == mushaf.AlifWasla || letters[i].Rune > 0x64A || letters[i].Rune == mushaf.Tatweel {
@@ -25,8 +26,9 @@ func openingCons(r rune) uint8 {
 	return none
 }
 
-// lastOfName is the consonant that a letter's name ends in: noon for seen, noon and ayn, meem for lam and meem, dal for
-// sad; none where no rule asks (fa of alif, kaf and qaf, and the names of two letters).
+// lastOfName is the consonant that a letter's name ends in: noon for seen, noon and ayn, meem for
+// lam and meem, dal for sad; none where no rule asks (fa of alif, kaf and qaf, and the names of two
+// letters).
 func lastOfName(c uint8) uint8 {
 	switch c {
 	case seen, noon, ayn:
@@ -39,10 +41,10 @@ func lastOfName(c uint8) uint8 {
 	return none
 }
 
-// openingRule: the opening letters are read by their names. Eight names have a long vowel (or, in ayn, a sakin ya) before a
-// lasting sukun and are held for six counts, five end in it and are held for two, alif has none (Tuhfat al-Atfal, on the
-// madd of the openings). Within and between the names the rules of noon, meem and qalqalah act on letters that are not
-// written.
+// openingRule: the opening letters are read by their names. Eight names have a long vowel (or, in
+// ayn, a sakin ya) before a lasting sukun and are held for six counts, five end in it and are held
+// for two, alif has none (Tuhfat al-Atfal, on the madd of the openings). Within and between the
+// names the rules of noon, meem and qalqalah act on letters that are not written.
 func openingRule(c *context) {
 	w := c.cur
 	for i := range w.s {

@@ -1,7 +1,8 @@
 package recite
 
-// qalqalahRule: the five letters with sukun, or stopped on, are sounded with an echo (al-Jazariyyah, on the letters'
-// qualities; that a stop counts too is common practice). Not where the letter merges into the next.
+// qalqalahRule: the five letters with sukun, or stopped on, are sounded with an echo
+// (al-Jazariyyah, on the letters' qualities; that a stop counts too is common practice). Not where
+// the letter merges into the next.
 func qalqalahRule(c *context) {
 	w := c.cur
 	final := w.final()

@@ -48,8 +48,8 @@ func heavyOrLight(light bool) RuleID {
 	return HeavyRa
 }
 
-// joinedRa decides the ra at i when reading on, names the letter that decides, -1 for its own vowel, and says where it is
-// heavy though no fatha or damma makes it so.
+// joinedRa decides the ra at i when reading on, names the letter that decides, -1 for its own
+// vowel, and says where it is heavy though no fatha or damma makes it so.
 func joinedRa(c *context, i int) (RuleID, int, Detail) {
 	w, s := c.cur, &c.cur.s[i]
 	if s.imalah {

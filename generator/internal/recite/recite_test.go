@@ -83,8 +83,8 @@ func TestReading(t *testing.T) {
 	}
 }
 
-// The signs that the print adds for the reading decide nothing: without them the engine finds the same, over the whole
-// text.
+// The signs that the print adds for the reading decide nothing: without them the engine finds the
+// same, over the whole text.
 func TestBlankTextGivesTheSameEvents(t *testing.T) {
 	tx := load(t)
 	e, b := New(tx), NewBlank(tx)
@@ -105,8 +105,9 @@ func TestBlankTextGivesTheSameEvents(t *testing.T) {
 	}
 }
 
-// Places where the length is accepted both ways say so, and no others of their rule do. The values are those of
-// RULES.md: ayn in 19:1 and 42:2 four or six, the meem of 3:1 read on two or six, muttasil stopped on its hamza also six.
+// Places where the length is accepted both ways say so, and no others of their rule do. The values
+// are those of RULES.md: ayn in 19:1 and 42:2 four or six, the meem of 3:1 read on two or six,
+// muttasil stopped on its hamza also six.
 func TestLengthsBothWays(t *testing.T) {
 	tx := load(t)
 	e := New(tx)
@@ -187,7 +188,8 @@ func FuzzEngine(f *testing.F) {
 	})
 }
 
-// BenchmarkFloor is the least that any reader of the text does: decode it rune by rune and look each rune up once.
+// BenchmarkFloor is the least that any reader of the text does: decode it rune by rune and look
+// each rune up once.
 func BenchmarkFloor(b *testing.B) {
 	tx := load(b)
 	var table [0x900]uint8

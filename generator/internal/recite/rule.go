@@ -1,7 +1,7 @@
 package recite
 
-// RuleID is the place of a rule in the one ordered list of ids. Ids never change: annotate, lessons, browser data and
-// stored logs use them.
+// RuleID is the place of a rule in the one ordered list of ids. Ids never change: annotate,
+// lessons, browser data and stored logs use them.
 type RuleID uint8
 
 // The rules, in the order of the list.
@@ -81,7 +81,8 @@ func ParseRule(id string) (RuleID, bool) {
 // When says in which reading an event holds.
 type When uint8
 
-// An event holds always, only when the reader reads on across its boundary, only at a stop there, or only at a start.
+// An event holds always, only when the reader reads on across its boundary, only at a stop there,
+// or only at a start.
 const (
 	Always When = iota
 	Join
@@ -109,7 +110,8 @@ type Event struct {
 	Detail      Detail
 }
 
-// Holds reports whether the event holds for a reader who stops before its word, and after it, or reads on there.
+// Holds reports whether the event holds for a reader who stops before its word, and after it, or
+// reads on there.
 func (e *Event) Holds(stopBefore, stopAfter bool) bool {
 	stop := stopAfter
 	if e.Before {
@@ -121,7 +123,8 @@ func (e *Event) Holds(stopBefore, stopAfter bool) bool {
 // Detail says more about an event than its rule does.
 type Detail uint8
 
-// Details. Degrees of a heavy letter and of qalqalah, the vowel a start takes, what a stop changes, what a sign asks.
+// Details. Degrees of a heavy letter and of qalqalah, the vowel a start takes, what a stop changes,
+// what a sign asks.
 const (
 	NoDetail      Detail = iota
 	Degree1              // heavy letter with fatha and a long alif after it

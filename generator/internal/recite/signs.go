@@ -1,6 +1,7 @@
 package recite
 
-// signRule: the printed pause signs, the short silences and the places of prostration. All stand on the word's last letter.
+// signRule: the printed pause signs, the short silences and the places of prostration. All stand on
+// the word's last letter.
 func signRule(c *context) {
 	last := len(c.w.Letters) - 1
 	at := Event{Verse: c.verse, Word: uint16(c.index), Letter: uint8(last), CauseLetter: -1}

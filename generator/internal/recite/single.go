@@ -1,7 +1,7 @@
 package recite
 
-// singleRule: the rules that act in one word each: imalah (11:41), ishmam (12:11), tas-hil (41:44). The text's own sign
-// tells the word.
+// singleRule: the rules that act in one word each: imalah (11:41), ishmam (12:11), tas-hil (41:44).
+// The text's own sign tells the word.
 func singleRule(c *context) {
 	for i := range c.cur.s {
 		s := &c.cur.s[i]

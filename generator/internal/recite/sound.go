@@ -24,8 +24,8 @@ const (
 	kasra
 )
 
-// sound is one written letter as it is read, or an unwritten long vowel. v is the short vowel of a consonant (sukun for
-// none) or the vowel that a long one draws out.
+// sound is one written letter as it is read, or an unwritten long vowel. v is the short vowel of a
+// consonant (sukun for none) or the vowel that a long one draws out.
 type sound struct {
 	letter    uint8 // index in the word
 	kind      kind
@@ -52,7 +52,8 @@ type word struct {
 	name    int  // index of the doubled lam of the name Allah, or -1
 }
 
-// next returns the index of the sound after i in the same word, or -1. Silent letters are passed over.
+// next returns the index of the sound after i in the same word, or -1. Silent letters are passed
+// over.
 func (w *word) next(i int) int {
 	for i++; i < len(w.s); i++ {
 		switch w.s[i].kind {
@@ -74,12 +75,14 @@ func (w *word) prev(i int) int {
 	return -1
 }
 
-// isDoubled reports whether the consonant at i is held double: by its own shadda or by the article's lam before it.
+// isDoubled reports whether the consonant at i is held double: by its own shadda or by the
+// article's lam before it.
 func (w *word) isDoubled(i int) bool {
 	return w.s[i].doubled || i > 0 && i-1 == w.article && sun.has(w.s[i].cons)
 }
 
-// final returns the index of the consonant that a stop makes last, or -1 where the word ends in a long vowel that stays.
+// final returns the index of the consonant that a stop makes last, or -1 where the word ends in a
+// long vowel that stays.
 func (w *word) final() int {
 	if w.kept {
 		return -1
@@ -104,7 +107,8 @@ func (w *word) stopAlif() int {
 	return -1
 }
 
-// isSilah reports whether the sound at i is the small waw or ya of the pronoun ha: the last of its word, after ha.
+// isSilah reports whether the sound at i is the small waw or ya of the pronoun ha: the last of its
+// word, after ha.
 func (w *word) isSilah(i int) bool {
 	if i != w.last || w.s[i].kind != long || !w.s[i].small || w.s[i].v == fatha {
 		return false
@@ -133,8 +137,9 @@ func vowelOf(m mushaf.Marks) vowel {
 	return sukun
 }
 
-// read decides what each letter of a word is in the reading. It asks for the letters, their vowels, shadda and zeros; a
-// printed sukun, a maddah, the form of a tanween and the small meem decide nothing.
+// read decides what each letter of a word is in the reading. It asks for the letters, their vowels,
+// shadda and zeros; a printed sukun, a maddah, the form of a tanween and the small meem decide
+// nothing.
 func (w *word) read(buf []sound, letters []mushaf.Letter) []sound {
 	from := len(buf)
 	w.article, w.name = -1, -1
@@ -206,8 +211,9 @@ func (w *word) read(buf []sound, letters []mushaf.Letter) []sound {
 	return buf
 }
 
-// longAlif decides alif, or alif maqsurah without a vowel: long after fatha, a seat that a small alif reads, the alif of a
-// tanween, or the silent alif after a plural waw and after a hamza's seat.
+// longAlif decides alif, or alif maqsurah without a vowel: long after fatha, a seat that a small
+// alif reads, the alif of a tanween, or the silent alif after a plural waw and after a hamza's
+// seat.
 func longAlif(s, before sound, carries bool) sound {
 	switch {
 	case s.v != sukun: // a vowelled alif does not occur in the text

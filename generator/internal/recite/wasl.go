@@ -1,8 +1,8 @@
 package recite
 
-// waslRule: hamzat wasl is not read when a word is read on to, and takes a vowel when the reader starts there
-// (al-Jazariyyah, on hamzat wasl): fatha on the article; damma when the verb's third letter carries an original damma;
-// else kasra.
+// waslRule: hamzat wasl is not read when a word is read on to, and takes a vowel when the reader
+// starts there (al-Jazariyyah, on hamzat wasl): fatha on the article; damma when the verb's third
+// letter carries an original damma; else kasra.
 func waslRule(c *context) {
 	w := c.cur
 	for i := range w.s {
@@ -21,9 +21,9 @@ func waslRule(c *context) {
 	}
 }
 
-// startVowel: the third letter is counted with hamzat wasl as the first; a doubled second letter is the second and third.
-// Nouns (ism, ibn, imru' and their like) take a kasra whatever their third letter has, and so do the five verbs whose
-// damma is borrowed: imshu, iqdu, ibnu, i'tu, imdu.
+// startVowel: the third letter is counted with hamzat wasl as the first; a doubled second letter is
+// the second and third. Nouns (ism, ibn, imru' and their like) take a kasra whatever their third
+// letter has, and so do the five verbs whose damma is borrowed: imshu, iqdu, ibnu, i'tu, imdu.
 func startVowel(w *word, i int) Detail {
 	if w.article == i+1 || i+1 < len(w.s) && w.s[i+1].cons == lam && w.s[i+1].doubled {
 		return StartFatha
@@ -39,7 +39,8 @@ func startVowel(w *word, i int) Detail {
 	return StartKasra
 }
 
-// borrowed reports whether the two letters after hamzat wasl are those of a noun or of a verb that keeps the kasra.
+// borrowed reports whether the two letters after hamzat wasl are those of a noun or of a verb that
+// keeps the kasra.
 func borrowed(w *word, i int) bool {
 	switch [2]uint8{w.s[i+1].cons, w.s[i+2].cons} {
 	case [2]uint8{seen, meem}, [2]uint8{ba, noon}, [2]uint8{meem, ra}, [2]uint8{qaf, dad}, [2]uint8{meem, sheen}, [2]uint8{meem, dad}:

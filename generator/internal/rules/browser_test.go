@@ -12,7 +12,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// TestBrowserNamesNoRule: the browser knows of rules, details and families what the catalogue says, and names none itself.
+// TestBrowserNamesNoRule: the browser knows of rules, details and families what the catalogue says,
+// and names none itself.
 func TestBrowserNamesNoRule(t *testing.T) {
 	ids := strings.Join(append(IDs(), recite.Details()[1:]...), "|")
 	named := regexp.MustCompile("['\"`](" + ids + "|" + strings.Join(Families, "|") + ")['\"`]")
@@ -69,7 +70,8 @@ func TestCasesOccur(t *testing.T) {
 	}
 }
 
-// caseOf returns the key of the sentence that the browser chooses for an event: the first of those that fit.
+// caseOf returns the key of the sentence that the browser chooses for an event: the first of those
+// that fit.
 func caseOf(text *mushaf.Text, cases map[string]string, v int, e recite.Event) string {
 	words := text.Verses[v].Words
 	keys := []string{e.Detail.String()}

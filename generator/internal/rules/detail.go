@@ -22,8 +22,9 @@ type Detail struct {
 	Text   string `json:"text,omitempty"`   // a sentence for the check; empty where the rule's own says it
 }
 
-// LoadDetails reads details.json of dir, the folder of the rule files. The details come back in the engine's order; the first, for
-// no detail, has no id. If the diagnostics hold an error, the list may lack details.
+// LoadDetails reads details.json of dir, the folder of the rule files. The details come back in the
+// engine's order; the first, for no detail, has no id. If the diagnostics hold an error, the list
+// may lack details.
 func LoadDetails(dir fs.FS) ([]Detail, []diag.Diagnostic) {
 	file := path.Join(Dir, detailsFile)
 	src, err := fs.ReadFile(dir, detailsFile)

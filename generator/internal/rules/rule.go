@@ -1,9 +1,10 @@
-// Package rules reads what is said about each recitation rule: its names, its family, what must be learnt before it, and
-// the sentences that the check uses.
+// Package rules reads what is said about each recitation rule: its names, its family, what must be
+// learnt before it, and the sentences that the check uses.
 //
-// The engine (package recite) decides where a rule acts; this package only speaks of it. Both lists of ids are complete:
-// an id that one side lacks is an error. The files are rules-content/rules/*.json, one a family, each a list of rules, and
-// details.json beside them, what is said of each detail. The browser knows of rules what the catalogue says, and the
+// The engine (package recite) decides where a rule acts; this package only speaks of it. Both lists
+// of ids are complete: an id that one side lacks is an error. The files are
+// rules-content/rules/*.json, one a family, each a list of rules, and details.json beside them,
+// what is said of each detail. The browser knows of rules what the catalogue says, and the
 // catalogue says what stands here.
 package rules
 
@@ -37,18 +38,19 @@ type Rule struct {
 	Short    string   `json:"short"`    // what to look for, exactly as the engine has it, and what sounds alike under another rule
 	Why      string   `json:"why"`      // sentence for the check, with {letter}, {cause} and {count}
 
-	// Cases holds sentences in place of Why where an event differs from the common case. A key is a detail's id, "unwritten"
-	// (heard, not written), "opening" (a letter that opens a surah), the reading in which the event holds (always, join, stop,
-	// start), or the letter that causes it, by four hexadecimal digits. The first of these that has a sentence is used.
+	// Cases holds sentences in place of Why where an event differs from the common case. A key is a
+	// detail's id, "unwritten" (heard, not written), "opening" (a letter that opens a surah), the
+	// reading in which the event holds (always, join, stop, start), or the letter that causes it,
+	// by four hexadecimal digits. The first of these that has a sentence is used.
 	Cases map[string]string `json:"cases"`
 }
 
-// Settings are the lengths in which teachers differ and a family chooses: madd for a long vowel with hamza, arid for one at
-// a stop.
+// Settings are the lengths in which teachers differ and a family chooses: madd for a long vowel
+// with hamza, arid for one at a stop.
 var Settings = []string{"madd", "arid"}
 
-// Roles say what a letter does under a rule, for a child who has not been taught the rule: it is written and not read, its
-// sound is drawn out, or the ending changes at a stop.
+// Roles say what a letter does under a rule, for a child who has not been taught the rule: it is
+// written and not read, its sound is drawn out, or the ending changes at a stop.
 var Roles = []string{"silent", "long", "ending"}
 
 // Families are the families in the order of their colours.
@@ -59,8 +61,8 @@ var Families = []string{
 // FamiliesFile is where Families stand, below the project's folder.
 const FamiliesFile = "generator/internal/rules/rule.go"
 
-// Placeholders are the names that may stand in braces in Why: the letter that bears the rule, the letter
-// that causes it, and the counts held.
+// Placeholders are the names that may stand in braces in Why: the letter that bears the rule, the
+// letter that causes it, and the counts held.
 var Placeholders = []string{"letter", "cause", "count"}
 
 // at is the place of a definition.
@@ -79,8 +81,8 @@ type placed struct {
 	at
 }
 
-// Load reads the rule files of dir. The rules come back in the engine's order. If the diagnostics hold an error, the
-// list may lack rules.
+// Load reads the rule files of dir. The rules come back in the engine's order. If the diagnostics
+// hold an error, the list may lack rules.
 func Load(dir fs.FS) ([]Rule, []diag.Diagnostic) {
 	names, err := fs.Glob(dir, "*.json")
 	if err != nil || len(names) == 0 {
@@ -111,7 +113,8 @@ func Load(dir fs.FS) ([]Rule, []diag.Diagnostic) {
 	return list, ds
 }
 
-// parse reads one file, a list of T, and hands on each with its place. A mistake in the shape ends the file.
+// parse reads one file, a list of T, and hands on each with its place. A mistake in the shape ends
+// the file.
 func parse[T any](file string, src []byte, fields string, use func(T, at)) (ds []diag.Diagnostic) {
 	place := func(off int64) at {
 		before := src[:min(int(off), len(src))]

@@ -12,12 +12,12 @@ import (
 	"syscall"
 )
 
-// stagePrefix begins the names of the folders that stage makes beside a folder
-// named base; the number of the process follows.
+// stagePrefix begins the names of the folders that stage makes beside a folder named base; the
+// number of the process follows.
 func stagePrefix(base string) string { return "." + base + ".new-p" }
 
-// clear removes a folder that held a site: the files named own are removed, and
-// what others have put there is moved to the same place below out.
+// clear removes a folder that held a site: the files named own are removed, and what others have
+// put there is moved to the same place below out.
 func clear(dir string, own map[string]bool, out string) error {
 	if err := empty(dir, "", own, out); err != nil {
 		return fmt.Errorf("clear %s: %w", dir, err)
@@ -69,16 +69,16 @@ func holds(own map[string]bool, prefix string) bool {
 	return false
 }
 
-// stages are the ends of such names, after ".NAME.new-": those of now, and those
-// of the version before.
+// stages are the ends of such names, after ".NAME.new-": those of now, and those of the version
+// before.
 var stages = regexp.MustCompile(`^p?\d+(-\d+)?(-old)?$`)
 
-// layout are the names of a site's files: what a run of an earlier version that
-// was stopped may have left in a folder without a list.
+// layout are the names of a site's files: what a run of an earlier version that was stopped may
+// have left in a folder without a list.
 var layout = regexp.MustCompile(`^((assets|data|lessons|licences)/[^/]+|(index|about)\.html|manifest\.webmanifest|sw\.js)$`)
 
-// sweep removes what runs that were stopped have left beside out. Where out
-// itself is missing, a whole site among it is put in its place.
+// sweep removes what runs that were stopped have left beside out. Where out itself is missing, a
+// whole site among it is put in its place.
 func sweep(out string) error {
 	parent, base := filepath.Split(out)
 	entries, err := os.ReadDir(parent)
@@ -111,8 +111,7 @@ func sweep(out string) error {
 	return nil
 }
 
-// busy reports whether the process in the name of a stage folder is another
-// one, and still runs.
+// busy reports whether the process in the name of a stage folder is another one, and still runs.
 func busy(owner string) bool {
 	number, _, _ := strings.Cut(strings.TrimPrefix(owner, "p"), "-")
 	pid, err := strconv.Atoi(number)

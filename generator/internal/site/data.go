@@ -16,13 +16,12 @@ import (
 	"sutur/generator/internal/rules"
 )
 
-// DataVersion is the version of the data files' shape, the first field of the
-// catalogue and a byte of every surah's file. A browser that finds another one
-// refuses the data.
+// DataVersion is the version of the data files' shape, the first field of the catalogue and a byte
+// of every surah's file. A browser that finds another one refuses the data.
 const DataVersion = 3
 
-// catalogue is data/catalogue.<hash>.json.gz: all that a page needs before it
-// knows which verses it is to show.
+// catalogue is data/catalogue.<hash>.json.gz: all that a page needs before it knows which verses it
+// is to show.
 type catalogue struct {
 	Version    int            `json:"v"`
 	TextDigest string         `json:"textDigest"`
@@ -85,10 +84,9 @@ type theme struct {
 	Ink   string `json:"ink"`
 }
 
-// dataFiles makes the files of all surahs, on every core, and the catalogue
-// that names them. It returns where the catalogue is, and the lines that each
-// lesson proposes, which follow from the passage index. It fails if the text has
-// more than the files can say.
+// dataFiles makes the files of all surahs, on every core, and the catalogue that names them. It
+// returns where the catalogue is, and the lines that each lesson proposes, which follow from the
+// passage index. It fails if the text has more than the files can say.
 func dataFiles(s Source) (files []bundle.File, where dataFile, try [][]Try, err error) {
 	c := catalogue{Version: DataVersion, TextDigest: hex.EncodeToString(s.Text.Digest[:]), Details: s.Details}
 	c.Surahs = make([]surahEntry, len(s.Text.Surahs))
@@ -152,8 +150,8 @@ func ruleEntries(s Source) []ruleEntry {
 	return list
 }
 
-// begins lists surah and verse of the first verse of every part that number
-// counts from 1. A part in which no verse begins gets the verse after it.
+// begins lists surah and verse of the first verse of every part that number counts from 1. A part
+// in which no verse begins gets the verse after it.
 func begins(t *mushaf.Text, number func(mushaf.Verse) int) [][2]int {
 	var list [][2]int
 	for _, v := range t.Verses {
@@ -181,16 +179,15 @@ func digest(data []byte) string {
 	return base64.StdEncoding.EncodeToString(sum[:])
 }
 
-// hash returns the part of a content's SHA-256 that goes into names: ten
-// hexadecimal digits of the content before compression, so that another
-// compressor gives the same name.
+// hash returns the part of a content's SHA-256 that goes into names: ten hexadecimal digits of the
+// content before compression, so that another compressor gives the same name.
 func hash(data []byte) string {
 	sum := sha256.Sum256(data)
 	return hex.EncodeToString(sum[:5])
 }
 
-// level of compression: the next two levels save less than one part in a hundred
-// and take half as long again, or twice as long.
+// level of compression: the next two levels save less than one part in a hundred and take half as
+// long again, or twice as long.
 const level = 7
 
 var zippers = sync.Pool{New: func() any {
@@ -201,8 +198,8 @@ var zippers = sync.Pool{New: func() any {
 	return w
 }}
 
-// compress returns data in gzip form, with no time and no name in it, so that
-// the same data gives the same bytes.
+// compress returns data in gzip form, with no time and no name in it, so that the same data gives
+// the same bytes.
 func compress(buf *bytes.Buffer, data []byte) []byte {
 	buf.Reset()
 	w := zippers.Get().(*gzip.Writer)

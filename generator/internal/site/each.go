@@ -6,8 +6,8 @@ import (
 	"sync/atomic"
 )
 
-// each calls a function for every number below n, on as many goroutines as
-// there are cores. Every goroutine gets its own function from start.
+// each calls a function for every number below n, on as many goroutines as there are cores. Every
+// goroutine gets its own function from start.
 func each(n int, start func() func(int)) {
 	var next atomic.Int64
 	var wg sync.WaitGroup

@@ -2,9 +2,10 @@ package site
 
 import "sutur/generator/internal/recite"
 
-// examples finds for each rule, in the engine's order, a short word in which it acts when the reader stops at verse ends:
-// surah, verse and word (from 0). The word whose letter causes the rule stands in the same verse. Words of the last juz,
-// which children read first, come before all others; a rule that never acts so has zeros.
+// examples finds for each rule, in the engine's order, a short word in which it acts when the
+// reader stops at verse ends: surah, verse and word (from 0). The word whose letter causes the rule
+// stands in the same verse. Words of the last juz, which children read first, come before all
+// others; a rule that never acts so has zeros.
 func examples(s Source) [recite.NumRules][3]int {
 	var at [recite.NumRules][3]int
 	var sizes [recite.NumRules]int

@@ -6,8 +6,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// TestExamples: every rule has a word that shows it when the reader stops at verse ends, in the last juz wherever it acts
-// there at all.
+// TestExamples: every rule has a word that shows it when the reader stops at verse ends, in the
+// last juz wherever it acts there at all.
 func TestExamples(t *testing.T) {
 	text, err := realText()
 	if err != nil {

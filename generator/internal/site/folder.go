@@ -11,9 +11,9 @@ import (
 	"strings"
 )
 
-// folder is what lies below a path, by slash-separated names. Own are the
-// regular files that Write wrote, with the list of them; foreign is everything
-// else that is no folder, and folders that hold nothing.
+// folder is what lies below a path, by slash-separated names. Own are the regular files that Write
+// wrote, with the list of them; foreign is everything else that is no folder, and folders that hold
+// nothing.
 type folder struct {
 	path    string
 	own     map[string]bool
@@ -21,8 +21,7 @@ type folder struct {
 	listed  bool // there is a list
 }
 
-// look returns what is in dir, which need not exist. It reads names, and the
-// list alone.
+// look returns what is in dir, which need not exist. It reads names, and the list alone.
 func look(dir string) (folder, error) {
 	f := folder{path: dir, own: map[string]bool{}, foreign: map[string]bool{}}
 	names, listed, err := written(dir)
@@ -76,8 +75,8 @@ func written(dir string) (names map[string]bool, listed bool, err error) {
 	return names, true, nil
 }
 
-// earlier returns the names that a site had which was written before there were
-// lists: its service worker holds all of them.
+// earlier returns the names that a site had which was written before there were lists: its service
+// worker holds all of them.
 func earlier(dir string) map[string]bool {
 	names := map[string]bool{}
 	worker, err := regular(filepath.Join(dir, "sw.js"))

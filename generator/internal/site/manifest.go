@@ -53,10 +53,9 @@ func (a app) manifest() bundle.File {
 	})}
 }
 
-// readIcons reads site-src/icons, remembers their names for pages and for the
-// manifest, and returns them as files. A picture whose name has "maskable" in it
-// may be cut to any shape by the system; one that starts with "touch" is for
-// pages alone.
+// readIcons reads site-src/icons, remembers their names for pages and for the manifest, and returns
+// them as files. A picture whose name has "maskable" in it may be cut to any shape by the system;
+// one that starts with "touch" is for pages alone.
 func (a *app) readIcons(dir string) ([]bundle.File, error) {
 	a.icons, a.iconList = map[string]string{}, []icon{}
 	entries, err := os.ReadDir(filepath.Join(dir, iconsDir))

@@ -10,8 +10,8 @@ import (
 	"sutur/generator/internal/diag"
 )
 
-// strays are what the content policy of the pages would refuse in a reader's
-// browser: it is better seen at the build.
+// strays are what the content policy of the pages would refuse in a reader's browser: it is better
+// seen at the build.
 var strays = []struct {
 	dir, ext  string
 	find      *regexp.Regexp
@@ -33,8 +33,8 @@ var strays = []struct {
 		"something is loaded from another host", "put the file into site-src"},
 }
 
-// checkOrigins reports what pages and styles would load from other hosts, and
-// what stands within a page that a page may not hold.
+// checkOrigins reports what pages and styles would load from other hosts, and what stands within a
+// page that a page may not hold.
 func checkOrigins(dir string) (ds []diag.Diagnostic) {
 	for _, s := range strays {
 		names, err := fs.Glob(os.DirFS(filepath.Join(dir, s.dir)), "*"+s.ext)

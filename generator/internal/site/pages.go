@@ -17,12 +17,11 @@ import (
 // pagesDir holds the templates, below the source folder.
 const pagesDir = "pages"
 
-// lostPage is the template of the page that the service worker shows where
-// nothing is kept and nothing can be fetched.
+// lostPage is the template of the page that the service worker shows where nothing is kept and
+// nothing can be fetched.
 const lostPage = "lost.html"
 
-// policy is what every page must have: the content security policy, which
-// parts.html writes.
+// policy is what every page must have: the content security policy, which parts.html writes.
 const policy = `<meta http-equiv="Content-Security-Policy"`
 
 // app holds names of files, relative to the site's root, that pages refer to.
@@ -73,8 +72,8 @@ type LessonPage struct {
 	Try    []Try         // lines to find its rules in; their addresses are relative to the root
 }
 
-// Asset returns the address of a picture of site-src/icons, such as
-// "icons/icon.svg". An unknown name stops the build.
+// Asset returns the address of a picture of site-src/icons, such as "icons/icon.svg". An unknown
+// name stops the build.
 func (p Page) Asset(name string) (string, error) {
 	n, ok := p.icons[name]
 	if !ok {

@@ -7,8 +7,8 @@ import (
 	"sutur/generator/internal/bundle"
 )
 
-// lessonEntry is what the planner has to know of a lesson: the rules that are taught together, and why the lesson stands
-// where it does (plan.Step).
+// lessonEntry is what the planner has to know of a lesson: the rules that are taught together, and
+// why the lesson stands where it does (plan.Step).
 type lessonEntry struct {
 	ID       string   `json:"id"`
 	Name     string   `json:"name"`
@@ -20,7 +20,8 @@ type lessonEntry struct {
 	Together int      `json:"together"`
 }
 
-// addPassages encodes the passage index and tells the catalogue its name, and which rules are taught together.
+// addPassages encodes the passage index and tells the catalogue its name, and which rules are
+// taught together.
 func (c *catalogue) addPassages(s Source) bundle.File {
 	raw := s.Passages.Encode()
 	f := bundle.File{Name: "data/passages." + hash(raw) + ".bin.gz", Data: compress(new(bytes.Buffer), raw)}

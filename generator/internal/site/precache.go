@@ -12,12 +12,12 @@ import (
 	"sutur/generator/internal/bundle"
 )
 
-// precache makes the file that lists files, sorted by name, with the length and
-// the digest of each, and what the service worker has to know of that file. The
-// version is the digest of all names and contents.
+// precache makes the file that lists files, sorted by name, with the length and the digest of each,
+// and what the service worker has to know of that file. The version is the digest of all names and
+// contents.
 //
-// The list is a file of its own because digests do not compress: within the
-// worker they would be part of the first open.
+// The list is a file of its own because digests do not compress: within the worker they would be
+// part of the first open.
 func precache(files []bundle.File) (bundle.File, bundle.Precache) {
 	rows := make([]bundle.Listed, len(files))
 	each(len(files), func() func(int) {

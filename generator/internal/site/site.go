@@ -1,12 +1,11 @@
-// Package site makes the folder that a static host serves: pages, data files,
-// the web manifest and the service worker with its list of everything. It is
-// the last stage, and the only one that writes files.
+// Package site makes the folder that a static host serves: pages, data files, the web manifest and
+// the service worker with its list of everything. It is the last stage, and the only one that
+// writes files.
 //
-// Make is a function from values to values: scripts and styles are bundled
-// while the data of the surahs is encoded and compressed, then pages are made
-// with the hashed names of both, then the service worker with the names of all
-// files. Write puts the result in place of the old folder in one step, so that
-// a reader of it sees the old site or the new one and never a half.
+// Make is a function from values to values: scripts and styles are bundled while the data of the
+// surahs is encoded and compressed, then pages are made with the hashed names of both, then the
+// service worker with the names of all files. Write puts the result in place of the old folder in
+// one step, so that a reader of it sees the old site or the new one and never a half.
 package site
 
 import (
@@ -51,8 +50,7 @@ type Engine interface {
 	Reading(dst []recite.Event, v int, r recite.Reading) []recite.Event
 }
 
-// Make returns the files of the site sorted by name, or diagnostics with at
-// least one error.
+// Make returns the files of the site sorted by name, or diagnostics with at least one error.
 func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	var a app
 	var wg sync.WaitGroup
@@ -116,15 +114,15 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	return unique(append(files, list, worker)), ds
 }
 
-// lessonSource is the script of the pages without the app, bootSource what
-// helps where the app's own script is missing.
+// lessonSource is the script of the pages without the app, bootSource what helps where the app's
+// own script is missing.
 const (
 	lessonSource = "app/lesson.ts"
 	bootSource   = "app/boot.ts"
 )
 
-// integrity returns the digest of a script's own file as the integrity
-// attribute takes it (W3C, Subresource Integrity).
+// integrity returns the digest of a script's own file as the integrity attribute takes it (W3C,
+// Subresource Integrity).
 func integrity(o bundle.Output) string {
 	for _, f := range o.Files {
 		if f.Name == o.Name {
@@ -134,8 +132,7 @@ func integrity(o bundle.Output) string {
 	return ""
 }
 
-// unique sorts files by name and drops repeats, such as a font that both the
-// style and a page name.
+// unique sorts files by name and drops repeats, such as a font that both the style and a page name.
 func unique(files []bundle.File) []bundle.File {
 	slices.SortFunc(files, func(a, b bundle.File) int { return cmp.Compare(a.Name, b.Name) })
 	return slices.CompactFunc(files, func(a, b bundle.File) bool { return a.Name == b.Name })

@@ -65,8 +65,7 @@ var sample = map[string]string{
 	"pages/lessons-index.html": `<!doctype html><html lang="en"><head>{{template "policy"}}<title>{{.Title}}</title></head><body>{{range .Lessons}}<a href="{{.Href}}">{{.Name}}</a>{{end}}</body></html>`,
 }
 
-// newSource returns a source with the real text and small files around it,
-// some of them replaced.
+// newSource returns a source with the real text and small files around it, some of them replaced.
 func newSource(t *testing.T, replaced map[string]string) Source {
 	t.Helper()
 	text, err := realText()
@@ -203,8 +202,8 @@ func TestSameSourceSameSite(t *testing.T) {
 	}
 }
 
-// TestPrecache: the worker names the list with its digest, and the list names
-// every other file with the digests of what hosts may send for it.
+// TestPrecache: the worker names the list with its digest, and the list names every other file with
+// the digests of what hosts may send for it.
 func TestPrecache(t *testing.T) {
 	files := mustMake(t, newSource(t, nil))
 	sum := func(data []byte) []any {

@@ -10,15 +10,16 @@ import (
 	"sutur/generator/internal/bundle"
 )
 
-// Size is what goes over the wire, in bytes: files that are not compressed in
-// themselves count as a host sends them, in gzip form at the usual level 6.
+// Size is what goes over the wire, in bytes: files that are not compressed in themselves count as a
+// host sends them, in gzip form at the usual level 6.
 type Size struct {
 	First int // first open of the app: page, script, style, font, icons, catalogue, manifest, service worker
 	All   int // everything, as the service worker keeps it
 	Text  int // the surahs' files: text and events
 }
 
-// Budgets, in bytes, and that of the surahs' files together as a multiple of the text alone in gzip form.
+// Budgets, in bytes, and that of the surahs' files together as a multiple of the text alone in gzip
+// form.
 const (
 	BudgetFirst = 150_000
 	BudgetAll   = 1_000_000
@@ -46,15 +47,15 @@ func Measure(files []bundle.File) Size {
 	return s
 }
 
-// later is what is asked for only when it is needed: a script's import, and the
-// style of the print screen, which the page names for the script.
+// later is what is asked for only when it is needed: a script's import, and the style of the print
+// screen, which the page names for the script.
 var later = regexp.MustCompile(`import\("[^"]*"\)|data-paper=("[^"]*"|[^ >]*)`)
 
 var surahFile = regexp.MustCompile(`^data/s\d{3}\.`)
 
-// firstOpen returns the names of the files that opening index.html loads: those
-// it names, and those that the style sheet and the script name, but not pages
-// it links to and parts of the script that are needed later.
+// firstOpen returns the names of the files that opening index.html loads: those it names, and those
+// that the style sheet and the script name, but not pages it links to and parts of the script that
+// are needed later.
 func firstOpen(files []bundle.File) map[string]bool {
 	names := map[string]bool{"index.html": true, "sw.js": true}
 	var text []byte

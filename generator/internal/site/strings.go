@@ -20,9 +20,9 @@ const (
 	appDir      = "app"
 )
 
-// checkStrings reports strings that are asked for and are not there, and
-// entries of the catalogue that are neither a text nor a set of plural forms.
-// A project without a catalogue has nothing to check.
+// checkStrings reports strings that are asked for and are not there, and entries of the catalogue
+// that are neither a text nor a set of plural forms. A project without a catalogue has nothing to
+// check.
 func checkStrings(dir string) []diag.Diagnostic {
 	src, err := os.ReadFile(filepath.Join(dir, filepath.FromSlash(stringsFile)))
 	if err != nil {

@@ -18,14 +18,16 @@ import (
 //	digest           32 bytes, the SHA-256 of the surah's text in UTF-8
 //	stream           a byte for each code point of the text, for each event, and for each word under a line
 //
-// The text is that of the surah's verses, each followed by a line feed. A byte of the stream below the length of the
-// catalogue's alphabet is a code point of the text, by its place there. The bytes after those are events on the letter that
-// ends at this point, by their place in the catalogue's kinds. The byte after all kinds says that the word that ends here
-// bears the line of a prostration. So the text is what is left when all higher bytes are dropped, and an event stands where
-// the letter does that bears it: words that repeat, repeat with their events, and compress together.
+// The text is that of the surah's verses, each followed by a line feed. A byte of the stream below
+// the length of the catalogue's alphabet is a code point of the text, by its place there. The bytes
+// after those are events on the letter that ends at this point, by their place in the catalogue's
+// kinds. The byte after all kinds says that the word that ends here bears the line of a
+// prostration. So the text is what is left when all higher bytes are dropped, and an event stands
+// where the letter does that bears it: words that repeat, repeat with their events, and compress
+// together.
 //
-// Page and juz of a verse are in the catalogue, which says where each begins. HASH is that of every file (hash), and so the
-// beginning of the digest in the catalogue.
+// Page and juz of a verse are in the catalogue, which says where each begins. HASH is that of every
+// file (hash), and so the beginning of the digest in the catalogue.
 const surahMagic = "SUR"
 
 // kind is all of an event but its place. No cause has neither word nor letter.
@@ -61,8 +63,8 @@ func (k kind) compare(o kind) int {
 	return cmp.Or(cmp.Compare(k.rule, o.rule), slices.Compare(k.numbers(), o.numbers()))
 }
 
-// numbers is the kind as the catalogue has it: rule, count, flags with the detail from the fifth bit on, and where there is
-// a cause its word and letter.
+// numbers is the kind as the catalogue has it: rule, count, flags with the detail from the fifth
+// bit on, and where there is a cause its word and letter.
 func (k kind) numbers() []int {
 	list := []int{int(k.rule), int(k.count), int(k.flags) | int(k.say)<<4}
 	if k.cause {
@@ -80,7 +82,8 @@ type code struct {
 	line     byte
 }
 
-// newCode gives a byte to every code point of t and to every kind of its events. It fails if there are too many.
+// newCode gives a byte to every code point of t and to every kind of its events. It fails if there
+// are too many.
 func newCode(t *mushaf.Text, events [][]recite.Event) (*code, error) {
 	c := &code{letter: map[rune]byte{'\n': 0}, event: map[kind]byte{}}
 	for i := range t.Verses {
@@ -125,7 +128,8 @@ func (c *code) describe(to *catalogue) {
 	}
 }
 
-// surah encodes surah i (from 0) with its events, in the order of the verses, and makes its entry in the catalogue.
+// surah encodes surah i (from 0) with its events, in the order of the verses, and makes its entry
+// in the catalogue.
 func (c *code) surah(t *mushaf.Text, i int, events []recite.Event) (bundle.File, surahEntry) {
 	su := t.Surahs[i]
 	verses := t.Verses[su.First:][:su.Count]

@@ -14,7 +14,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// TestSurahs reads every surah's file by the description in surah.go, and finds the text and the engine's events.
+// TestSurahs reads every surah's file by the description in surah.go, and finds the text and the
+// engine's events.
 func TestSurahs(t *testing.T) {
 	text, err := realText()
 	if err != nil {

@@ -13,8 +13,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// Try is a passage of whole verses for a reader of a lesson to find its rule in: the text itself, so that it is there
-// without a script, and a link that opens it in the app.
+// Try is a passage of whole verses for a reader of a lesson to find its rule in: the text itself,
+// so that it is there without a script, and a link that opens it in the app.
 type Try struct {
 	Rule   string // id
 	Name   string // of the rule, for people
@@ -64,12 +64,13 @@ const (
 	weighed     = 40 // of so many best passages, those that are not whole verses are left out
 )
 
-// tryIn are rules that are sought elsewhere than in the last juz: surah, first and last verse. The one place of sad-as-seen
-// there, 88:22, is a sad that looks and sounds like any other; in 52:37 the small seen is written.
+// tryIn are rules that are sought elsewhere than in the last juz: surah, first and last verse. The
+// one place of sad-as-seen there, 88:22, is a sad that looks and sounds like any other; in 52:37
+// the small seen is written.
 var tryIn = map[string][3]int{"sad-as-seen": {52, 35, 38}}
 
-// tryFor chooses the passages of every lesson, from the last juz where it has enough, else from the whole text. What is
-// taught before a lesson counts as known.
+// tryFor chooses the passages of every lesson, from the last juz where it has enough, else from the
+// whole text. What is taught before a lesson counts as known.
 func tryFor(s Source, x *passage.Index) [][]Try {
 	var known [][]recite.RuleID // before each lesson
 	var taught []recite.RuleID
@@ -113,7 +114,8 @@ func (s *Source) try(x *passage.Index, r recite.RuleID, known []recite.RuleID, n
 	return list
 }
 
-// whole returns the first n passages that begin and end with a verse: only such can be named in a link.
+// whole returns the first n passages that begin and end with a verse: only such can be named in a
+// link.
 func whole(x *passage.Index, r plan.Ranking, n int) (list []plan.Passage) {
 	for _, p := range r.Passages {
 		if len(list) < n && x.StartsVerse(p.A) && x.End[p.B] != passage.PauseEnd {

@@ -12,8 +12,8 @@ import (
 	"sutur/generator/internal/rules"
 )
 
-// Every lesson proposes lines of the real text: whole verses as the text has them, in which the engine finds as many places
-// as the page says, and every rule has some.
+// Every lesson proposes lines of the real text: whole verses as the text has them, in which the
+// engine finds as many places as the page says, and every rule has some.
 func TestTry(t *testing.T) {
 	text, err := realText()
 	if err != nil {
@@ -68,7 +68,8 @@ func TestTry(t *testing.T) {
 
 var tags = regexp.MustCompile(`</?span[^>]*>`)
 
-// Every verse with the line of a prostration: the page shows the text, and the line over its words alone.
+// Every verse with the line of a prostration: the page shows the text, and the line over its words
+// alone.
 func TestTryVersesUnderALine(t *testing.T) {
 	text, err := realText()
 	if err != nil {

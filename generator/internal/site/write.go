@@ -12,19 +12,17 @@ import (
 	"sutur/generator/internal/bundle"
 )
 
-// ListName is the file in which Write leaves the names of all that it wrote,
-// one a line. It removes these and nothing else.
+// ListName is the file in which Write leaves the names of all that it wrote, one a line. It removes
+// these and nothing else.
 const ListName = ".sutur-files"
 
-// Write makes the folder out hold files, and ListName. It writes a new folder
-// beside it and then exchanges the two, so that any error, and any moment at
-// which it is stopped, leaves the old site or the new one. A folder that holds
-// the files already is left alone, and changed is false.
+// Write makes the folder out hold files, and ListName. It writes a new folder beside it and then
+// exchanges the two, so that any error, and any moment at which it is stopped, leaves the old site
+// or the new one. A folder that holds the files already is left alone, and changed is false.
 //
-// A folder that is not empty and was not made by Write is refused. What others
-// have put into one that was stays in it; where such a thing has the name of a
-// file of the site, Write refuses. No link below out is followed, and nothing
-// is opened but regular files that Write wrote.
+// A folder that is not empty and was not made by Write is refused. What others have put into one
+// that was stays in it; where such a thing has the name of a file of the site, Write refuses. No
+// link below out is followed, and nothing is opened but regular files that Write wrote.
 func Write(out string, files []bundle.File) (changed bool, err error) {
 	if out, err = real(out); err != nil {
 		return false, err
@@ -88,8 +86,8 @@ func (o folder) accepts(files []bundle.File) error {
 	return nil
 }
 
-// stage writes files into a new folder beside out. The list comes first, so
-// that a later run can remove what one that was stopped left.
+// stage writes files into a new folder beside out. The list comes first, so that a later run can
+// remove what one that was stopped left.
 func stage(out string, files []bundle.File) (string, error) {
 	parent, base := filepath.Split(out)
 	fresh, err := os.MkdirTemp(parent, fmt.Sprintf("%s%d-", stagePrefix(base), os.Getpid()))
@@ -123,8 +121,8 @@ func fill(dir string, files []bundle.File) error {
 	return nil
 }
 
-// swap puts the folder fresh in place of old, which need not exist, brings back
-// what others have put there, and removes the rest of it.
+// swap puts the folder fresh in place of old, which need not exist, brings back what others have
+// put there, and removes the rest of it.
 func swap(fresh string, old folder) error {
 	err := exchange(fresh, old.path)
 	if errors.Is(err, fs.ErrNotExist) {
@@ -144,8 +142,8 @@ func swap(fresh string, old folder) error {
 	return clear(fresh, old.own, old.path)
 }
 
-// inTurn is exchange for systems that have no such call: between its two steps
-// there is no folder out, and the next run begins by bringing one back.
+// inTurn is exchange for systems that have no such call: between its two steps there is no folder
+// out, and the next run begins by bringing one back.
 func inTurn(fresh, out string) (away string, err error) {
 	away = fresh + "-old"
 	if err := os.Rename(out, away); err != nil {

@@ -21,8 +21,7 @@ func built(pairs ...string) []bundle.File {
 	return files
 }
 
-// check looks for the files of a site, and for nothing beside it. The list need
-// not be named.
+// check looks for the files of a site, and for nothing beside it. The list need not be named.
 func check(t *testing.T, out string, want ...string) {
 	t.Helper()
 	f, err := look(out)
@@ -141,8 +140,8 @@ func TestWriteLeavesOthersThings(t *testing.T) {
 	}
 }
 
-// TestWriteRefusesToReplace: what somebody put where the site has a file of its
-// own is named, and nothing changes.
+// TestWriteRefusesToReplace: what somebody put where the site has a file of its own is named, and
+// nothing changes.
 func TestWriteRefusesToReplace(t *testing.T) {
 	for _, c := range []struct{ name, theirs, says string }{
 		{"file", "data/b", "data/b is no file"},
@@ -166,8 +165,8 @@ func TestWriteRefusesToReplace(t *testing.T) {
 	}
 }
 
-// TestWriteAfterLink: a folder of the site that has become a link is not
-// followed, neither to write nor to remove.
+// TestWriteAfterLink: a folder of the site that has become a link is not followed, neither to write
+// nor to remove.
 func TestWriteAfterLink(t *testing.T) {
 	out, elsewhere := filepath.Join(t.TempDir(), "dist"), filepath.Join(t.TempDir(), "theirs")
 	if _, err := Write(out, built("data/a", "1")); err != nil {
@@ -190,8 +189,7 @@ func TestWriteAfterLink(t *testing.T) {
 	check(t, out, "data", "index.html", "sw.js")
 }
 
-// TestWriteOverEarlier: a site from before there were lists is known by its
-// worker.
+// TestWriteOverEarlier: a site from before there were lists is known by its worker.
 func TestWriteOverEarlier(t *testing.T) {
 	out := filepath.Join(t.TempDir(), "dist")
 	put(t, out, "index.html", "assets/main.js", "CNAME")
@@ -205,8 +203,8 @@ func TestWriteOverEarlier(t *testing.T) {
 	check(t, out, "CNAME", "index.html", "sw.js")
 }
 
-// TestWriteSweeps: what runs that were stopped left is removed, what others
-// put into it comes back, and a folder of a run that goes on stays.
+// TestWriteSweeps: what runs that were stopped left is removed, what others put into it comes back,
+// and a folder of a run that goes on stays.
 func TestWriteSweeps(t *testing.T) {
 	dir := t.TempDir()
 	out := filepath.Join(dir, "dist")
@@ -252,8 +250,7 @@ func TestWriteSweeps(t *testing.T) {
 	}
 }
 
-// TestAlwaysOne: at every moment there is a whole site, so that a run may be
-// killed at any.
+// TestAlwaysOne: at every moment there is a whole site, so that a run may be killed at any.
 func TestAlwaysOne(t *testing.T) {
 	dir := t.TempDir()
 	out := filepath.Join(dir, "dist")

@@ -8,8 +8,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// Witness 3: figures that every teacher of this reading knows, over the text and the engine's events. Common practice; no
-// single source. Hizb are counted as quarters that begin one in four.
+// Witness 3: figures that every teacher of this reading knows, over the text and the engine's
+// events. Common practice; no single source. Hizb are counted as quarters that begin one in four.
 func counts(b *bench, t *mushaf.Text, e Engine) {
 	s := b.witness("known counts: figures")
 	is := func(name string, got, want int) {

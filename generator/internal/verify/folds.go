@@ -2,10 +2,11 @@ package verify
 
 import "strings"
 
-// fold is one class of letters that the two texts write differently and that mean the same. It tells how the second text
-// writes the letter l, given the letters before it in its word and the letter b of the second text; ok is false where the
-// class does not hold. places is the number of letters of the whole text that it makes equal: one more, or one fewer, is
-// a fault. A fold goes one way only and may not hide a sign that means something.
+// fold is one class of letters that the two texts write differently and that mean the same. It
+// tells how the second text writes the letter l, given the letters before it in its word and the
+// letter b of the second text; ok is false where the class does not hold. places is the number of
+// letters of the whole text that it makes equal: one more, or one fewer, is a fault. A fold goes
+// one way only and may not hide a sign that means something.
 type fold struct {
 	name, reason string
 	places       int
@@ -48,8 +49,8 @@ var folds = []fold{
 
 const turnedForm = "one vowel and a small meem, or tanween and the same small meem: both are the tanween that turns to meem"
 
-// yaWithoutDots: the second text writes a ya at a word's end as alif maqsurah. An alif that is read as one bears no vowel
-// and stands after a fatha, so a ya in its place would still be seen.
+// yaWithoutDots: the second text writes a ya at a word's end as alif maqsurah. An alif that is read
+// as one bears no vowel and stands after a fatha, so a ya in its place would still be seen.
 func yaWithoutDots(_ string, before []string, l, b string) (string, bool) {
 	if !strings.HasPrefix(l, "\u064A") || !strings.HasPrefix(b, "\u0649") {
 		return l, false

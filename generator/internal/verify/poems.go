@@ -10,8 +10,8 @@ import (
 
 // Witness 2: the letter sets, each worked out from the words of the line that teaches it.
 //
-// The lines are in package poem, from memory. The check does not rest on memory alone: the sets must also part the 28 letters
-// among themselves, as the poems say they do.
+// The lines are in package poem, from memory. The check does not rest on memory alone: the sets
+// must also part the 28 letters among themselves, as the poems say they do.
 
 // alphabet is the 28 letters; the first is the hamza, which the poems write as an alif.
 const alphabet = "ءبتثجحخدذرزسشصضطظعغفقكلمنهوي"
@@ -73,8 +73,9 @@ var letterNames = map[string]rune{
 	"همز": 'ء', "هاء": 'ه', "عين": 'ع', "حاء": 'ح', "غين": 'غ', "خاء": 'خ', "لام": 'ل', "را": 'ر', "باء": 'ب', "ميم": 'م', "نون": 'ن',
 }
 
-// named takes the letters that the words name; a word of one letter is that letter. A conjunction, the article and the
-// ending of the accusative are left out of account. An unknown name gives no letter, and so a set that cannot agree.
+// named takes the letters that the words name; a word of one letter is that letter. A conjunction,
+// the article and the ending of the accusative are left out of account. An unknown name gives no
+// letter, and so a set that cannot agree.
 func named(words string) string {
 	var out []rune
 	for _, w := range strings.Fields(words) {
@@ -110,8 +111,9 @@ func set(s string) string {
 	return string(out)
 }
 
-// partitions are rules that share out the 28 letters: every letter goes by exactly one of them. For the noon see
-// Tuhfah 6 ("four rules"), for the meem 19 ("three only"), for the lam 24 ("two cases").
+// partitions are rules that share out the 28 letters: every letter goes by exactly one of them. For
+// the noon see Tuhfah 6 ("four rules"), for the meem 19 ("three only"), for the lam 24 ("two
+// cases").
 var partitions = []struct {
 	name  string
 	rules []recite.RuleID

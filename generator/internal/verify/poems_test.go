@@ -8,8 +8,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// Every line's words stand in the line, or are named as its like, and give the number of letters that the poem or the
-// trade states.
+// Every line's words stand in the line, or are named as its like, and give the number of letters
+// that the poem or the trade states.
 func TestPoemLines(t *testing.T) {
 	sizes := map[recite.RuleID]int{
 		recite.NoonIzhar: 6, recite.NoonIdghamGhunnah: 4, recite.NoonIdgham: 2, recite.NoonIqlab: 1, recite.NoonIkhfa: 15,
@@ -26,7 +26,8 @@ func TestPoemLines(t *testing.T) {
 			t.Errorf("%s: %d letters, %d expected for %s", l.id, got, sizes[l.rules[0]], l.rules[0])
 		}
 		for _, w := range strings.Fields(l.words) {
-			// three lines name their letters by what other lines said: "its like", "the rest", "the other letters"
+			// three lines name their letters by what other lines said: "its like", "the rest", "the
+			// other letters"
 			if lent := l.id == "tuhfah-21" || l.id == "tuhfah-22" || l.id == "jazari-68"; !lent && !strings.Contains(line.Text, w) {
 				t.Errorf("%s has no %q", l.id, w)
 			}

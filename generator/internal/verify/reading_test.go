@@ -8,8 +8,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// A reading holds exactly the events whose boundary it joins, stops or starts at, worked out here from the meaning of
-// When and Before alone, for the default stops and for stops chosen at random.
+// A reading holds exactly the events whose boundary it joins, stops or starts at, worked out here
+// from the meaning of When and Before alone, for the default stops and for stops chosen at random.
 func TestReadingHoldsByItsStops(t *testing.T) {
 	tx := load(t)
 	e := recite.New(tx)

@@ -12,16 +12,18 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// Result is what one witness found. Checked counts the places looked at (letters, words, verses or figures, as the
-// witness says); each is Agreeing, Explained by an entry of exceptions.json or of folds, or Unexplained. Details says, a line each,
-// where a place is unexplained or an exception is of no use.
+// Result is what one witness found. Checked counts the places looked at (letters, words, verses or
+// figures, as the witness says); each is Agreeing, Explained by an entry of exceptions.json or of
+// folds, or Unexplained. Details says, a line each, where a place is unexplained or an exception is
+// of no use.
 type Result struct {
 	Witness                                   string
 	Checked, Agreeing, Explained, Unexplained int
 	Details                                   []string
 }
 
-// Exception is one reviewed place where a witness may differ, and why. Word counts from 1; 0 is the whole verse.
+// Exception is one reviewed place where a witness may differ, and why. Word counts from 1; 0 is the
+// whole verse.
 type Exception struct {
 	Witness string `json:"witness"`
 	Ref     string `json:"ref"`
@@ -107,7 +109,8 @@ func (s *stand) figure(got, want int) {
 
 func (s *stand) allows(p place) bool { _, ok := s.b.allowed[p]; return ok }
 
-// close charges every exception that explained nothing to its witness: a list that is longer than its use hides faults.
+// close charges every exception that explained nothing to its witness: a list that is longer than
+// its use hides faults.
 func (b *bench) close() []Result {
 	for p, used := range b.allowed {
 		if used {
@@ -137,8 +140,8 @@ type Engine interface {
 	Verse(dst []recite.Event, v int) []recite.Event
 }
 
-// All brings every witness over the text in dir: the two texts, the text's own signs over an engine that cannot see
-// them, known counts, and the poems.
+// All brings every witness over the text in dir: the two texts, the text's own signs over an engine
+// that cannot see them, known counts, and the poems.
 func All(dir fs.FS) ([]Result, error) {
 	t, err := mushaf.Load(dir)
 	if err != nil {
@@ -160,9 +163,9 @@ func All(dir fs.FS) ([]Result, error) {
 	return b.close(), nil
 }
 
-// Run prints the table of All to w, and every unexplained place under it, for the text in dir (rules-content/text). ok is
-// false where there is such a place; err says that
-// the witnesses could not run.
+// Run prints the table of All to w, and every unexplained place under it, for the text in dir
+// (rules-content/text). ok is false where there is such a place; err says that the witnesses could
+// not run.
 func Run(w io.Writer, dir fs.FS) (ok bool, err error) {
 	rs, err := All(dir)
 	if err != nil {

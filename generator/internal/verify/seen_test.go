@@ -8,8 +8,9 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// The place of the small seen tells the reading: above the sad seen is read, below it the sad is the better known, and
-// where none is printed the sad is read. The engine goes by the word's place in the text and not by the sign.
+// The place of the small seen tells the reading: above the sad seen is read, below it the sad is
+// the better known, and where none is printed the sad is read. The engine goes by the word's place
+// in the text and not by the sign.
 func TestSeenTellsTheReading(t *testing.T) {
 	tx := load(t)
 	e := recite.New(tx)

@@ -8,14 +8,17 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// Witness 1: the text's own signs, over the whole Qur'an, everything joined, each surah's end into the next basmala.
+// Witness 1: the text's own signs, over the whole Qur'an, everything joined, each surah's end into
+// the next basmala.
 //
-// The print says how a letter is read when the reader goes on: a bare or signed noon, tanween one above the other or
-// side by side, a small meem, a maddah, a shadda on a first letter, zeros. The engine here has not seen those signs
-// (recite.NewBlank). Every letter of the text is asked both ways: does the engine say what its sign shows, and does every
-// event have its sign. Source of the signs: the text's source, named in rules-content/text.
+// The print says how a letter is read when the reader goes on: a bare or signed noon, tanween one
+// above the other or side by side, a small meem, a maddah, a shadda on a first letter, zeros. The
+// engine here has not seen those signs (recite.NewBlank). Every letter of the text is asked both
+// ways: does the engine say what its sign shows, and does every event have its sign. Source of the
+// signs: the text's source, named in rules-content/text.
 
-// page is one verse laid out for the witnesses: which rules hold on each letter when all is joined, and at a stop.
+// page is one verse laid out for the witnesses: which rules hold on each letter when all is joined,
+// and at a stop.
 type page struct {
 	t      *mushaf.Text
 	v      int
@@ -119,7 +122,8 @@ func joinsNext(t *mushaf.Text, v int) bool {
 	return v+1 < len(t.Verses) && (t.Verses[v+1].Ayah != 1 || t.Verses[v+1].Surah == 9)
 }
 
-// each calls f for every letter of the verse. The letters that open a surah have no signs but the maddah: opening.
+// each calls f for every letter of the verse. The letters that open a surah have no signs but the
+// maddah: opening.
 func (p *page) each(f func(w, i int, l mushaf.Letter, held rules, opening bool)) {
 	for w := range p.words() {
 		op := p.opening(w)
@@ -131,7 +135,8 @@ func (p *page) each(f func(w, i int, l mushaf.Letter, held rules, opening bool))
 
 func (p *page) words() []mushaf.Word { return p.t.Verses[p.v].Words }
 
-// opening: letters that carry nothing but a maddah are read by their names. They are the first word of their verse.
+// opening: letters that carry nothing but a maddah are read by their names. They are the first word
+// of their verse.
 func (p *page) opening(w int) bool { return w == 0 && Opening(&p.words()[0]) }
 
 // Opening reports whether a verse's first word is one of the letters that open a surah.

@@ -11,8 +11,8 @@ var (
 		recite.MaddMunfasil, recite.MaddLazim)
 )
 
-// Every other letter without a vowel bears a sukun exactly where it is a consonant that is read by itself: not merged,
-// not long, not silent, not the seat of a tanween.
+// Every other letter without a vowel bears a sukun exactly where it is a consonant that is read by
+// itself: not merged, not long, not silent, not the seat of a tanween.
 func sukunSigns(s *stand, p *page) {
 	p.each(func(w, i int, l mushaf.Letter, held rules, opening bool) {
 		if opening || l.Has(voiced) || isNoon(l) || isMeem(l) || l.Rune == mushaf.AlifWasla {
@@ -33,8 +33,9 @@ func sukunSigns(s *stand, p *page) {
 	})
 }
 
-// The first letter of a word has a shadda exactly where the word before merges into it wholly; so has the letter after
-// a lam of the article that merges, and after a letter that merges inside a word.
+// The first letter of a word has a shadda exactly where the word before merges into it wholly; so
+// has the letter after a lam of the article that merges, and after a letter that merges inside a
+// word.
 func shaddaSigns(s *stand, p *page) {
 	p.each(func(w, i int, l mushaf.Letter, held rules, opening bool) {
 		var from rules
@@ -79,9 +80,9 @@ func inside(ls []mushaf.Letter, i int) bool {
 	return false
 }
 
-// The lam of the article is bare, and its letter doubled, exactly where it is a sun lam; it has a sukun where it is a
-// moon lam. A lam before which nothing but hamzat wasl or the prefix lam stands, and which has no vowel, is the
-// article's or is listed as an exception.
+// The lam of the article is bare, and its letter doubled, exactly where it is a sun lam; it has a
+// sukun where it is a moon lam. A lam before which nothing but hamzat wasl or the prefix lam
+// stands, and which has no vowel, is the article's or is listed as an exception.
 func lamSigns(s *stand, p *page) {
 	p.each(func(w, i int, l mushaf.Letter, held rules, opening bool) {
 		if opening || l.Rune != 'ل' {

@@ -17,8 +17,9 @@ var (
 	meemAll   = meemClear | meemBare
 )
 
-// A noon without a vowel bears a sukun exactly where it is clear, a small meem where it turns to meem, and nothing where
-// it is merged or hidden. No noon rule stands on a letter that is neither such a noon nor has tanween.
+// A noon without a vowel bears a sukun exactly where it is clear, a small meem where it turns to
+// meem, and nothing where it is merged or hidden. No noon rule stands on a letter that is neither
+// such a noon nor has tanween.
 func noonSigns(s *stand, p *page) {
 	p.each(func(w, i int, l mushaf.Letter, held rules, opening bool) {
 		if opening || tanween(l) {
@@ -40,8 +41,8 @@ func noonSigns(s *stand, p *page) {
 	})
 }
 
-// Tanween is stacked exactly where it is clear and before hamzat wasl, open where merged or hidden, and a vowel with a
-// small meem where it turns to meem.
+// Tanween is stacked exactly where it is clear and before hamzat wasl, open where merged or hidden,
+// and a vowel with a small meem where it turns to meem.
 func tanweenSigns(s *stand, p *page) {
 	p.each(func(w, i int, l mushaf.Letter, held rules, opening bool) {
 		if opening || !tanween(l) {
@@ -97,8 +98,8 @@ func meemSigns(s *stand, p *page) {
 	})
 }
 
-// A noon or meem has ghunnah exactly where the print doubles it inside a word; on a first letter the shadda is that of
-// merging, which the word before answers for.
+// A noon or meem has ghunnah exactly where the print doubles it inside a word; on a first letter
+// the shadda is that of merging, which the word before answers for.
 func ghunnahSigns(s *stand, p *page) {
 	p.each(func(w, i int, l mushaf.Letter, held rules, _ bool) {
 		shadda := i > 0 && (l.Rune == 'ن' || l.Rune == 'م') && l.Has(mushaf.Shadda)

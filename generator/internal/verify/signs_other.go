@@ -5,8 +5,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// A maddah stands exactly on the long vowels longer than two counts that do not depend on a stop, and on the opening
-// letters of six counts.
+// A maddah stands exactly on the long vowels longer than two counts that do not depend on a stop,
+// and on the opening letters of six counts.
 func maddahSigns(s *stand, p *page) {
 	longer := of(recite.MaddMuttasil, recite.MaddMunfasil, recite.MaddLazim, recite.MaddLazimLetter, recite.MaddSilahLong)
 	p.each(func(w, i int, l mushaf.Letter, held rules, _ bool) {
@@ -17,9 +17,10 @@ func maddahSigns(s *stand, p *page) {
 	})
 }
 
-// A round zero stands exactly on a letter that is never read, an upright zero on one that is read only at a stop; a waw
-// or ya that carries a small alif is never read either. The engine cannot tell 291 of the 3,988 round zeros from the
-// letters (a waw or ya, or an alif after a fatha) and sees those: for them this compares a reading with its source only.
+// A round zero stands exactly on a letter that is never read, an upright zero on one that is read
+// only at a stop; a waw or ya that carries a small alif is never read either. The engine cannot
+// tell 291 of the 3,988 round zeros from the letters (a waw or ya, or an alif after a fatha) and
+// sees those: for them this compares a reading with its source only.
 func zeroSigns(s *stand, p *page) {
 	p.each(func(w, i int, l mushaf.Letter, held rules, opening bool) {
 		n := p.letter(w, i+1)
@@ -74,7 +75,8 @@ func pauseSigns(s *stand, p *page) {
 	}
 }
 
-// The signs of single words: imalah, ishmam (printed before the noon that bears it), tas-hil, the seen on a sad.
+// The signs of single words: imalah, ishmam (printed before the noon that bears it), tas-hil, the
+// seen on a sad.
 func singleSigns(s *stand, p *page) {
 	p.each(func(w, i int, l mushaf.Letter, held rules, _ bool) {
 		for _, c := range []struct {

@@ -70,7 +70,8 @@ func TestBlankHidesTheSigns(t *testing.T) {
 	}
 }
 
-// bare: a consonant of which nothing but a merging could come, so that the print's shadda after it is one.
+// bare: a consonant of which nothing but a merging could come, so that the print's shadda after it
+// is one.
 func bare(l mushaf.Letter) bool {
 	return l.Marks == 0 && !strings.ContainsRune("اويىٱ\u0670\u06E5\u06E6\u06E7", l.Rune) && l.Rune != 'ل'
 }
@@ -90,8 +91,8 @@ func (a altered) Verse(dst []recite.Event, v int) []recite.Event {
 	return dst
 }
 
-// A witness that cannot find a fault proves nothing. For every rule that a sign shows: one event lost, one event more,
-// and one event turned into another are seen.
+// A witness that cannot find a fault proves nothing. For every rule that a sign shows: one event
+// lost, one event more, and one event turned into another are seen.
 func TestSignsSeeFaults(t *testing.T) {
 	tx := load(t)
 	e := recite.New(tx)

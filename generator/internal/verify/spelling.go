@@ -7,8 +7,9 @@ import (
 	"sutur/generator/internal/mushaf"
 )
 
-// spelling: the classes in which the text is spelled as the print looks, counted in the text as it stands. The figures
-// are those that the second text has, but for 43:58, where it stretches a letter that does not join.
+// spelling: the classes in which the text is spelled as the print looks, counted in the text as it
+// stands. The figures are those that the second text has, but for 43:58, where it stretches a
+// letter that does not join.
 func spelling(b *bench, t *mushaf.Text) {
 	n := map[string]int{}
 	for i := range t.Verses {
@@ -54,7 +55,8 @@ const (
 	hamzaMaddah  = "hamza with a maddah"
 )
 
-// apart are the letters that do not join to the one after them (Unicode, ArabicShaping.txt: joining types R and U).
+// apart are the letters that do not join to the one after them (Unicode, ArabicShaping.txt: joining
+// types R and U).
 const apart = "\u0621\u0622\u0623\u0624\u0625\u0627\u0629\u062F\u0630\u0631\u0632\u0648\u0671"
 
 func classOf(text string, before, l mushaf.Letter) string {

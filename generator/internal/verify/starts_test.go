@@ -10,8 +10,8 @@ import (
 	"sutur/generator/internal/recite"
 )
 
-// The vowel with which every word that begins with hamzat wasl is started: fatha on the article and the words that hold
-// it, damma on the words of testdata/starts-damma.txt, kasra on all others.
+// The vowel with which every word that begins with hamzat wasl is started: fatha on the article and
+// the words that hold it, damma on the words of testdata/starts-damma.txt, kasra on all others.
 func TestStartVowels(t *testing.T) {
 	raw, err := os.ReadFile("testdata/starts-damma.txt")
 	if err != nil {

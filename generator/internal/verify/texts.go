@@ -7,9 +7,10 @@ import (
 	"sutur/generator/internal/mushaf"
 )
 
-// Witness 4: the second text. The text is held against it word by word and letter by letter, mark by mark and in the
-// order in which the marks are written. What is taken as equal is in folds.go, one entry a class, each with its reason
-// and its count. Not compared are the pause signs U+06D6–06DB: the second text has those of an older print.
+// Witness 4: the second text. The text is held against it word by word and letter by letter, mark
+// by mark and in the order in which the marks are written. What is taken as equal is in folds.go,
+// one entry a class, each with its reason and its count. Not compared are the pause signs
+// U+06D6–06DB: the second text has those of an older print.
 
 // Difference is one place in which the two texts differ.
 type Difference struct {
@@ -24,23 +25,23 @@ func (d Difference) String() string {
 	return fmt.Sprintf("%s.%d %s: %+q, the second text has %+q", d.Ref, d.Word, d.What, d.Text, d.Second)
 }
 
-// Comparison is what CompareTexts found. Alike counts the letters written the same in both; Folded those that each fold
-// made equal, in the order of the folds (a letter can take two).
+// Comparison is what CompareTexts found. Alike counts the letters written the same in both; Folded
+// those that each fold made equal, in the order of the folds (a letter can take two).
 type Comparison struct {
 	Verses, Words, Letters, Alike int
 	Folded                        []int
 	Differences                   []Difference
 }
 
-// written is one written word: its letters, each with its marks and the stretch before it, and the signs that belong to
-// the word: a silence, the quarter, the prostration.
+// written is one written word: its letters, each with its marks and the stretch before it, and the
+// signs that belong to the word: a silence, the quarter, the prostration.
 type written struct {
 	letters []string
 	signs   string
 }
 
-// CompareTexts holds the text (lines of reference TAB verse) against the second, independent one. Source of the second:
-// quran-validator 1.3.0 (MIT), from the Quranic Universal Library.
+// CompareTexts holds the text (lines of reference TAB verse) against the second, independent one.
+// Source of the second: quran-validator 1.3.0 (MIT), from the Quranic Universal Library.
 func CompareTexts(a, b string) Comparison {
 	c := Comparison{Folded: make([]int, len(folds))}
 	la, lb := strings.Split(strings.TrimSpace(a), "\n"), strings.Split(strings.TrimSpace(b), "\n")
@@ -92,7 +93,8 @@ func (c *Comparison) word(ref string, n int, a, b written) {
 	}
 }
 
-// fold writes the last of the letters as the second text does, where a fold allows it, and counts the fold.
+// fold writes the last of the letters as the second text does, where a fold allows it, and counts
+// the fold.
 func (c *Comparison) fold(ref string, letters []string, b string) string {
 	l := letters[len(letters)-1]
 	for i, f := range folds {
@@ -111,8 +113,8 @@ func (c *Comparison) differ(ref string, word int, what, a, b string) {
 	c.Differences = append(c.Differences, Difference{ref, word, what, a, b})
 }
 
-// splitWritten parts a verse of either text. The second text sets its signs between spaces of their own: they go to the
-// word before, the quarter to the word after.
+// splitWritten parts a verse of either text. The second text sets its signs between spaces of their
+// own: they go to the word before, the quarter to the word after.
 func splitWritten(s string) (out []written) {
 	quarter := ""
 	for _, f := range strings.Fields(s) {

@@ -17,7 +17,8 @@ func read(t *testing.T, name string) string {
 	return string(b)
 }
 
-// Witness: quran-validator 1.3.0, text of the Quranic Universal Library, all 6,236 verses, 77,433 words.
+// Witness: quran-validator 1.3.0, text of the Quranic Universal Library, all 6,236 verses, 77,433
+// words.
 func TestTextsAgree(t *testing.T) {
 	c := CompareTexts(read(t, "quran.txt"), read(t, "text-b.txt"))
 	if c.Verses != 6236 || c.Words != 77433 {
@@ -36,7 +37,8 @@ func TestTextsAgree(t *testing.T) {
 	}
 }
 
-// The letters of package mushaf are those that were compared: every number equal to the second text's, word by word.
+// The letters of package mushaf are those that were compared: every number equal to the second
+// text's, word by word.
 func TestLettersAreNumberedAsInTheSecondText(t *testing.T) {
 	second := strings.Split(strings.TrimSpace(read(t, "text-b.txt")), "\n")
 	for i, v := range load(t).Verses {
@@ -49,8 +51,8 @@ func TestLettersAreNumberedAsInTheSecondText(t *testing.T) {
 	}
 }
 
-// A comparison that finds nothing must be able to find something: every kind of change to a verse is seen, and so is
-// every sign that an easier comparison would take as equal.
+// A comparison that finds nothing must be able to find something: every kind of change to a verse
+// is seen, and so is every sign that an easier comparison would take as equal.
 func TestTextsDifferWhenChanged(t *testing.T) {
 	b := "2:2\t" + "\u0630\u064e\u0670\u0644\u0650\u0643\u064e"
 	for _, c := range []struct{ name, a, b string }{

@@ -1,5 +1,5 @@
-// Command cmd writes rules-content/text from the source packages: cmd A.json B.json HafsLists.ts rules-content/text
-// It prints what each class of the conversion changed.
+// Command cmd writes rules-content/text from the source packages: cmd A.json B.json HafsLists.ts
+// rules-content/text It prints what each class of the conversion changed.
 package main
 
 import (
@@ -13,7 +13,8 @@ import (
 
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 
-// run returns the exit code: 2 for arguments that cannot be used, 1 for sources that are not the reviewed ones.
+// run returns the exit code: 2 for arguments that cannot be used, 1 for sources that are not the
+// reviewed ones.
 func run(args []string, stdout, stderr io.Writer) int {
 	if len(args) != 4 {
 		fmt.Fprintln(stderr, "four arguments are expected: quran.json of text A, quran-verses.json of text B, HafsLists.ts, the folder to write")
