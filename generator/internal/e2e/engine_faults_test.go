@@ -64,7 +64,7 @@ func TestEngineInterrupted(t *testing.T) {
 		p := newTab(t, b)
 		f.set("lessons/ra.html", down)
 		p.open(s.address)
-		p.wait("words about it", `document.querySelector('[data-t=offline]')?.innerText.includes("Not yet all kept")`)
+		p.wait("words about it", `document.querySelector('[data-t=offline]')?.innerText.includes("Not everything is kept yet")`)
 		half := make(chan bool, len(files))
 		f.seen = func(name string) {
 			if name == "licences/MIT.txt" {

@@ -216,7 +216,7 @@ func TestInterrupted(t *testing.T) {
 	f.set("lessons/ra.html", down)
 	p := newPage(t)
 	p.open(s.address)
-	p.wait("words about it", `document.querySelector('[data-t=offline]')?.innerText.includes("Not yet all kept")`)
+	p.wait("words about it", `document.querySelector('[data-t=offline]')?.innerText.includes("Not everything is kept yet")`)
 	f.set("", "")
 	served := s.served.Load()
 	f.seen = func(string) { time.Sleep(20 * time.Millisecond) }
