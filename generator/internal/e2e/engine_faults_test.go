@@ -66,11 +66,11 @@ func TestEngineInterrupted(t *testing.T) {
 		p.open(s.address)
 		p.wait("words about it", `document.querySelector('[data-t=offline]')?.innerText.includes("Not everything is kept yet")`)
 		half := make(chan bool, len(files))
-		f.seen = func(name string) {
+		f.watch(func(name string) {
 			if name == "licences/MIT.txt" {
 				half <- true
 			}
-		}
+		})
 		f.set("licences/MIT.txt", late)
 		p.open(s.address)
 		select {

@@ -38,11 +38,11 @@ func TestPartAgain(t *testing.T) {
 					eval[any](p, fmt.Sprintf(`(location.hash = %q, 0)`, x.at))
 					p.wait("words about it", visible(hook(x.words)))
 					asked := make(chan bool, 100)
-					f.seen = func(name string) {
+					f.watch(func(name string) {
 						if name == "" {
 							asked <- true
 						}
-					}
+					})
 					f.also("index.html", missing)
 					p.click(x.again)
 					select {

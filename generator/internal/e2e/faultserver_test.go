@@ -38,7 +38,6 @@ type harm struct {
 	gone  bool
 	met   int               // files harmed so far
 	seen  func(name string) // called before every answer, without the lock
-	head  func(http.Header) // changes what is said of every file
 }
 
 // harmed serves files with faults to be set later.
@@ -79,6 +78,19 @@ func (f *harm) count() int {
 	return f.met
 }
 
+// watch has seen called with the name of each file before it is answered, from several goroutines.
+func (f *harm) watch(seen func(name string)) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	f.seen = seen
+}
+
+func (f *harm) watching() func(name string) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	return f.seen
+}
+
 // off takes the whole host away, or brings it back.
 func (f *harm) off(gone bool) {
 	f.mu.Lock()
@@ -112,8 +124,8 @@ func (f *harm) find(name string) (how fault, gone bool) {
 
 func (f *harm) answer(h http.Handler, name string, w http.ResponseWriter, r *http.Request) {
 	how, gone := f.find(name)
-	if f.seen != nil {
-		f.seen(name)
+	if seen := f.watching(); seen != nil {
+		seen(name)
 	}
 	if gone {
 		panic(http.ErrAbortHandler) // closes the connection without an answer
@@ -122,9 +134,6 @@ func (f *harm) answer(h http.Handler, name string, w http.ResponseWriter, r *htt
 	h.ServeHTTP(rec, r)
 	for k, v := range rec.Header() {
 		w.Header()[k] = v
-	}
-	if f.head != nil {
-		f.head(w.Header())
 	}
 	data := rec.Body.Bytes()
 	switch how {

@@ -86,11 +86,11 @@ func TestVersionOnTheWay(t *testing.T) {
 			v, s, f, p := keepFirst(t)
 			s.host.Set(v[1])
 			var n atomic.Int64 // requests come side by side
-			f.seen = func(name string) {
+			f.watch(func(name string) {
 				if name != "sw.js" && n.Add(1) == int64(at) {
 					s.host.Set(v[2])
 				}
-			}
+			})
 			p.next()
 			if _, wrong := p.whole(s, f, v[:]...); wrong != "" {
 				t.Errorf("while it lasts: %s", wrong)
@@ -219,7 +219,7 @@ func TestInterrupted(t *testing.T) {
 	p.wait("words about it", `document.querySelector('[data-t=offline]')?.innerText.includes("Not everything is kept yet")`)
 	f.set("", "")
 	served := s.served.Load()
-	f.seen = func(string) { time.Sleep(20 * time.Millisecond) }
+	f.watch(func(string) { time.Sleep(20 * time.Millisecond) })
 	p.open(s.address)
 	p.wait("how far it is", `/\d+ of \d+ files/.test(document.querySelector('[data-t=offline]')?.innerText)`)
 	p.wait("that it is safe to go", `document.querySelector('[data-t=offline]')?.innerText.includes("Kept on this device")`)
