@@ -1,1 +1,0 @@
-var t=document.getElementById("tools"),e=document.getElementById("again"),o=()=>e?e.click():location.reload(),n=()=>t&&!t.hidden?t:!1;function s(){try{sessionStorage.removeItem("sutur-tried")}catch{}}export{o as a,n as b,s as c};

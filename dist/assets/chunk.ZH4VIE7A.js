@@ -1,1 +1,0 @@
-function s(t=new Date){let e=r=>String(r).padStart(2,"0");return`${t.getFullYear()}-${e(t.getMonth()+1)}-${e(t.getDate())}`}function i(t,e=s()){return Array.from({length:7},(r,a)=>{let n=new Date(Date.parse(`${e}T00:00Z`)-(6-a)*864e5).toISOString().slice(0,10);return{day:n,n:t.filter(o=>o.day===n).length}})}export{s as a,i as b};

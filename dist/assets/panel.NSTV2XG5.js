@@ -1,1 +1,0 @@
-import{a}from"./chunk.7TXVJ7RK.js";import"./chunk.32ZPYTNF.js";import"./chunk.LE5DKOMH.js";import"./chunk.6RREKEHW.js";import"./chunk.4MZ3YTJ2.js";import"./chunk.2ZCWRFRC.js";import"./chunk.F5IERCXU.js";export{a as panel};
