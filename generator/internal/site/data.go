@@ -97,7 +97,6 @@ func dataFiles(s Source) (files []bundle.File, where dataFile, try [][]Try, err 
 		try = tryFor(s, s.Passages)
 		passages = c.addPassages(s)
 	})
-	wg.Go(func() { c.Rules = ruleEntries(s) })
 	events := make([][]recite.Event, len(files))
 	each(len(files), func() func(int) {
 		e := s.Engine()
@@ -107,6 +106,7 @@ func dataFiles(s Source) (files []bundle.File, where dataFile, try [][]Try, err 
 			}
 		}
 	})
+	c.Rules = ruleEntries(s, examples(s.Text, events))
 	code, err := newCode(s.Text, events)
 	if err == nil {
 		code.describe(&c)
@@ -124,20 +124,20 @@ func dataFiles(s Source) (files []bundle.File, where dataFile, try [][]Try, err 
 	files = append(files, passages)
 	raw := encode(c)
 	where = dataFile{"data/catalogue." + hash(raw) + ".json.gz", digest(raw)}
-	return append(files, bundle.File{Name: where.name, Data: compress(new(bytes.Buffer), raw)}), where, try, err
+	return append(files, bundle.File{Name: where.name, Data: compress(raw)}), where, try, err
 }
 
 // dataFile is a compressed file and the SHA-256 of what is in it, in base64.
 type dataFile struct{ name, sha string }
 
-func ruleEntries(s Source) []ruleEntry {
+func ruleEntries(s Source, at [recite.NumRules][3]int) []ruleEntry {
 	lessons := map[string]string{}
 	for _, l := range s.Lessons {
 		for _, r := range l.Rules {
 			lessons[r] = l.ID
 		}
 	}
-	sets, at := recite.Sets(), examples(s)
+	sets := recite.Sets()
 	list := make([]ruleEntry, len(s.Rules))
 	for i, r := range s.Rules {
 		list[i] = ruleEntry{
@@ -200,16 +200,16 @@ var zippers = sync.Pool{New: func() any {
 
 // compress returns data in gzip form, with no time and no name in it, so that the same data gives
 // the same bytes.
-func compress(buf *bytes.Buffer, data []byte) []byte {
-	buf.Reset()
+func compress(data []byte) []byte {
+	var buf bytes.Buffer
 	w := zippers.Get().(*gzip.Writer)
 	defer zippers.Put(w)
-	w.Reset(buf)
+	w.Reset(&buf)
 	if _, err := w.Write(data); err != nil {
 		panic(err) // a buffer takes everything
 	}
 	if err := w.Close(); err != nil {
 		panic(err)
 	}
-	return bytes.Clone(buf.Bytes())
+	return buf.Bytes()
 }

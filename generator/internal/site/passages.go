@@ -1,7 +1,6 @@
 package site
 
 import (
-	"bytes"
 	"path"
 
 	"sutur/generator/internal/bundle"
@@ -24,7 +23,7 @@ type lessonEntry struct {
 // taught together.
 func (c *catalogue) addPassages(s Source) bundle.File {
 	raw := s.Passages.Encode()
-	f := bundle.File{Name: "data/passages." + hash(raw) + ".bin.gz", Data: compress(new(bytes.Buffer), raw)}
+	f := bundle.File{Name: "data/passages." + hash(raw) + ".bin.gz", Data: compress(raw)}
 	c.Passages, c.PassageSHA = path.Base(f.Name), digest(raw)
 	for i, step := range s.Steps {
 		l := s.Lessons[i]

@@ -47,7 +47,6 @@ type Source struct {
 // Engine finds the events of verses, as *recite.Engine does.
 type Engine interface {
 	Verse(dst []recite.Event, v int) []recite.Event
-	Reading(dst []recite.Event, v int, r recite.Reading) []recite.Event
 }
 
 // Make returns the files of the site sorted by name, or diagnostics with at least one error.

@@ -42,10 +42,6 @@ func (o oneEvent) Verse(dst []recite.Event, v int) []recite.Event {
 	return append(dst, o.e)
 }
 
-func (o oneEvent) Reading(dst []recite.Event, v int, _ recite.Reading) []recite.Event {
-	return o.Verse(dst, v)
-}
-
 var sample = map[string]string{
 	"app/main.ts":              "console.log(1)",
 	"app/lesson.ts":            "console.log(2)",
