@@ -62,11 +62,7 @@ func (p placed) check() (ds []diag.Diagnostic) {
 			break
 		}
 	}
-	for _, c := range p.Counts {
-		if c < 1 || c > 6 {
-			say("1 to 6 are accepted", "rule %s is held for %d counts", p.ID, c)
-		}
-	}
+	ds = append(ds, p.checkCounts("rule "+p.ID, p.Counts)...)
 	if p.Setting != "" && !slices.Contains(Settings, p.Setting) {
 		say("settings are "+strings.Join(Settings, ", "), "rule %s is governed by %q", p.ID, p.Setting)
 	}
@@ -98,6 +94,16 @@ func (p placed) check() (ds []diag.Diagnostic) {
 		}
 		if strings.Contains(s, "{count}") && len(p.Counts) == 0 {
 			say("give counts or remove {count}", "rule %s speaks of a count and has none", p.ID)
+		}
+	}
+	return ds
+}
+
+// checkCounts reports lengths that no vowel and no hum is held for.
+func (p at) checkCounts(what string, counts []int) (ds []diag.Diagnostic) {
+	for _, c := range counts {
+		if c < 1 || c > 6 {
+			ds = append(ds, p.problem(fmt.Sprintf("%s is held for %d counts", what, c), "1 to 6 are accepted"))
 		}
 	}
 	return ds

@@ -54,12 +54,8 @@ func LoadDetails(dir fs.FS) ([]Detail, []diag.Diagnostic) {
 	return list, append(ds, wrong...)
 }
 
-func (d Detail) check(p at) (ds []diag.Diagnostic) {
-	for _, c := range d.Counts {
-		if c < 1 || c > 6 {
-			ds = append(ds, p.problem(fmt.Sprintf("detail %s is held for %d counts", d.ID, c), "1 to 6 are accepted"))
-		}
-	}
+func (d Detail) check(p at) []diag.Diagnostic {
+	ds := p.checkCounts("detail "+d.ID, d.Counts)
 	if d.At != "" && d.At != "join" && d.At != "stop" || d.At != "" && len(d.Counts) == 0 {
 		ds = append(ds, p.problem(fmt.Sprintf("detail %s holds at %q", d.ID, d.At), "join and stop are accepted, beside counts"))
 	}
