@@ -14,7 +14,8 @@ import (
 	"sutur/generator/internal/diag"
 )
 
-// change is one edit of a source file, the first place of old becoming new.
+// change is one edit of a source file, the first place of old becoming new. A file without an old
+// text is a new one.
 type change struct{ file, old, new string }
 
 // onePage makes a version that differs in one page.
@@ -49,25 +50,7 @@ func edition(t testing.TB, changes []change) []bundle.File {
 	if files, ok := editions.made[key]; ok {
 		return append([]bundle.File(nil), files...)
 	}
-	dir := t.TempDir()
-	for _, d := range []string{"rules-content", "LICENSES", "site-src/app", "site-src/fonts", "site-src/icons", "site-src/pages", "site-src/strings", "site-src/style"} {
-		if err := os.CopyFS(filepath.Join(dir, d), os.DirFS(filepath.Join(root, d))); err != nil {
-			t.Fatal(err)
-		}
-	}
-	for _, c := range changes {
-		name := filepath.Join(dir, c.file)
-		data, err := os.ReadFile(name)
-		if err != nil {
-			t.Fatal(err)
-		}
-		if !bytes.Contains(data, []byte(c.old)) {
-			t.Fatalf("%s does not hold %q", c.file, c.old)
-		}
-		if err := os.WriteFile(name, bytes.Replace(data, []byte(c.old), []byte(c.new), 1), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
+	dir := changedProject(t, changes)
 	files, ds := build.Site(dir)
 	if diag.HasError(ds) {
 		var b strings.Builder
@@ -79,4 +62,28 @@ func edition(t testing.TB, changes []change) []bundle.File {
 	}
 	editions.made[key] = files
 	return append([]bundle.File(nil), files...)
+}
+
+// changedProject copies what the project is built of, and the folders named besides, and makes the
+// changes there.
+func changedProject(t testing.TB, changes []change, besides ...string) string {
+	t.Helper()
+	dir := t.TempDir()
+	dirs := []string{"rules-content", "LICENSES", "site-src/app", "site-src/fonts", "site-src/icons", "site-src/pages", "site-src/strings", "site-src/style"}
+	for _, d := range append(dirs, besides...) {
+		if err := os.CopyFS(filepath.Join(dir, d), os.DirFS(filepath.Join(root, d))); err != nil {
+			t.Fatal(err)
+		}
+	}
+	for _, c := range changes {
+		name := filepath.Join(dir, c.file)
+		data, err := os.ReadFile(name)
+		if (err == nil) != (c.old != "") || !bytes.Contains(data, []byte(c.old)) {
+			t.Fatalf("%s: %v; it should hold %q", c.file, err, c.old)
+		}
+		if err := os.WriteFile(name, bytes.Replace(data, []byte(c.old), []byte(c.new), 1), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return dir
 }

@@ -85,12 +85,6 @@ func (f *harm) watch(seen func(name string)) {
 	f.seen = seen
 }
 
-func (f *harm) watching() func(name string) {
-	f.mu.Lock()
-	defer f.mu.Unlock()
-	return f.seen
-}
-
 // off takes the whole host away, or brings it back.
 func (f *harm) off(gone bool) {
 	f.mu.Lock()
@@ -98,8 +92,8 @@ func (f *harm) off(gone bool) {
 	f.gone = gone
 }
 
-// find returns what is to be done to a file.
-func (f *harm) find(name string) (how fault, gone bool) {
+// find returns what is to be done to a file, and who watches.
+func (f *harm) find(name string) (how fault, gone bool, seen func(name string)) {
 	f.mu.Lock()
 	defer f.mu.Unlock()
 	if name == "" || strings.HasSuffix(name, "/") {
@@ -119,12 +113,12 @@ func (f *harm) find(name string) (how fault, gone bool) {
 	if how != "" {
 		f.met++
 	}
-	return how, f.gone
+	return how, f.gone, f.seen
 }
 
 func (f *harm) answer(h http.Handler, name string, w http.ResponseWriter, r *http.Request) {
-	how, gone := f.find(name)
-	if seen := f.watching(); seen != nil {
+	how, gone, seen := f.find(name)
+	if seen != nil {
 		seen(name)
 	}
 	if gone {

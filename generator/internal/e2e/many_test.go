@@ -25,6 +25,13 @@ const putSessions = `(async () => {
 	return 0;
 })()`
 
+// putSessions does so on a page without the app, which does not look on.
+func (p *page) putSessions(s *server, n int) {
+	p.t.Helper()
+	p.open(s.address + "about.html")
+	eval[any](p, fmt.Sprintf(putSessions, n))
+}
+
 // TestManySessions opens a record of many sessions: every screen works, and the list comes in
 // pages.
 func TestManySessions(t *testing.T) {
@@ -32,8 +39,7 @@ func TestManySessions(t *testing.T) {
 	p := newPage(t)
 	p.unkept()
 	p.begin(s.address, "")
-	p.open(s.address + "about.html")
-	eval[any](p, fmt.Sprintf(putSessions, 10_000))
+	p.putSessions(s, 10_000)
 	p.open(s.address + "#/record")
 	p.wait("the record", visible(hook("more")))
 	if n := p.count(hook("session")); n != 50 {
@@ -65,8 +71,7 @@ func BenchmarkOpenRecord(b *testing.B) {
 		p := newPage(b)
 		p.unkept()
 		p.begin(s.address, "")
-		p.open(s.address + "about.html")
-		eval[any](p, fmt.Sprintf(putSessions, n))
+		p.putSessions(s, n)
 		open(p, "#/record", hook("session")) // what is made of them is made once
 		pages[i] = p
 	}

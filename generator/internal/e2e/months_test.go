@@ -105,8 +105,7 @@ func TestEntriesMadeAnew(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			p := p.in(t)
-			p.open(s.address + "about.html")
-			eval[any](p, fmt.Sprintf(putSessions, 5))
+			p.putSessions(s, 5)
 			p.open(s.address + "#/record")
 			p.wait("five sessions", fmt.Sprintf(`document.querySelectorAll('%s').length === 5`, hook("session")))
 			p.entries("before", 5)
@@ -130,8 +129,7 @@ func TestLearnersLost(t *testing.T) {
 	p := newPage(t)
 	p.unkept()
 	p.begin(s.address, "Test child")
-	p.open(s.address + "about.html")
-	eval[any](p, fmt.Sprintf(putSessions, 5))
+	p.putSessions(s, 5)
 	inDatabase[any](p, `await ask(db.transaction("learners", "readwrite").objectStore("learners").clear()); return 0;`)
 	for range 2 {
 		p.open(s.address + "about.html")

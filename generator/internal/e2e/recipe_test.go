@@ -1,7 +1,6 @@
 package e2e
 
 import (
-	"bytes"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -54,29 +53,13 @@ A rule that does not exist.
 // TestAddRule follows the recipe in a copy of the project: the rule is annotated, taught, shown,
 // explained, checked and printed, and nothing but the files named above was touched.
 func TestAddRule(t *testing.T) {
-	dir := t.TempDir()
-	for _, d := range []string{"generator", "rules-content", "LICENSES", "site-src/app", "site-src/fonts", "site-src/icons", "site-src/pages", "site-src/strings", "site-src/style"} {
-		if err := os.CopyFS(filepath.Join(dir, d), os.DirFS(filepath.Join(root, d))); err != nil {
-			t.Fatal(err)
-		}
-	}
+	dir := changedProject(t, madeUp, "generator")
 	for _, name := range []string{"go.mod", "go.sum"} {
 		data, err := os.ReadFile(filepath.Join(root, name))
 		if err != nil {
 			t.Fatal(err)
 		}
 		if err := os.WriteFile(filepath.Join(dir, name), data, 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	for _, c := range madeUp {
-		name := filepath.Join(dir, c.file)
-		data, err := os.ReadFile(name)
-		if (err == nil) != (c.old != "") || !bytes.Contains(data, []byte(c.old)) {
-			t.Fatalf("%s: %v; it should hold %q", c.file, err, c.old)
-		}
-		data = []byte(strings.Replace(string(data), c.old, c.new, 1))
-		if err := os.WriteFile(name, data, 0o644); err != nil {
 			t.Fatal(err)
 		}
 	}
