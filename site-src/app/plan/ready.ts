@@ -8,7 +8,7 @@ import type { Unit } from './units.ts';
 
 export const Alone = 0, SomeHelp = 1, MuchHelp = 2;
 
-/** What the log has of one session; rule is -1 for reading only. Days are numbered; places are those of every rule in the lines read. */
+/** What the log has of one session; rule is -1 for reading only. Days are numbered; places are those in the lines read of every rule that was begun. */
 export interface Practice { day: number; rule: number; found: number; missed: number; help: number; places: number[] }
 
 /** Sessions, on so many days, with so many percent of the places found in the last ones. */
