@@ -1,5 +1,6 @@
 // A control that is drawn again between press and release would lose its click, and a slider the finger on it. So what draws
-// controls waits while a finger or a button is down, until its click has been heard.
+// controls waits while a finger or a button is down, until its click has been heard; so does what comes late and would
+// move a control from under the finger.
 const pressed = new Map<number, number>(); // by pointer, the number of its press
 let presses = 0, held = new Set<() => void>();
 

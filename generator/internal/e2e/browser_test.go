@@ -159,9 +159,17 @@ func (p *page) open(address string) {
 	p.t.Helper()
 	if p.tab != nil {
 		p.must(p.tab.Open, address)
+		p.note()
 		return
 	}
 	p.do(chromedp.Navigate(address))
+}
+
+// note begins the journal of a page in any engine. Without it a failure only says less.
+func (p *page) note() {
+	ctx, cancel := context.WithTimeout(p.ctx, patience)
+	defer cancel()
+	value[any](ctx, p, "(() => { "+journal+" return 0; })()")
 }
 
 // reload loads the page again.
@@ -169,6 +177,7 @@ func (p *page) reload() {
 	p.t.Helper()
 	if p.tab != nil {
 		p.must(func(ctx context.Context, _ string) error { return p.tab.Reload(ctx) }, "")
+		p.note()
 		return
 	}
 	p.do(chromedp.Reload())

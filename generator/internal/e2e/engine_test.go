@@ -90,7 +90,7 @@ func (p *page) lines(s *server, rule string, surah, from, to int) {
 	p.open(s.address + "about.html") // the same page with another hash would not load anew
 	p.open(fmt.Sprintf("%s#/lines?rule=%s&from=%d:%d&to=%[3]d:%[5]d", s.address, rule, surah, from, to))
 	p.wait("the lines", visible(hook(fmt.Sprintf("verse-%d-%d", surah, to)))+` && document.querySelector("main.lines")?.dataset.phase === "find"`)
-	eval[any](p, "(() => { "+journal+" return document.fonts.ready.then(() => 0); })()")
+	eval[any](p, "document.fonts.ready.then(() => 0)")
 }
 
 // must calls a method of the tab.

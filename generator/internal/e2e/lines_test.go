@@ -1,6 +1,8 @@
 package e2e
 
 import (
+	"cmp"
+	"context"
 	"fmt"
 	"path/filepath"
 	"slices"
@@ -79,35 +81,64 @@ func hook(name string) string { return fmt.Sprintf(`[data-t="%s"]`, name) }
 func (p *page) click(name string) { p.t.Helper(); p.clickOn(hook(name)) }
 
 // clickOn brings an element into view and clicks its middle, once nothing else lies over it and it
-// has stood still for two frames.
+// has stood still for two frames. A page may still move between the look and the press, which then
+// hits something else: that is aimed anew. A press that lands on what stays must come to a click.
 func (p *page) clickOn(selector string) {
 	p.t.Helper()
 	p.wait("a control "+selector, visible(selector))
-	middle := fmt.Sprintf(`(async () => {
+	aim := fmt.Sprintf(`(async () => {
 		const frame = () => new Promise(r => requestAnimationFrame(r));
-		const place = () => {
-			const e = [...document.querySelectorAll(%q)].find(e => e.getClientRects().length > 0 && !e.disabled);
+		const find = () => [...document.querySelectorAll(%q)].find(e => e.getClientRects().length > 0 && !e.disabled);
+		const place = e => {
 			e?.scrollIntoView({ block: "nearest", behavior: "instant" });
 			const b = e?.getBoundingClientRect(), at = b && [b.left + b.width / 2, b.top + b.height / 2];
 			return at && e.contains(document.elementFromPoint(...at)) ? at : null;
 		};
-		const first = place();
+		const first = place(find());
 		await frame();
 		await frame();
-		const then = place();
-		return first && then && first.join() === then.join() ? then : [];
-	})()`, selector)
-	deadline := time.Now().Add(patience)
-	for {
-		at := eval[[]float64](p, middle)
-		if len(at) == 2 {
-			p.press(at[0], at[1])
-			return
+		const e = find(), then = place(e);
+		if (!first || !then || first.join() !== then.join()) return [];
+		if (!globalThis.aim) {
+			const note = x => {
+				const a = globalThis.aim, on = a.e.contains(x.target), moved = a.at !== a.e.getBoundingClientRect().top;
+				if (x.type === "click" && (on || moved)) a.state = on ? "clicked" : "beside";
+				if (x.type === "pointerdown" && a.state === "nothing") a.state = on ? "pressed" : "beside";
+			};
+			for (const k of ["pointerdown", "click"]) addEventListener(k, note, true);
 		}
-		if time.Now().After(deadline) {
-			p.t.Fatalf("the control %s does not come to rest, or something lies over it\n%s", selector, p.describe())
+		globalThis.aim = { state: "nothing", e, at: e.getBoundingClientRect().top };
+		return then;
+	})()`, selector)
+	deadline, state := time.Now().Add(patience), "not at rest, or under something else"
+	for time.Now().Before(deadline) {
+		if at := eval[[]float64](p, aim); len(at) == 2 {
+			p.press(at[0], at[1])
+			if state = p.landed(deadline); state == "clicked" {
+				return
+			}
+			if state != "beside" {
+				break
+			}
 		}
 	}
+	p.t.Fatalf("the control %s is not clicked: %s\n%s", selector, state, p.describe())
+}
+
+// landed waits for what has become of a press: clicked, also where the page has gone on to another,
+// or beside the control. What it returns else is how far the press came.
+func (p *page) landed(deadline time.Time) (state string) {
+	for time.Now().Before(deadline) {
+		ctx, cancel := context.WithTimeout(p.ctx, patience)
+		var err error
+		state, err = value[string](ctx, p, `globalThis.aim?.state ?? "clicked"`)
+		cancel()
+		if err != nil || state == "clicked" || state == "beside" {
+			return cmp.Or(state, "clicked")
+		}
+		time.Sleep(20 * time.Millisecond)
+	}
+	return state
 }
 
 // visible is an expression: an element is there and has a size.

@@ -1,5 +1,6 @@
 // A screen whose code is fetched when it is first needed, so that the first open does not wait for it. Offline it comes
 // from what the service worker keeps.
+import { whenCalm } from '../calm.ts';
 import { h } from '../dom.ts';
 import { t } from '../i18n.ts';
 import { reopen, wayOut } from '../offline/tools.ts';
@@ -34,6 +35,6 @@ export function later(title: string, load: () => Promise<View>): View {
       h('button', { class: 'main', 'data-t': 'part-again', onclick: reopen }, t('error.again')), wayOut()));
     node.removeAttribute('aria-busy');
   };
-  load().then(come, fail);
+  load().then((v) => whenCalm(() => come(v)), () => whenCalm(fail));
   return { node, title, update: () => real?.update(), leave: () => { left = true; real?.leave?.(); } };
 }

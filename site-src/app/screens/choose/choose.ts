@@ -1,5 +1,6 @@
 // Choose lines: a rule, then the best lines for it, or a surah and verses. A link that could not be read comes here too, with the reason.
 import * as state from '../../state.ts';
+import { whenCalm } from '../../calm.ts';
 import { h } from '../../dom.ts';
 import { type Key, t } from '../../i18n.ts';
 import { order } from '../../plan/ladder.ts';
@@ -39,11 +40,11 @@ export function choose(wrong?: Extract<Route, { name: 'bad' }>, pick = ''): View
     try {
       await load();
     } catch {
-      list.replaceChildren(h('p', { class: 'quiet' }, t('today.no-lines')));
+      whenCalm(() => list.replaceChildren(h('p', { class: 'quiet' }, t('today.no-lines'))));
       return;
     }
     const child = look()!, n = c.rules.findIndex((r) => r.id === rule.value), all = find(child, n, where.value), top = all.passages[0];
-    list.replaceChildren(...results(child, all, n));
+    whenCalm(() => list.replaceChildren(...results(child, all, n)));
     if (mine !== asked || !rule.value || !top) return; // verses chosen by hand since stay
     const b = child.toLines(top, rule.value);
     [surah.value, from.value, to.value] = [String(b.from.s), String(b.from.a), String(b.to.a)];

@@ -1,5 +1,6 @@
 // The learner and the settings of this device.
 import * as state from '../../state.ts';
+import { whenCalm } from '../../calm.ts';
 import { h, refill } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import { reopen } from '../../offline/tools.ts';
@@ -12,9 +13,9 @@ import { looks } from './looks.ts';
 
 export function learner(): View {
   const node = h('main', { class: 'learner' }), pencils = h('div', { class: 'card' });
-  const fill = (after?: () => void) => void import('../../colour/panel.ts').then((m) => pencils.replaceChildren(m.panel())).catch(() => {
-    pencils.replaceChildren(h('p', { role: 'alert' }, t('error.part')),
-      h('button', { class: 'plain', 'data-t': 'pencils-again', onclick: () => fill(reopen) }, t('error.again')));
+  const fill = (after?: () => void) => void import('../../colour/panel.ts').then((m) => whenCalm(() => pencils.replaceChildren(m.panel()))).catch(() => {
+    whenCalm(() => pencils.replaceChildren(h('p', { role: 'alert' }, t('error.part')),
+      h('button', { class: 'plain', 'data-t': 'pencils-again', onclick: () => fill(reopen) }, t('error.again'))));
     after?.();
   });
   fill();

@@ -1,5 +1,6 @@
 // How the lines look, and the counts on which teachers differ.
 import * as state from '../../state.ts';
+import { whenCalm } from '../../calm.ts';
 import * as store from '../../store/store.ts';
 import { h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
@@ -35,8 +36,8 @@ function preview(): HTMLElement {
   const p = h('p', { class: 'text preview', lang: 'ar', dir: 'rtl' }, sample);
   if (!sample) {
     verses(state.get().catalogue, { s: 1, a: 1 }, { s: 1, a: 1 })
-      .then(([v]) => { sample = v?.text ?? ''; document.querySelector('.preview')?.replaceChildren(sample); })
-      .catch(() => p.remove());
+      .then(([v]) => { sample = v?.text ?? ''; whenCalm(() => document.querySelector('.preview')?.replaceChildren(sample)); })
+      .catch(() => whenCalm(() => p.remove()));
   }
   return p;
 }

@@ -1,5 +1,6 @@
 // The ladder: what comes next and why; every lesson in order with how far the learner is; what makes a rule known.
 import * as state from '../../state.ts';
+import { whenCalm } from '../../calm.ts';
 import { h, renew } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import { load, look } from '../../plan/held.ts';
@@ -25,6 +26,6 @@ export function rules(): View {
       state.learner() && criterion(c, open));
   };
   const update = when(state.records, draw);
-  if (!look()) load().then(() => draw(), () => draw(true));
+  if (!look()) load().then(() => whenCalm(draw), () => whenCalm(() => draw(true)));
   return { node, title: t('nav.rules'), update };
 }

@@ -1,5 +1,6 @@
 // Today: one card with the next thing and one line why; below it the week, small.
 import * as state from '../../state.ts';
+import { whenCalm } from '../../calm.ts';
 import { h, renew } from '../../dom.ts';
 import { t, weekday } from '../../i18n.ts';
 import { week } from '../../log/week.ts';
@@ -27,14 +28,14 @@ export function today(): View {
   };
   const fetchPlan = (after: () => void = () => undefined) => {
     failed = false;
-    plan().catch(() => { failed = true; after(); }).then(draw);
+    plan().catch(() => { failed = true; after(); }).then(() => whenCalm(draw));
   };
   const again = (after?: () => void) => { if (failed) { fetchPlan(after); draw(); } };
   const online = () => again();
   addEventListener('online', online);
   const look = async (l = state.learner()) => {
     left = l && await resume(l);
-    if (l === state.learner()) draw();
+    if (l === state.learner()) whenCalm(draw);
   };
   const update = when(() => [...state.records(), state.get().drafts], () => {
     if (state.learner()?.id !== whose) left = undefined;
