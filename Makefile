@@ -3,8 +3,10 @@ GO ?= go
 # The race detector needs a C compiler; without one the tests run without it and say so.
 RACE := $(if $(shell command -v cc || command -v gcc || command -v clang),-race)
 NODE_STAMP := site-src/node_modules/.package-lock.json
+PRETTIER := site-src/node_modules/.bin/prettier --log-level warn
+FORMATTED := '*.md' 'LICENSES/*.md' 'rules-content/**/*.{md,json}' 'site-src/**/*.{ts,mjs,css,html,md}' site-src/strings/*.json
 
-.PHONY: build serve test lint types bench faults tools node
+.PHONY: build serve test lint format types bench faults tools node
 # Of two package managers at once, one fails.
 .NOTPARALLEL:
 
@@ -18,10 +20,15 @@ test: tools lint types
 	@test -n "$(RACE)" || echo "no C compiler: the tests run without the race detector"
 	$(GO) test $(RACE) -timeout 60m ./...
 
-lint:
+lint: node $(NODE_STAMP)
 	@files=$$(gofmt -l generator); test -z "$$files" || { echo "gofmt would change:"; echo "$$files"; exit 1; }
 	$(GO) vet ./...
+	@$(PRETTIER) --check $(FORMATTED) || { echo "make format writes them so"; exit 1; }
 	@sh -n .ci/run && sh -n .ci/tools
+
+format: node $(NODE_STAMP)
+	gofmt -w generator
+	$(PRETTIER) --write $(FORMATTED)
 
 # The type check and the unit tests of the browser's sources. Node is used for nothing else.
 types: node $(NODE_STAMP)

@@ -1,15 +1,21 @@
-// Looks strings up in the one catalogue of the language. Plural forms are chosen by Intl.PluralRules.
+// Looks strings up in the one catalogue of the language. Plural forms are chosen by
+// Intl.PluralRules.
 import en from '../strings/en.json' with { type: 'json' };
 
 type Entry = string | Record<string, string>;
 
 /**
- * A key of the catalogue. The type check wants it of every key, also of one that is put together; where it depends on rules
- * or letters of the text, which the check does not know, test/strings.test.mjs goes through them all.
+ * A key of the catalogue. The type check wants it of every key, also of one that is put together;
+ * where it depends on rules or letters of the text, which the check does not know,
+ * test/strings.test.mjs goes through them all.
  */
 export type Key = keyof typeof en;
 /** The keys that begin with P and a dot, without these. */
-export type Below<P extends string> = Key extends infer K ? K extends `${P}.${infer R}` ? R : never : never;
+export type Below<P extends string> = Key extends infer K
+  ? K extends `${P}.${infer R}`
+    ? R
+    : never
+  : never;
 export type Vars = Record<string, string | number>;
 
 const table = en as Record<string, Entry>;
@@ -21,18 +27,31 @@ export const has = (key: string): key is Key => key in table;
 
 const figures = new Intl.NumberFormat(lang);
 
-/** A name that someone has given, apart from the words around it: whatever its direction, or signs of direction in it, do. */
+/**
+ * A name that someone has given, apart from the words around it: whatever its direction, or signs
+ * of direction in it, do.
+ */
 export const isolate = (name: string) => `\u2068${name.replace(/[\u2066-\u2069]/g, '')}\u2069`;
 
 const GIVEN = ['child', 'file', 'found', 'where'];
 
 /** Puts values into a text's {places}. */
-export const fill = (text: string, vars: Vars) => text.replace(/\{(\w+)\}/g, (all, k: string) => {
-  const v = vars[k];
-  return typeof v === 'number' ? figures.format(v) : v === undefined ? all : GIVEN.includes(k) ? isolate(v) : v;
-});
+export const fill = (text: string, vars: Vars) =>
+  text.replace(/\{(\w+)\}/g, (all, k: string) => {
+    const v = vars[k];
+    return typeof v === 'number'
+      ? figures.format(v)
+      : v === undefined
+        ? all
+        : GIVEN.includes(k)
+          ? isolate(v)
+          : v;
+  });
 
-/** The string for a key; an entry with plural forms chooses by vars.n, and may have its own words for zero. A missing key shows itself. */
+/**
+ * The string for a key; an entry with plural forms chooses by vars.n, and may have its own words
+ * for zero. A missing key shows itself.
+ */
 export function t(key: Key, vars: Vars = {}): string {
   const e = table[key];
   if (e === undefined) return key;
@@ -41,7 +60,12 @@ export function t(key: Key, vars: Vars = {}): string {
   return fill((n === 0 ? e.zero : undefined) ?? e[plural.select(n)] ?? e.other ?? key, vars);
 }
 
-const day = new Intl.DateTimeFormat(lang, { weekday: 'long', day: 'numeric', month: 'long', timeZone: 'UTC' });
+const day = new Intl.DateTimeFormat(lang, {
+  weekday: 'long',
+  day: 'numeric',
+  month: 'long',
+  timeZone: 'UTC',
+});
 const short = new Intl.DateTimeFormat(lang, { weekday: 'narrow', timeZone: 'UTC' });
 const list = new Intl.ListFormat(lang, { type: 'conjunction' });
 

@@ -1,5 +1,6 @@
-// A page without the app: colours the letters of a lesson's examples by ranges, leads back to the lines it was opened from,
-// and has the site kept, as the first page that is opened may be this one. Without it the whole word is set off.
+// A page without the app: colours the letters of a lesson's examples by ranges, leads back to the
+// lines it was opened from, and has the site kept, as the first page that is opened may be this
+// one. Without it the whole word is set off.
 import { keep } from './offline/offline.ts';
 import { words } from './text/letters.ts';
 import { paint } from './marking/paint.ts';
@@ -10,15 +11,25 @@ import { early } from './theme.ts';
 
 early();
 
-/** One figure, or words within a sentence: data-marks holds "word.letter:rule", letters counted from 0. The word's own set-off names the family. */
+/**
+ * One figure, or words within a sentence: data-marks holds "word.letter:rule", letters counted from
+ * 0. The word's own set-off names the family.
+ */
 function colour(figure: HTMLElement, n: number) {
   const text = figure.querySelector<HTMLElement>('.ayah') ?? figure;
-  const sheet = new Sheet(), spans: Span[] = [], els = new Map([...text.querySelectorAll<HTMLElement>('.w')].map((w) => [Number(w.dataset.w), w]));
+  const sheet = new Sheet(),
+    spans: Span[] = [],
+    els = new Map(
+      [...text.querySelectorAll<HTMLElement>('.w')].map((w) => [Number(w.dataset.w), w]),
+    );
   const all = [...els].map(([i, el]) => ({ i, el, word: words(el.textContent)[0]! }));
   for (const x of all) sheet.put({ v: 0, w: x.i, el: x.el, node: textOf(x.el), word: x.word });
   for (const m of (figure.dataset.marks ?? '').matchAll(/(\d+)\.(\d+):/g)) {
-    const w = Number(m[1]), l = Number(m[2]), el = els.get(w);
-    const set = el?.closest('mark') ?? el?.querySelector('mark'), family = /(?:^|\s)f-([\w-]+)/.exec(set?.className ?? '')?.[1];
+    const w = Number(m[1]),
+      l = Number(m[2]),
+      el = els.get(w);
+    const set = el?.closest('mark') ?? el?.querySelector('mark'),
+      family = /(?:^|\s)f-([\w-]+)/.exec(set?.className ?? '')?.[1];
     if (!el || !family) continue;
     spans.push({ v: 0, w, l, ...familyLook(family, form(family)) });
     set?.classList.add('by-letter');
@@ -29,7 +40,8 @@ function colour(figure: HTMLElement, n: number) {
 }
 
 /** The shape of a family, which the style sheet names: these pages do without the catalogue. */
-const form = (family: string) => getComputedStyle(document.documentElement).getPropertyValue(`--form-${family}`).trim() as Sign;
+const form = (family: string) =>
+  getComputedStyle(document.documentElement).getPropertyValue(`--form-${family}`).trim() as Sign;
 
 function textOf(el: HTMLElement): Text {
   return document.createTreeWalker(el, NodeFilter.SHOW_TEXT).nextNode() as Text;
@@ -38,12 +50,16 @@ function textOf(el: HTMLElement): Text {
 document.querySelectorAll<HTMLElement>('[data-marks]').forEach(colour);
 
 // The app's link to a lesson carries the address of the lines after its #.
-const back = document.querySelector<HTMLElement>('.back'), link = back?.querySelector('a');
+const back = document.querySelector<HTMLElement>('.back'),
+  link = back?.querySelector('a');
 if (back && link && /^#\/lines\?[\w=:&-]+$/.test(location.hash)) {
   link.href += location.hash;
   back.hidden = false;
 }
 
 // These pages have no place to say how far it is: the app says it.
-const quiet = () => undefined, idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
-idle(() => keep(new URL('../sw.js', import.meta.url).href, { kept: quiet, newer: quiet, noRoom: quiet }));
+const quiet = () => undefined,
+  idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
+idle(() =>
+  keep(new URL('../sw.js', import.meta.url).href, { kept: quiet, newer: quiet, noRoom: quiet }),
+);

@@ -1,5 +1,6 @@
-// The service worker: keeps every file of the site, answers from what is kept, and says when a newer version is ready.
-// worker/right.ts decides what counts as kept, worker/versions.ts which versions stay.
+// The service worker: keeps every file of the site, answers from what is kept, and says when a
+// newer version is ready. worker/right.ts decides what counts as kept, worker/versions.ts which
+// versions stay.
 import { fill, missing } from './worker/keep.ts';
 import { get, listed, made, older } from './worker/kept.ts';
 import { why } from './worker/right.ts';
@@ -16,45 +17,54 @@ async function tell(message: object, update = false) {
 /** Fetches what is missing or wrong, and says how far it is and how it ended. */
 async function keep(update: boolean) {
   try {
-    await fill((n, of) => { void tell({ kind: 'saving', n, of }, update); });
+    await fill((n, of) => {
+      void tell({ kind: 'saving', n, of }, update);
+    });
   } catch (e) {
-    if (why(e) === 'full' && !await isActive()) await caches.delete(NAME).catch(() => undefined); // what is in use needs the room more
+    // what is in use needs the room more
+    if (why(e) === 'full' && !(await isActive())) await caches.delete(NAME).catch(() => undefined);
     await tell({ kind: why(e) === 'nowhere' ? 'cannot' : 'failed', why: why(e) }, update);
     throw e;
   }
 }
 
 sw.addEventListener('install', (e) => {
-  e.waitUntil((async () => {
-    await keep(!!sw.registration.active);
-    await abandon();
-    // What a worker kept that checked nothing may be damaged: it is not waited for.
-    if (await unverified()) await sw.skipWaiting();
-  })());
+  e.waitUntil(
+    (async () => {
+      await keep(!!sw.registration.active);
+      await abandon();
+      // What a worker kept that checked nothing may be damaged: it is not waited for.
+      if (await unverified()) await sw.skipWaiting();
+    })(),
+  );
 });
 
 sw.addEventListener('activate', (e) => {
-  e.waitUntil((async () => {
-    await begin();
-    await sw.clients.claim();
-    await tell({ kind: 'ready' });
-  })());
+  e.waitUntil(
+    (async () => {
+      await begin();
+      await sw.clients.claim();
+      await tell({ kind: 'ready' });
+    })(),
+  );
 });
 
 sw.addEventListener('message', (e) => {
   const page = e.source as WindowClient | null;
-  e.waitUntil((async () => {
-    if (e.data === 'take over') {
-      // Another page may have been quicker.
-      if (await isActive()) await page?.navigate(page.url);
-      else await sw.skipWaiting();
-    }
-    if (e.data === 'kept?' || e.data === 'repair') {
-      await settle();
-      if (e.data === 'repair' || (await missing()).length) await keep(false);
-      await tell({ kind: 'ready' });
-    }
-  })().catch(() => undefined)); // the page has been told
+  e.waitUntil(
+    (async () => {
+      if (e.data === 'take over') {
+        // Another page may have been quicker.
+        if (await isActive()) await page?.navigate(page.url);
+        else await sw.skipWaiting();
+      }
+      if (e.data === 'kept?' || e.data === 'repair') {
+        await settle();
+        if (e.data === 'repair' || (await missing()).length) await keep(false);
+        await tell({ kind: 'ready' });
+      }
+    })().catch(() => undefined),
+  ); // the page has been told
 });
 
 sw.addEventListener('fetch', (e) => {
@@ -67,17 +77,20 @@ async function answer(r: Request): Promise<Response> {
   const entry = await listed(nameOf(r.url));
   try {
     if (entry) return await get(entry, r.cache === 'reload' && !r.destination);
-    return await older(r.url) ?? await fetch(r);
+    return (await older(r.url)) ?? (await fetch(r));
   } catch (e) {
     if (r.mode !== 'navigate') throw e;
     return start(r);
   }
 }
 
-/** For a page that cannot be had from what is kept: what the network says, else the start rather than the browser's own error. */
+/**
+ * For a page that cannot be had from what is kept: what the network says, else the start rather
+ * than the browser's own error.
+ */
 async function start(r: Request): Promise<Response> {
   const there = await fetch(r).catch(() => undefined);
   if (there && (there.ok || there.type === 'opaqueredirect')) return there;
   const page = await listed('index.html');
-  return (page && await get(page).catch(() => undefined)) ?? made('lost.html', LOST);
+  return (page && (await get(page).catch(() => undefined))) ?? made('lost.html', LOST);
 }

@@ -1,6 +1,9 @@
 // Sets the theme and the family's own pencils before the page is drawn.
 
-/** Holds the colours a family has set in place of the usual ones; colour/pencils.ts writes it. Absent in browsers that cannot make one. */
+/**
+ * Holds the colours a family has set in place of the usual ones; colour/pencils.ts writes it.
+ * Absent in browsers that cannot make one.
+ */
 export const own = make();
 
 function make(): CSSStyleSheet | undefined {
@@ -18,5 +21,7 @@ export function early() {
     const theme = localStorage.getItem('sutur-theme');
     if (theme === 'light' || theme === 'dark') document.documentElement.dataset.theme = theme;
     own?.replaceSync(localStorage.getItem('sutur-pencils') ?? '');
-  } catch { /* keep the system's */ }
+  } catch {
+    /* keep the system's */
+  }
 }

@@ -6,21 +6,41 @@ import { moved } from '../node_modules/.out/app/plan/place.js';
 const FIRST = dayNumber('2026-01-05');
 
 /**
- * A child who begins with the last juz and no rules, and has sessions on four days a week: every session does what the plan
- * says on the best lines there are. The child finds seven in ten places in the first session with a rule and all of them from
- * the second on, but every seventh session three in four. It reads the first session of a rule with some help and the others
- * alone. The course ends when every lesson is known and nothing is due; most is a limit of sessions.
+ * A child who begins with the last juz and no rules, and has sessions on four days a week: every
+ * session does what the plan says on the best lines there are. The child finds seven in ten places
+ * in the first session with a rule and all of them from the second on, but every seventh session
+ * three in four. It reads the first session of a rule with some help and the others alone. The
+ * course ends when every lesson is known and nothing is due; most is a limit of sessions.
  */
 export function play(course, most = 400) {
-  const { c } = course, [s, a] = c.juz[29], sessions = [], taught = [], out = [], met = new Map();
+  const { c } = course,
+    [s, a] = c.juz[29],
+    sessions = [],
+    taught = [],
+    out = [],
+    met = new Map();
   const learner = { id: 'x', name: '', place: { s, a }, settled: false, made: '', updated: '' };
   for (let n = 0; n < most; n++) {
-    const day = FIRST + Math.floor(n / 4) * 7 + [0, 1, 3, 5][n % 4], child = new Child(course, learner, sessions, taught, day), p = child.today;
+    const day = FIRST + Math.floor(n / 4) * 7 + [0, 1, 3, 5][n % 4],
+      child = new Child(course, learner, sessions, taught, day),
+      p = child.today;
     const known = child.taught.every((done, unit) => done && child.standing(unit).known >= 0);
     if (p.do === ReadOn || (p.do === Review && known)) break;
-    const ranking = child.lines(p, { best: 1 }), best = ranking.passages[0], rule = c.rules[p.rule]?.id ?? '', lines = child.toLines(best, rule);
-    if (p.do === Teach) taught.push(...course.units[p.unit].rules.map((r) => ({ learner: 'x', rule: c.rules[r].id, since: dateOf(day), known: '' })));
-    let found = best.focus, outcome = 'alone';
+    const ranking = child.lines(p, { best: 1 }),
+      best = ranking.passages[0],
+      rule = c.rules[p.rule]?.id ?? '',
+      lines = child.toLines(best, rule);
+    if (p.do === Teach)
+      taught.push(
+        ...course.units[p.unit].rules.map((r) => ({
+          learner: 'x',
+          rule: c.rules[r].id,
+          since: dateOf(day),
+          known: '',
+        })),
+      );
+    let found = best.focus,
+      outcome = 'alone';
     if (rule) {
       met.set(rule, (met.get(rule) ?? 0) + 1);
       if (met.get(rule) === 1) [found, outcome] = [Math.ceil(0.7 * best.focus), 'some'];
@@ -28,10 +48,29 @@ export function play(course, most = 400) {
     }
     const place = moved(child, lines);
     sessions.push({
-      learner: 'x', id: String(n), day: dateOf(day), at: `${dateOf(day)}T10:00:00Z`, rule, from: lines.from, to: lines.to, marks: [], stops: [],
-      found, missed: best.focus - found, extra: 0, helped: false, outcome,
+      learner: 'x',
+      id: String(n),
+      day: dateOf(day),
+      at: `${dateOf(day)}T10:00:00Z`,
+      rule,
+      from: lines.from,
+      to: lines.to,
+      marks: [],
+      stops: [],
+      found,
+      missed: best.focus - found,
+      extra: 0,
+      helped: false,
+      outcome,
     });
-    out.push({ day, plan: p, how: ranking.how, ...best, places: course.x.counts.map((_, r) => course.x.count(r, best.a, best.b)), was: learner.place });
+    out.push({
+      day,
+      plan: p,
+      how: ranking.how,
+      ...best,
+      places: course.x.counts.map((_, r) => course.x.count(r, best.a, best.b)),
+      was: learner.place,
+    });
     learner.place = place;
   }
   return out;

@@ -7,35 +7,75 @@ import { ENOUGH, REST_DAYS } from '../node_modules/.out/app/plan/score.js';
 import { play } from './course.mjs';
 import { catalogue, courseOf } from './site.mjs';
 
-const lesson = (id, rules) => ({ id, name: id, ar: '', rules, places: 0, opens: 0, lessons: 1, together: 0 });
+const lesson = (id, rules) => ({
+  id,
+  name: id,
+  ar: '',
+  rules,
+  places: 0,
+  opens: 0,
+  lessons: 1,
+  together: 0,
+});
 const apart = catalogue.lessons.flatMap((l) => l.rules.map((r) => lesson(r, [r])));
-const together = [['sun-lam', 'moon-lam'], ['heavy-lam', 'light-lam'], ['heavy-ra', 'light-ra'], ['idgham-mithlayn', 'idgham-mutajanisayn', 'idgham-mutaqaribayn'],
-  ['imalah', 'ishmam', 'tas-hil', 'sad-as-seen'], ['madd-lazim', 'madd-lazim-letter']];
+const together = [
+  ['sun-lam', 'moon-lam'],
+  ['heavy-lam', 'light-lam'],
+  ['heavy-ra', 'light-ra'],
+  ['idgham-mithlayn', 'idgham-mutajanisayn', 'idgham-mutaqaribayn'],
+  ['imalah', 'ishmam', 'tas-hil', 'sad-as-seen'],
+  ['madd-lazim', 'madd-lazim-letter'],
+];
 const grouped = apart.flatMap((l) => {
   const group = together.find((g) => g.includes(l.id));
-  return !group ? l : apart.find((x) => group.includes(x.id)) === l ? lesson(group.join('+'), group) : [];
+  return !group
+    ? l
+    : apart.find((x) => group.includes(x.id)) === l
+      ? lesson(group.join('+'), group)
+      : [];
 });
 
-for (const [name, lessons] of [['the lessons', catalogue.lessons], ['a rule a lesson', apart], ['several rules a lesson', grouped]]) {
-  const course = courseOf(lessons), { units, rare, c } = course, days = play(course);
+for (const [name, lessons] of [
+  ['the lessons', catalogue.lessons],
+  ['a rule a lesson', apart],
+  ['several rules a lesson', grouped],
+]) {
+  const course = courseOf(lessons),
+    { units, rare, c } = course,
+    days = play(course);
   const ruleName = (r) => c.rules[r].id;
 
   test(`${name}: every one is begun, after its needs`, () => {
     const begun = days.filter((d) => d.plan.do === Teach).map((d) => d.plan.unit);
     assert.ok(days.length < 400, 'the course does not end');
-    assert.deepEqual([...begun].sort((a, b) => a - b), [...units.keys()]);
-    begun.forEach((u, i) => assert.ok(units[u].needs.every((n) => begun.indexOf(n) < i), units[u].id));
-    assert.equal(days.findIndex((d) => d.plan.do !== Settle), 2); // days of settling in
+    assert.deepEqual(
+      [...begun].sort((a, b) => a - b),
+      [...units.keys()],
+    );
+    begun.forEach((u, i) =>
+      assert.ok(
+        units[u].needs.every((n) => begun.indexOf(n) < i),
+        units[u].id,
+      ),
+    );
+    assert.equal(
+      days.findIndex((d) => d.plan.do !== Settle),
+      2,
+    ); // days of settling in
   });
 
   test(`${name}: each is marked, and read, in three sessions before the next`, () => {
     const starts = days.flatMap((d, i) => (d.plan.do === Teach ? i : []));
     starts.forEach((at, k) => {
-      const u = units[days[at].plan.unit], mine = days.slice(at, starts[k + 1]);
+      const u = units[days[at].plan.unit],
+        mine = days.slice(at, starts[k + 1]);
       assert.ok(mine.filter((d) => u.rules.includes(d.plan.rule)).length >= 3, u.id);
       for (const r of u.rules) {
         const read = mine.filter((d) => d.places[r]).length;
-        assert.ok(read >= 3 || (rare[r] && read && u.rules.length > 1), `${ruleName(r)} was read in ${read} sessions`);
+        assert.ok(
+          read >= 3 || (rare[r] && read && u.rules.length > 1),
+          `${ruleName(r)} was read in ${read} sessions`,
+        );
       }
     });
   });
@@ -44,7 +84,10 @@ for (const [name, lessons] of [['the lessons', catalogue.lessons], ['a rule a le
     days.forEach((d, i) => {
       for (const e of days.slice(0, i).filter((x) => d.day - x.day <= REST_DAYS)) {
         assert.ok(d.a !== e.a || d.b !== e.b, `session ${i} repeats the lines of day ${e.day}`);
-        assert.ok(d.b < e.a || e.b < d.a || d.how === Again, `session ${i} overlaps the lines of day ${e.day}`);
+        assert.ok(
+          d.b < e.a || e.b < d.a || d.how === Again,
+          `session ${i} overlaps the lines of day ${e.day}`,
+        );
       }
     });
   });
@@ -52,15 +95,25 @@ for (const [name, lessons] of [['the lessons', catalogue.lessons], ['a rule a le
   test(`${name}: what is marked has places, enough where there are`, () => {
     days.forEach((d, i) => {
       assert.ok(d.plan.rule < 0 || d.focus > 0, `session ${i} has no place of ${d.plan.rule}`);
-      assert.ok(d.how !== AsWanted || d.plan.rule < 0 || d.focus >= ENOUGH, `session ${i} has ${d.focus} places`);
+      assert.ok(
+        d.how !== AsWanted || d.plan.rule < 0 || d.focus >= ENOUGH,
+        `session ${i} has ${d.focus} places`,
+      );
     });
   });
 
   test(`${name}: there are reviews, and at most one session in four is one`, (t) => {
-    const reviews = days.flatMap((d, i) => (d.plan.do === Review ? i : [])), last = days.at(-1);
+    const reviews = days.flatMap((d, i) => (d.plan.do === Review ? i : [])),
+      last = days.at(-1);
     const open = days.findLastIndex((d) => d.plan.do !== Review); // after it only reviews are left
     assert.ok(reviews.length > 0);
-    reviews.filter((i) => i < open).forEach((i, k) => assert.ok(!k || i - reviews[k - 1] >= 4, `reviews in sessions ${reviews[k - 1]} and ${i}`));
-    t.diagnostic(`${days.length} sessions in ${Math.floor((last.day - days[0].day) / 7) + 1} weeks, ${reviews.length} reviews, ${days.filter((d) => d.how === Again).length} with places that came again; the last has ${last.share}% readable`);
+    reviews
+      .filter((i) => i < open)
+      .forEach((i, k) =>
+        assert.ok(!k || i - reviews[k - 1] >= 4, `reviews in sessions ${reviews[k - 1]} and ${i}`),
+      );
+    t.diagnostic(
+      `${days.length} sessions in ${Math.floor((last.day - days[0].day) / 7) + 1} weeks, ${reviews.length} reviews, ${days.filter((d) => d.how === Again).length} with places that came again; the last has ${last.share}% readable`,
+    );
   });
 }

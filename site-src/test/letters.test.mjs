@@ -1,10 +1,14 @@
-// The whole text from the project's own file: words joined again are the verse, and no letter is lost.
+// The whole text from the project's own file: words joined again are the verse, and no letter is
+// lost.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { lamAlif, SMALL_ALIF, stands, words } from '../node_modules/.out/app/text/letters.js';
 
-const verses = readFileSync(new URL('../../rules-content/text/quran.txt', import.meta.url), 'utf8').trimEnd().split('\n').map((l) => l.split('\t'));
+const verses = readFileSync(new URL('../../rules-content/text/quran.txt', import.meta.url), 'utf8')
+  .trimEnd()
+  .split('\n')
+  .map((l) => l.split('\t'));
 
 test('every verse is its words again', () => {
   let n = 0;
@@ -32,17 +36,26 @@ test('letters lie one after another, and what is between them is a sign of no le
   }
 });
 
-// What stands over the letter before it and cannot be coloured by a range of its own. The figures are those of the
-// generator's `verify` (spelling): 5,923 small alifs on a stretch, 1,377 after a letter that does not join, 2,426 carried.
+// What stands over the letter before it and cannot be coloured by a range of its own. The figures
+// are those of the generator's `verify` (spelling): 5,923 small alifs on a stretch, 1,377 after a
+// letter that does not join, 2,426 carried.
 test('few letters stand over another; a small alif on a stretch does not', () => {
   const n = { stretch: 0, apart: 0, carried: 0, other: 0, under: 0 };
   for (const [ref, text] of verses) {
     for (const w of words(text)) {
       w.letters.forEach((x, l) => {
-        const over = stands(w, l), before = w.letters[l - 1];
+        const over = stands(w, l),
+          before = w.letters[l - 1];
         if (over && before && w.text.charCodeAt(x.from - 1) === 0x640) n.under++;
-        if (x.rune !== SMALL_ALIF) { if (over) n.other++; return; }
-        if (!over) { n.stretch++; assert.equal(w.text.charCodeAt(x.from), 0x640, ref); return; }
+        if (x.rune !== SMALL_ALIF) {
+          if (over) n.other++;
+          return;
+        }
+        if (!over) {
+          n.stretch++;
+          assert.equal(w.text.charCodeAt(x.from), 0x640, ref);
+          return;
+        }
         if (before.marks.length === 0) n.carried++;
         else n.apart++;
         assert.ok(!lamAlif(w, l - 1), ref);

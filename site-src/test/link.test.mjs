@@ -2,9 +2,16 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { linesHash, parseHash, parseRef } from '../node_modules/.out/app/share/link.js';
 
-const surahs = Array.from({ length: 114 }, (_, i) => ({ n: i + 1, la: `S${i + 1}`, count: i === 77 ? 40 : i === 1 ? 286 : 7 }));
+const surahs = Array.from({ length: 114 }, (_, i) => ({
+  n: i + 1,
+  la: `S${i + 1}`,
+  count: i === 77 ? 40 : i === 1 ? 286 : 7,
+}));
 const c = { surahs, rules: [{ id: 'noon-ikhfa' }, { id: 'ghunnah' }] };
-const lines = (rule, s, a, s2, a2) => ({ name: 'lines', lines: { rule, from: { s, a }, to: { s: s2, a: a2 } } });
+const lines = (rule, s, a, s2, a2) => ({
+  name: 'lines',
+  lines: { rule, from: { s, a }, to: { s: s2, a: a2 } },
+});
 const bad = (reason) => reason;
 
 for (const [hash, want] of [
@@ -19,7 +26,13 @@ for (const [hash, want] of [
   ['#/lines?from=78:1', lines('', 78, 1, 78, 1)],
   ['#/lines?from=78.1&to=78.5', lines('', 78, 1, 78, 5)],
   ['#/lines?from=78:1-5', lines('', 78, 1, 78, 5)],
-  ['#/lines?from=2:255:8&to=2:255:24', { name: 'lines', lines: { rule: '', from: { s: 2, a: 255, w: 7 }, to: { s: 2, a: 255, w: 23 } } }],
+  [
+    '#/lines?from=2:255:8&to=2:255:24',
+    {
+      name: 'lines',
+      lines: { rule: '', from: { s: 2, a: 255, w: 7 }, to: { s: 2, a: 255, w: 23 } },
+    },
+  ],
   ['#/lines?from=2:255:8&to=2:255:7', bad('order')],
   ['#/lines?from=2:255:0', bad('from')],
   ['#/lines?from=78:1&to=5', lines('', 78, 1, 78, 5)],
@@ -41,11 +54,12 @@ for (const [hash, want] of [
   ['#/nowhere', bad('screen')],
   ['#/__proto__', bad('screen')],
   ['#/lines?from=%E0%A4%A', bad('from')],
-]) test(hash || '(empty)', () => {
-  const got = parseHash(c, hash);
-  if (typeof want === 'string') assert.deepEqual([got.name, got.reason], ['bad', want]);
-  else assert.deepEqual(got, want);
-});
+])
+  test(hash || '(empty)', () => {
+    const got = parseHash(c, hash);
+    if (typeof want === 'string') assert.deepEqual([got.name, got.reason], ['bad', want]);
+    else assert.deepEqual(got, want);
+  });
 
 test('what is written is read back', () => {
   const l = { rule: 'ghunnah', from: { s: 78, a: 2 }, to: { s: 78, a: 9 } };
@@ -55,11 +69,31 @@ test('what is written is read back', () => {
 });
 
 test('anything at all is answered and never throws', () => {
-  const parts = ['#', '/', 'lines', '?', 'from=', 'to=', 'rule=', '78', ':', '-', '.', '&', '%', '\u0660', 'ghunnah', ' ', '\0', '999'];
+  const parts = [
+    '#',
+    '/',
+    'lines',
+    '?',
+    'from=',
+    'to=',
+    'rule=',
+    '78',
+    ':',
+    '-',
+    '.',
+    '&',
+    '%',
+    '\u0660',
+    'ghunnah',
+    ' ',
+    '\0',
+    '999',
+  ];
   let seed = 7;
   const pick = () => parts[(seed = (seed * 1103515245 + 12345) % 2147483648) % parts.length];
   for (let i = 0; i < 20000; i++) {
-    const hash = Array.from({ length: 1 + i % 12 }, pick).join(''), got = parseHash(c, hash);
+    const hash = Array.from({ length: 1 + (i % 12) }, pick).join(''),
+      got = parseHash(c, hash);
     if (got.name === 'lines') assert.ok(got.lines.from.a >= 1 && got.lines.to.a >= 1, hash);
   }
 });
@@ -68,5 +102,6 @@ test('places', () => {
   assert.deepEqual(parseRef('78:1'), { s: 78, a: 1 });
   assert.deepEqual(parseRef(' 78 : 1 '), { s: 78, a: 1 });
   assert.deepEqual(parseRef('78:1:2'), { s: 78, a: 1, w: 1 });
-  for (const x of ['', '78:', ':1', '78:1:0', '78:1:1:1', '1234:1', '-1:1', '1e2:1']) assert.equal(parseRef(x), undefined, x);
+  for (const x of ['', '78:', ':1', '78:1:0', '78:1:1:1', '1234:1', '-1:1', '1e2:1'])
+    assert.equal(parseRef(x), undefined, x);
 });

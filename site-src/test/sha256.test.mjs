@@ -1,4 +1,5 @@
-// Vectors: FIPS 180-4 examples as published by NIST (abc; the two-block message), the empty message, and one million a.
+// Vectors: FIPS 180-4 examples as published by NIST (abc; the two-block message), the empty
+// message, and one million a.
 import assert from 'node:assert/strict';
 import { createHash } from 'node:crypto';
 import { test } from 'node:test';
@@ -7,9 +8,18 @@ import { base64, hex, sha256 } from '../node_modules/.out/app/text/sha256.js';
 for (const [name, message, want] of [
   ['empty', '', 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855'],
   ['abc', 'abc', 'ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad'],
-  ['two blocks', 'abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq', '248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1'],
-  ['a million', 'a'.repeat(1e6), 'cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0'],
-]) test(name, () => assert.equal(hex(sha256(new TextEncoder().encode(message))), want));
+  [
+    'two blocks',
+    'abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq',
+    '248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1',
+  ],
+  [
+    'a million',
+    'a'.repeat(1e6),
+    'cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0',
+  ],
+])
+  test(name, () => assert.equal(hex(sha256(new TextEncoder().encode(message))), want));
 
 test('every length around a block agrees with the system', () => {
   for (let n = 0; n < 200; n++) {

@@ -8,7 +8,10 @@ import { words } from '../node_modules/.out/app/text/letters.js';
 import { read, rules } from './rules.mjs';
 
 const root = new URL('../app/', import.meta.url);
-const code = readdirSync(root, { recursive: true }).filter((f) => f.endsWith('.ts')).map((f) => readFileSync(new URL(f, root), 'utf8')).join('\n');
+const code = readdirSync(root, { recursive: true })
+  .filter((f) => f.endsWith('.ts'))
+  .map((f) => readFileSync(new URL(f, root), 'utf8'))
+  .join('\n');
 const en = JSON.parse(readFileSync(new URL('../strings/en.json', import.meta.url), 'utf8'));
 
 const asked = [...code.matchAll(/\bt\(\s*(?:[^'"`(),]+\?\s*)?'([\w.-]+)'/g)].map((m) => m[1]);
@@ -19,9 +22,13 @@ test('keys asked for are there', () => {
   for (const k of asked) assert.ok(k in en, k);
 });
 
-// A key that is put together is checked by its type (Key in i18n.ts), but for those that depend on the rules or the text.
+// A key that is put together is checked by its type (Key in i18n.ts), but for those that depend on
+// the rules or the text.
 test('no other key than these goes round the type check', () => {
-  const round = code.split('\n').filter((l) => /\bas (Key|any)\b|: any\b|<any>|@ts-/.test(l)).map((l) => /\bt\(`([a-z.]+)\.\$\{.*` as Key\)/.exec(l)?.[1] ?? l);
+  const round = code
+    .split('\n')
+    .filter((l) => /\bas (Key|any)\b|: any\b|<any>|@ts-/.test(l))
+    .map((l) => /\bt\(`([a-z.]+)\.\$\{.*` as Key\)/.exec(l)?.[1] ?? l);
   assert.deepEqual(round.sort(), ['letter', 'pencils.family']);
 });
 
@@ -32,14 +39,21 @@ test('every family of rules has a name', () => {
 });
 
 test('every letter of the text has a name, and every mark', () => {
-  const letters = read('rules-content/text/quran.txt').trimEnd().split('\n').flatMap((l) => words(l.split('\t')[1])).flatMap((w) => w.letters);
+  const letters = read('rules-content/text/quran.txt')
+    .trimEnd()
+    .split('\n')
+    .flatMap((l) => words(l.split('\t')[1]))
+    .flatMap((w) => w.letters);
   assert.ok(letters.length > 300_000, `${letters.length} letters`);
   const bad = new Set();
   for (const l of letters) {
     if (letterName(l).startsWith('letter.')) bad.add(letterName(l));
-    for (const m of l.marks) if (!markNames({ rune: l.rune, marks: [m] })) bad.add(`${l.rune.toString(16)} with ${m.toString(16)}`);
+    for (const m of l.marks)
+      if (!markNames({ rune: l.rune, marks: [m] }))
+        bad.add(`${l.rune.toString(16)} with ${m.toString(16)}`);
   }
-  assert.deepEqual([...bad].sort(), ['640 with 654', '649 with 655']); // the letter's own name tells these hamzas
+  // the letter's own name tells these hamzas
+  assert.deepEqual([...bad].sort(), ['640 with 654', '649 with 655']);
 });
 
 test('keys there are asked for', () => {

@@ -18,9 +18,9 @@ func TestBadSources(t *testing.T) {
 		mistakes []mistake
 	}{
 		{"bytes that are no text", []mistake{
-			{"rules-content/rules/noon.json", `"short": "`, "\"short\": \"\xff", "rules-content/rules/noon.json:6:15: the byte 0xff is not UTF-8"},
+			{"rules-content/rules/noon.json", `"short": "`, "\"short\": \"\xff", "rules-content/rules/noon.json:11:15: the byte 0xff is not UTF-8"},
 			{"site-src/strings/en.json", `"close": "`, "\"close\": \"\xe9", "site-src/strings/en.json:"},
-			{"site-src/pages/about.html", "<h1>", "<h1>\xc3(", "site-src/pages/about.html:9:5: the byte 0xc3 is not UTF-8"},
+			{"site-src/pages/about.html", "<h1>", "<h1>\xc3(", "site-src/pages/about.html:9:11: the byte 0xc3 is not UTF-8"},
 			{"site-src/style/base.css", "body {", "body { /* \xff */", "site-src/style/base.css:"},
 			{"rules-content/lessons/qalqalah.md", "## ", "## \x00", "rules-content/lessons/qalqalah.md:"},
 			{"site-src/app/main.ts", "early();", "early();\u0085", "site-src/app/main.ts:"},
@@ -29,10 +29,10 @@ func TestBadSources(t *testing.T) {
 		{"a string gone", []mistake{
 			{"site-src/strings/en.json", `"update.take":`, `"update.token":`, `site-src/app/main.ts:`},
 			{"site-src/strings/en.json", `"outcome.`, `"outgo.`, "site-src/app/screens/record/record.ts:"},
-			{"site-src/pages/parts.html", `<link rel="manifest"`, `<script src="https://example.org/x.js"></script><link rel="manifest"`, "site-src/pages/parts.html:14:1: something is loaded from another host"},
+			{"site-src/pages/parts.html", `<link rel="manifest"`, `<script src="https://example.org/x.js"></script><link rel="manifest"`, "site-src/pages/parts.html:20:3: something is loaded from another host"},
 			{"site-src/pages/app.html", `<body>`, `<body><script src=//example.org/x.js></script>`, "site-src/pages/app.html:"},
-			{"site-src/pages/about.html", `<h1>`, `<img alt="" src="http://example.org/x.png"><h1 onclick="x()">`, "site-src/pages/about.html:9:1: something is loaded from another host"},
-			{"site-src/pages/lesson.html", `<article>`, `<script>alert(1)</script><style>p{}</style><article>`, "site-src/pages/lesson.html:10:1: a script within the page"},
+			{"site-src/pages/about.html", `<h1>`, `<img alt="" src="http://example.org/x.png"><h1 onclick="x()">`, "site-src/pages/about.html:9:7: something is loaded from another host"},
+			{"site-src/pages/lesson.html", `<article>`, `<script>alert(1)</script><style>p{}</style><article>`, "site-src/pages/lesson.html:12:7: a script within the page"},
 			{"site-src/style/base.css", "body {", "p { background: url(https://example.org/x.png) } body {", "site-src/style/base.css:"},
 		}},
 		{"strings of no use", []mistake{

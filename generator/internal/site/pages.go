@@ -22,7 +22,7 @@ const pagesDir = "pages"
 const lostPage = "lost.html"
 
 // policy is what every page must have: the content security policy, which parts.html writes.
-const policy = `<meta http-equiv="Content-Security-Policy"`
+const policy = `http-equiv="Content-Security-Policy"`
 
 // app holds names of files, relative to the site's root, that pages refer to.
 type app struct {

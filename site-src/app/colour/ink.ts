@@ -7,7 +7,8 @@ import * as state from '../state.ts';
 /** The style that gives an element, and what is below it, a family's pencil. */
 export const pencil = (family: string) => `--pencil:var(--c-${family})`;
 
-const sign = (family: string): Sign => state.get().catalogue.families.find((f) => f.id === family)?.form ?? 'solid';
+const sign = (family: string): Sign =>
+  state.get().catalogue.families.find((f) => f.id === family)?.form ?? 'solid';
 
 /** How the letters of a family are marked. */
 export const look = (family: string): Look => familyLook(family, sign(family));

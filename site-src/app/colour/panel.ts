@@ -18,8 +18,14 @@ function words(x: Trouble): string {
 
 /** The list of pencils. */
 export function panel(): HTMLElement {
-  const c = state.get().catalogue, said = h('div', { class: 'pencil-said', role: 'status', 'data-t': 'pencil-said' }), list = h('ul', { class: 'pencil-list' });
-  const again = h('button', { type: 'button', class: 'plain', 'data-t': 'pencils-usual', onclick: () => set({}) }, t('pencils.usual'));
+  const c = state.get().catalogue,
+    said = h('div', { class: 'pencil-said', role: 'status', 'data-t': 'pencil-said' }),
+    list = h('ul', { class: 'pencil-list' });
+  const again = h(
+    'button',
+    { type: 'button', class: 'plain', 'data-t': 'pencils-usual', onclick: () => set({}) },
+    t('pencils.usual'),
+  );
   const own = () => state.get().settings.pencils ?? {};
 
   function set(pencils: Pencils) {
@@ -30,24 +36,66 @@ export function panel(): HTMLElement {
     void keep(() => store.changeSettings({ pencils }));
     whenCalm(draw);
     // The screen around may have been drawn anew; the keyboard stays where it was.
-    if (at) requestAnimationFrame(() => document.getElementById(at)?.focus({ preventScroll: true }));
+    if (at)
+      requestAnimationFrame(() => document.getElementById(at)?.focus({ preventScroll: true }));
   }
 
   function draw() {
     const colours = onPaper(c.families, own());
-    refill(list, c.families.map((f) => {
-      const input = h('input', {
-        type: 'color', id: `pencil-${f.id}`, value: colours.get(f.id)!, 'data-t': `pencil-${f.id}`,
-        onchange: () => set({ ...own(), [f.id]: input.value }),
-      });
-      const back = () => { const { [f.id]: _, ...rest } = own(); set(rest); };
-      return h('li', { style: pencil(f.id) }, input, h('label', { for: input.id }, h('span', { class: 'inked' }, swatch(f.id), name(f.id))),
-        own()[f.id] !== undefined && h('button', { type: 'button', class: 'plain', 'data-t': `pencil-back-${f.id}`, 'aria-label': t('pencils.usual-of', { a: name(f.id) }), onclick: back }, t('pencils.back')));
-    }));
+    refill(
+      list,
+      c.families.map((f) => {
+        const input = h('input', {
+          type: 'color',
+          id: `pencil-${f.id}`,
+          value: colours.get(f.id)!,
+          'data-t': `pencil-${f.id}`,
+          onchange: () => set({ ...own(), [f.id]: input.value }),
+        });
+        const back = () => {
+          const { [f.id]: _, ...rest } = own();
+          set(rest);
+        };
+        return h(
+          'li',
+          { style: pencil(f.id) },
+          input,
+          h('label', { for: input.id }, h('span', { class: 'inked' }, swatch(f.id), name(f.id))),
+          own()[f.id] !== undefined &&
+            h(
+              'button',
+              {
+                type: 'button',
+                class: 'plain',
+                'data-t': `pencil-back-${f.id}`,
+                'aria-label': t('pencils.usual-of', { a: name(f.id) }),
+                onclick: back,
+              },
+              t('pencils.back'),
+            ),
+        );
+      }),
+    );
     const told = troubles(c, own());
-    refill(said, told.length > 0 && h('ul', {}, told.map((x) => h('li', {}, words(x)))));
+    refill(
+      said,
+      told.length > 0 &&
+        h(
+          'ul',
+          {},
+          told.map((x) => h('li', {}, words(x))),
+        ),
+    );
     again.hidden = Object.keys(own()).length < 2;
   }
   draw();
-  return h('section', { class: 'pencils' }, h('h2', {}, t('pencils.title')), h('p', { class: 'quiet' }, t('pencils.what')), list, said, again);
+  return h(
+    'section',
+    { class: 'pencils' },
+    h('h2', {}, t('pencils.title')),
+    h('p', { class: 'quiet' }, t('pencils.what')),
+    list,
+    said,
+    again,
+  );
 }

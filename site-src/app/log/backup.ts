@@ -1,8 +1,9 @@
-// The backup file: JSON, {"format":"sutur-backup","v":4,"saved":ISO time,"learners":[],"sessions":[],"taught":[]}, and
-// "damaged" with what could not be read on the device, as it was found; it is never read back. Reading a file checks every
-// field before anything is written, so that a damaged or foreign file changes nothing. Only in a file with "unchecked":true,
-// of offline/rescue.ts, are damaged records set aside and the others read. Version 1 counted letters in another way; its
-// marks are moved when it is read.
+// The backup file: JSON, {"format":"sutur-backup","v":4,"saved":ISO
+// time,"learners":[],"sessions":[],"taught":[]}, and "damaged" with what could not be read on the
+// device, as it was found; it is never read back. Reading a file checks every field before anything
+// is written, so that a damaged or foreign file changes nothing. Only in a file with
+// "unchecked":true, of offline/rescue.ts, are damaged records set aside and the others read.
+// Version 1 counted letters in another way; its marks are moved when it is read.
 import { heirs, learner } from '../store/mend.ts';
 import { recount } from '../store/recount.ts';
 import { fits, sound } from '../store/shapes.ts';
@@ -14,7 +15,12 @@ type Records = Omit<Whole, 'damaged'>;
 
 /** Why a file is refused; code is a key of the string catalogue below "backup.". */
 export class BackupError extends Error {
-  constructor(readonly code: 'not-json' | 'foreign' | 'newer' | 'damaged' | 'big', readonly where = '') { super(`${code} ${where}`); }
+  constructor(
+    readonly code: 'not-json' | 'foreign' | 'newer' | 'damaged' | 'big',
+    readonly where = '',
+  ) {
+    super(`${code} ${where}`);
+  }
 }
 
 /** A file larger than this (bytes) is no backup of ours: a session takes about 1 KB. */
@@ -25,22 +31,36 @@ const VERSION = 4;
 
 /** The file, with a line for each record. */
 export function write(k: Whole, saved: string): string {
-  const ids = new Set(k.learners.map((l) => l.id)), odd: Damaged[] = k.damaged.map(({ table, record }) => ({ table, record: plain(record) }));
+  const ids = new Set(k.learners.map((l) => l.id)),
+    odd: Damaged[] = k.damaged.map(({ table, record }) => ({ table, record: plain(record) }));
   // What no version knows, and what belongs to nobody, could not be read back.
-  const known = (table: keyof Records) => k[table].flatMap((x: Records[keyof Records][number]) => {
-    if (!('learner' in x) || ids.has(x.learner)) return [sound(table, x)];
-    odd.push({ table, record: x });
-    return [];
-  });
-  const file = { format: 'sutur-backup', v: VERSION, saved, learners: known('learners'), sessions: known('sessions'), taught: known('taught') };
-  const list = (x: unknown) => (Array.isArray(x) ? `[${x.map((y) => `\n${JSON.stringify(y)}`).join(',')}]` : JSON.stringify(x));
-  return `{${Object.entries({ ...file, ...odd.length && { damaged: odd } }).map(([k, x]) => `"${k}":${list(x)}`).join(',\n')}}\n`;
+  const known = (table: keyof Records) =>
+    k[table].flatMap((x: Records[keyof Records][number]) => {
+      if (!('learner' in x) || ids.has(x.learner)) return [sound(table, x)];
+      odd.push({ table, record: x });
+      return [];
+    });
+  const file = {
+    format: 'sutur-backup',
+    v: VERSION,
+    saved,
+    learners: known('learners'),
+    sessions: known('sessions'),
+    taught: known('taught'),
+  };
+  const list = (x: unknown) =>
+    Array.isArray(x) ? `[${x.map((y) => `\n${JSON.stringify(y)}`).join(',')}]` : JSON.stringify(x);
+  return `{${Object.entries({ ...file, ...(odd.length && { damaged: odd }) })
+    .map(([k, x]) => `"${k}":${list(x)}`)
+    .join(',\n')}}\n`;
 }
 
 /** A value as JSON has it; what it cannot have, in words. */
 function plain(x: unknown): unknown {
   try {
-    return JSON.parse(JSON.stringify(x, (_, v: unknown) => (typeof v === 'bigint' ? String(v) : v)));
+    return JSON.parse(
+      JSON.stringify(x, (_, v: unknown) => (typeof v === 'bigint' ? String(v) : v)),
+    );
   } catch {
     return String(x);
   }
@@ -56,27 +76,58 @@ export function parse(file: string): Whole {
   } catch {
     throw new BackupError('not-json');
   }
-  if (typeof x !== 'object' || x === null || x.format !== 'sutur-backup') throw new BackupError('foreign');
-  if (![1, 2, 3, VERSION].includes(x.v as number)) throw new BackupError(Number(x.v) > VERSION ? 'newer' : 'damaged', 'v');
+  if (typeof x !== 'object' || x === null || x.format !== 'sutur-backup')
+    throw new BackupError('foreign');
+  if (![1, 2, 3, VERSION].includes(x.v as number))
+    throw new BackupError(Number(x.v) > VERSION ? 'newer' : 'damaged', 'v');
   const odd = Object.keys(x).find((k) => !FIELDS.includes(k));
   if (odd !== undefined) throw new BackupError('damaged', odd.slice(0, 40));
-  const unchecked = x.unchecked === true, damaged: Damaged[] = [];
-  const refuse = (name: string, at: number) => { if (at >= 0) throw new BackupError('damaged', `${name}, ${at + 1}`); };
+  const unchecked = x.unchecked === true,
+    damaged: Damaged[] = [];
+  const refuse = (name: string, at: number) => {
+    if (at >= 0) throw new BackupError('damaged', `${name}, ${at + 1}`);
+  };
   const records = <T>(name: keyof Records): T[] => {
     const list = x[name];
     if (!Array.isArray(list)) throw new BackupError('damaged', name);
-    if (!unchecked) refuse(name, list.findIndex((y) => !fits(name, y, true)));
-    damaged.push(...list.filter((y) => !fits(name, y)).map((record: unknown): Damaged => ({ table: name, record })));
-    return list.filter((y) => fits(name, y)).map((y) => sound(name, y) as T); // without fields that no version knows
+    if (!unchecked)
+      refuse(
+        name,
+        list.findIndex((y) => !fits(name, y, true)),
+      );
+    damaged.push(
+      ...list
+        .filter((y) => !fits(name, y))
+        .map((record: unknown): Damaged => ({ table: name, record })),
+    );
+    // without fields that no version knows
+    return list.filter((y) => fits(name, y)).map((y) => sound(name, y) as T);
   };
-  const out = { learners: records<Learner>('learners'), sessions: records<Session>('sessions'), taught: records<Taught>('taught'), damaged };
+  const out = {
+    learners: records<Learner>('learners'),
+    sessions: records<Session>('sessions'),
+    taught: records<Taught>('taught'),
+    damaged,
+  };
   if (unchecked) out.learners.push(...found(damaged, out));
   const known = new Set(out.learners.map((l) => l.id));
-  for (const name of ['sessions', 'taught'] as const) refuse(name, out[name].findIndex((r) => !known.has(r.learner)));
-  return x.v === 1 ? { ...out, sessions: out.sessions.map((s) => ({ ...s, marks: recount(s.rule, s.from, s.marks) })) } : out;
+  for (const name of ['sessions', 'taught'] as const)
+    refuse(
+      name,
+      out[name].findIndex((r) => !known.has(r.learner)),
+    );
+  return x.v === 1
+    ? {
+        ...out,
+        sessions: out.sessions.map((s) => ({ ...s, marks: recount(s.rule, s.from, s.marks) })),
+      }
+    : out;
 }
 
-/** Learners to be added so that everything belongs to somebody. One that the device has stays as it is there. */
+/**
+ * Learners to be added so that everything belongs to somebody. One that the device has stays as it
+ * is there.
+ */
 function found(damaged: Damaged[], k: Records): Learner[] {
   const repaired = damaged.flatMap((d) => (d.table === 'learners' && learner(d.record)) || []);
   const lost = heirs([...k.learners, ...repaired], [...k.sessions, ...k.taught]);
@@ -84,24 +135,45 @@ function found(damaged: Damaged[], k: Records): Learner[] {
 }
 
 /**
- * What has to be written so that the device has all of both: sessions are never changed once kept, so an id is enough;
- * of two versions of a learner the later one stays; of two dates of a rule the earlier one. What is damaged is set aside once.
+ * What has to be written so that the device has all of both: sessions are never changed once kept,
+ * so an id is enough; of two versions of a learner the later one stays; of two dates of a rule the
+ * earlier one. What is damaged is set aside once.
  */
 export function additions(mine: Whole, file: Whole): Whole {
-  const learners = new Map(mine.learners.map((l) => [l.id, l])), sessions = new Set(mine.sessions.map((s) => s.id));
-  const key = (x: Taught) => `${x.learner} ${x.rule}`, rules = new Map(mine.taught.map((x) => [key(x), x]));
+  const learners = new Map(mine.learners.map((l) => [l.id, l])),
+    sessions = new Set(mine.sessions.map((s) => s.id));
+  const key = (x: Taught) => `${x.learner} ${x.rule}`,
+    rules = new Map(mine.taught.map((x) => [key(x), x]));
   const earlier = (a: string, b: string) => (!a ? b : !b ? a : a < b ? a : b);
-  const text = (d: Damaged) => JSON.stringify([d.table, plain(d.record)]), aside = new Set(mine.damaged.map(text));
-  const out: Whole = { learners: [], sessions: [], taught: [], damaged: file.damaged.filter((d) => !aside.has(text(d))) };
+  const text = (d: Damaged) => JSON.stringify([d.table, plain(d.record)]),
+    aside = new Set(mine.damaged.map(text));
+  const out: Whole = {
+    learners: [],
+    sessions: [],
+    taught: [],
+    damaged: file.damaged.filter((d) => !aside.has(text(d))),
+  };
   for (const l of file.learners) {
     const own = learners.get(l.id);
-    if (!own || own.updated < l.updated) { out.learners.push(l); learners.set(l.id, l); }
+    if (!own || own.updated < l.updated) {
+      out.learners.push(l);
+      learners.set(l.id, l);
+    }
   }
-  for (const s of file.sessions) if (!sessions.has(s.id)) { out.sessions.push(s); sessions.add(s.id); }
+  for (const s of file.sessions)
+    if (!sessions.has(s.id)) {
+      out.sessions.push(s);
+      sessions.add(s.id);
+    }
   for (const x of file.taught) {
     const own = rules.get(key(x));
-    const both = own ? { ...own, since: earlier(own.since, x.since), known: earlier(own.known, x.known) } : x;
-    if (!own || both.since !== own.since || both.known !== own.known) { out.taught.push(both); rules.set(key(x), both); }
+    const both = own
+      ? { ...own, since: earlier(own.since, x.since), known: earlier(own.known, x.known) }
+      : x;
+    if (!own || both.since !== own.since || both.known !== own.known) {
+      out.taught.push(both);
+      rules.set(key(x), both);
+    }
   }
   return out;
 }

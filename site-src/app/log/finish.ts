@@ -1,4 +1,5 @@
-// Keeps a session and what follows from it, with a way back. It comes with the lines, so that keeping needs no network.
+// Keeps a session and what follows from it, with a way back. It comes with the lines, so that
+// keeping needs no network.
 import * as state from '../state.ts';
 import * as store from '../store/store.ts';
 import { t } from '../i18n.ts';
@@ -22,33 +23,71 @@ export async function finish(d: Draft, r: Result, outcome: Outcome): Promise<boo
 
 /** The second click of a double click must not hit what comes after the first. */
 function calm() {
-  const second = (e: MouseEvent) => { if (e.detail > 1) { e.preventDefault(); e.stopPropagation(); } };
+  const second = (e: MouseEvent) => {
+    if (e.detail > 1) {
+      e.preventDefault();
+      e.stopPropagation();
+    }
+  };
   addEventListener('click', second, true);
   setTimeout(() => removeEventListener('click', second, true), 700);
 }
 
 async function save(d: Draft, r: Result, outcome: Outcome): Promise<boolean> {
-  const c = state.get().catalogue, who = state.get().learners.find((l) => l.id === d.learner);
-  const at = new Date().toISOString(), { id, lines, marks, stops, helped } = d;
+  const c = state.get().catalogue,
+    who = state.get().learners.find((l) => l.id === d.learner);
+  const at = new Date().toISOString(),
+    { id, lines, marks, stops, helped } = d;
   const session: Session = {
-    id, learner: d.learner, day: today(), at, rule: lines.rule, from: lines.from, to: lines.to, marks, stops,
-    found: r.found.filter((f) => !f.e.unwritten).length, missed: r.missed.length, extra: r.extra.length, helped, outcome,
+    id,
+    learner: d.learner,
+    day: today(),
+    at,
+    rule: lines.rule,
+    from: lines.from,
+    to: lines.to,
+    marks,
+    stops,
+    found: r.found.filter((f) => !f.e.unwritten).length,
+    missed: r.missed.length,
+    extra: r.extra.length,
+    helped,
+    outcome,
   };
-  const held = child(), plan = held?.learner.id === d.learner ? held : undefined, was = who?.place ?? lines.from;
-  const place = plan ? moved(plan, lines) : after(c, lines.to) ?? was;
+  const held = child(),
+    plan = held?.learner.id === d.learner ? held : undefined,
+    was = who?.place ?? lines.from;
+  const place = plan ? moved(plan, lines) : (after(c, lines.to) ?? was);
   // A rule met for the first time is taught from today on, with the others of its lesson.
-  const known = new Set(state.taughtOf(d.learner).map((x) => x.rule)), index = c.rules.findIndex((x) => x.id === lines.rule);
-  const unit = units(c).find((u) => u.rules.includes(index))?.rules.map((x) => c.rules[x]!.id) ?? [lines.rule];
-  const added: Taught[] = !lines.rule || known.has(lines.rule) ? [] : unit.filter((x) => !known.has(x))
-    .map((rule) => ({ learner: d.learner, rule, since: session.day, known: '' }));
-  if (!await keep(() => store.saveSession(session, d.at, place, added))) return false;
+  const known = new Set(state.taughtOf(d.learner).map((x) => x.rule)),
+    index = c.rules.findIndex((x) => x.id === lines.rule);
+  const unit = units(c)
+    .find((u) => u.rules.includes(index))
+    ?.rules.map((x) => c.rules[x]!.id) ?? [lines.rule];
+  const added: Taught[] =
+    !lines.rule || known.has(lines.rule)
+      ? []
+      : unit
+          .filter((x) => !known.has(x))
+          .map((rule) => ({ learner: d.learner, rule, since: session.day, known: '' }));
+  if (!(await keep(() => store.saveSession(session, d.at, place, added)))) return false;
   location.hash = '#/today';
-  const there = state.get().sessions.some((s) => s.id === id), undo = { label: t('undo'), run: () => void back(d, { was, now: place }, added) };
-  state.set({ notice: there ? { text: t('end.saved'), action: undo } : { text: t('end.gone'), hold: true } });
+  const there = state.get().sessions.some((s) => s.id === id),
+    undo = { label: t('undo'), run: () => void back(d, { was, now: place }, added) };
+  state.set({
+    notice: there ? { text: t('end.saved'), action: undo } : { text: t('end.gone'), hold: true },
+  });
   return true;
 }
 
 /** Back to the question how it went. */
-async function back(d: Draft, place: { was: Session['from']; now: Session['from'] }, added: Taught[]) {
-  if (await keep(() => store.unsaveSession({ ...d, updated: new Date().toISOString() }, place, added))) location.hash = d.at;
+async function back(
+  d: Draft,
+  place: { was: Session['from']; now: Session['from'] },
+  added: Taught[],
+) {
+  if (
+    await keep(() => store.unsaveSession({ ...d, updated: new Date().toISOString() }, place, added))
+  )
+    location.hash = d.at;
 }

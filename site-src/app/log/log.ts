@@ -8,7 +8,8 @@ const RECORDS = ['learners', 'sessions', 'taught'] as const;
 /** Runs a write and reads anew what it changed; says so plainly when the device did not keep it. */
 export async function keep(write: () => Promise<Table[]>): Promise<boolean> {
   try {
-    const tables = await write(), changed = RECORDS.filter((t) => tables.includes(t));
+    const tables = await write(),
+      changed = RECORDS.filter((t) => tables.includes(t));
     // Settings are in the state already, and may have changed once more meanwhile.
     if (changed.length) take(await store.all([...changed]));
     state.set({ kept: true });
@@ -27,12 +28,16 @@ export async function follow(tables: Table[]): Promise<void> {
   take(await store.all(tables));
 }
 
-/** Once everything is drawn: reads the sessions anew if there are others than those read at the start; whether there were. */
+/**
+ * Once everything is drawn: reads the sessions anew if there are others than those read at the
+ * start; whether there were.
+ */
 export async function recheck(): Promise<boolean> {
   const s = state.get();
-  if (s.closed || await store.complete(s.sessions.length)) return false;
+  if (s.closed || (await store.complete(s.sessions.length))) return false;
   await follow(['sessions']);
   return true;
 }
 
-const take = ({ settings, ...k }: Partial<store.Kept>) => state.set({ ...k, ...settings && { settings: { ...state.defaults, ...settings } } });
+const take = ({ settings, ...k }: Partial<store.Kept>) =>
+  state.set({ ...k, ...(settings && { settings: { ...state.defaults, ...settings } }) });

@@ -6,10 +6,15 @@ export function today(now = new Date()): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
-/** The last seven days, the oldest first, each with its number of sessions; these are newest first, as the store gives them. */
+/**
+ * The last seven days, the oldest first, each with its number of sessions; these are newest first,
+ * as the store gives them.
+ */
 export function week(sessions: Entry[], end = today()): { day: string; n: number }[] {
-  const ago = (n: number) => new Date(Date.parse(`${end}T00:00Z`) - n * 864e5).toISOString().slice(0, 10);
-  const days = new Map(Array.from({ length: 7 }, (_, i) => [ago(6 - i), 0])), before = ago(8); // a local day is off by one at most
+  const ago = (n: number) =>
+    new Date(Date.parse(`${end}T00:00Z`) - n * 864e5).toISOString().slice(0, 10);
+  const days = new Map(Array.from({ length: 7 }, (_, i) => [ago(6 - i), 0])),
+    before = ago(8); // a local day is off by one at most
   for (const { day, at } of sessions) {
     if (at < before) break;
     if (days.has(day)) days.set(day, days.get(day)! + 1);

@@ -1,5 +1,6 @@
-// The highlights of the page, by name. They belong to the whole page: each owner's ranges are kept apart, so that an enlarged
-// word or a second worked example does not clear the colours of the lines.
+// The highlights of the page, by name. They belong to the whole page: each owner's ranges are kept
+// apart, so that an enlarged word or a second worked example does not clear the colours of the
+// lines.
 
 /** Whether the browser colours ranges of letters. */
 export const ranges = typeof Highlight !== 'undefined' && !!CSS.highlights;
@@ -10,13 +11,14 @@ const owned = new Map<string, Ranges>();
 
 export function add(to: Ranges, name: string, range: AbstractRange) {
   const list = to.get(name);
-  if (list) list.push(range); else to.set(name, [range]);
+  if (list) list.push(range);
+  else to.set(name, [range]);
 }
 
 /** Gives an owner these ranges and no others. */
 export function highlight(owner: string, now: Ranges) {
   if (!ranges) return;
-  const names = new Set([...owned.get(owner)?.keys() ?? [], ...now.keys()]);
+  const names = new Set([...(owned.get(owner)?.keys() ?? []), ...now.keys()]);
   owned.set(owner, now);
   for (const name of names) {
     const all = new Highlight();

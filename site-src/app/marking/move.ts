@@ -1,11 +1,13 @@
-// Moves the place of the keyboard: by letter, by word, by line. In Arabic the next letter stands on the left.
+// Moves the place of the keyboard: by letter, by word, by line. In Arabic the next letter stands on
+// the left.
 import type { Place, Verse } from '../types.ts';
 import { Sheet } from './sheet.ts';
 
 function words(vs: Verse[], p: Place, by: 1 | -1): Place | undefined {
   const w = p.w + by;
   if (vs[p.v]!.words[w]) return { v: p.v, w, l: 0 };
-  const v = p.v + by, next = vs[v];
+  const v = p.v + by,
+    next = vs[v];
   return next ? { v, w: by > 0 ? 0 : next.words.length - 1, l: 0 } : undefined;
 }
 
@@ -24,15 +26,21 @@ export const byWord = (vs: Verse[], p: Place, by: 1 | -1): Place => words(vs, p,
 export function byLine(sheet: Sheet, p: Place, by: 1 | -1): Place {
   const at = sheet.word(p.v, p.w);
   if (!at) return p;
-  const b = Sheet.box(at, p.l), x = (b.left + b.right) / 2;
-  let best = p, least = Infinity, line = 0;
+  const b = Sheet.box(at, p.l),
+    x = (b.left + b.right) / 2;
+  let best = p,
+    least = Infinity,
+    line = 0;
   for (const s of by > 0 ? sheet.shown : [...sheet.shown].reverse()) {
     const r = s.el.getBoundingClientRect();
     if (by > 0 ? r.top < b.bottom : r.bottom > b.top) continue;
     if (line && Math.abs(r.top - line) > r.height / 2) break;
     line = r.top;
     const d = Math.max(r.left - x, 0, x - r.right);
-    if (d < least) { least = d; best = { v: s.v, w: s.w, l: 0 }; }
+    if (d < least) {
+      least = d;
+      best = { v: s.v, w: s.w, l: 0 };
+    }
   }
   return best;
 }

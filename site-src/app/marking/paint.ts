@@ -1,6 +1,7 @@
-// The painter of the lines: colours letters by named highlight ranges over untouched text, and draws under each marked letter
-// the shape of its kind (signs.ts), so that colour never stands alone. Where the browser has no such ranges, the whole word
-// takes the colour. The text itself is never touched.
+// The painter of the lines: colours letters by named highlight ranges over untouched text, and
+// draws under each marked letter the shape of its kind (signs.ts), so that colour never stands
+// alone. Where the browser has no such ranges, the whole word takes the colour. The text itself is
+// never touched.
 import { add, highlight, ranges, type Ranges } from './highlights.ts';
 import { bits, whole } from './pieces.ts';
 import { Sheet, type Shown } from './sheet.ts';
@@ -9,15 +10,20 @@ import { type Inked, inked, type Span } from './spans.ts';
 /** The system's few colours are the reader's choice: there shapes alone tell marks apart. */
 const forced = matchMedia('(forced-colors: active)');
 
-/** The styles of the colours reach only below an element that names them: each one makes laying the words slower. */
+/**
+ * The styles of the colours reach only below an element that names them: each one makes laying the
+ * words slower.
+ */
 function allow(el: HTMLElement, names: Iterable<string>) {
-  const had = el.dataset.ink?.split(' ') ?? [], more = [...names].filter((n) => !had.includes(n));
+  const had = el.dataset.ink?.split(' ') ?? [],
+    more = [...names].filter((n) => !had.includes(n));
   if (more.length) el.dataset.ink = [...had, ...more].join(' ');
 }
 
 /** Draws a word's pieces if they differ from what it shows. */
 function refresh(s: Shown, spans: Span[], { shapes, again }: Inked, coloured: boolean) {
-  const key = spans.map((p) => `${p.l} ${p.name}`).join() + (spans.length && !coloured ? 'plain' : '');
+  const key =
+    spans.map((p) => `${p.l} ${p.name}`).join() + (spans.length && !coloured ? 'plain' : '');
   if (key === (s.key ?? '')) return;
   s.key = key;
   s.bits?.remove();
@@ -25,7 +31,12 @@ function refresh(s: Shown, spans: Span[], { shapes, again }: Inked, coloured: bo
   whole(s.el, spans);
   if (!spans.length) return;
   const edge = s.el.getBoundingClientRect().width / Sheet.em(s);
-  s.bits = bits(s.word, shapes, coloured ? again : [], { edge, slot: (l) => Sheet.slot(s, l), crown: (l) => Sheet.crown(s, l), top: (l) => Sheet.top(s, l) });
+  s.bits = bits(s.word, shapes, coloured ? again : [], {
+    edge,
+    slot: (l) => Sheet.slot(s, l),
+    crown: (l) => Sheet.crown(s, l),
+    top: (l) => Sheet.top(s, l),
+  });
   s.el.append(s.bits);
 }
 
@@ -36,15 +47,23 @@ function rangeOf(node: Text, { from, to }: { from: number; to: number }): Range 
   return r;
 }
 
-/** Paints the spans and nothing else on the words of a sheet, which are below root; owner tells sheets apart. */
+/**
+ * Paints the spans and nothing else on the words of a sheet, which are below root; owner tells
+ * sheets apart.
+ */
 export function paint(sheet: Sheet, root: HTMLElement, spans: Span[], owner = 'lines') {
-  const byWord = new Map<Shown, Span[]>(), byName: Ranges = new Map(), coloured = ranges && !forced.matches;
+  const byWord = new Map<Shown, Span[]>(),
+    byName: Ranges = new Map(),
+    coloured = ranges && !forced.matches;
   for (const p of spans) {
-    const s = sheet.word(p.v, p.w), own = s && byWord.get(s);
-    if (own) own.push(p); else if (s) byWord.set(s, [p]);
+    const s = sheet.word(p.v, p.w),
+      own = s && byWord.get(s);
+    if (own) own.push(p);
+    else if (s) byWord.set(s, [p]);
   }
   for (const s of sheet.shown) {
-    const own = byWord.get(s) ?? [], ink = inked(s.word, own);
+    const own = byWord.get(s) ?? [],
+      ink = inked(s.word, own);
     refresh(s, own, ink, coloured);
     if (coloured) for (const r of ink.ranges) add(byName, r.name, rangeOf(s.node, r));
   }

@@ -1,6 +1,7 @@
-// What lies over and under a word beside its ranges: the shapes of its marks, and copies of the word cut to one letter where
-// a range cannot colour that letter alone. All of it hangs on the word's baseline and is measured in letter sizes (em), so
-// it stays right when the lines are laid anew, enlarged or printed.
+// What lies over and under a word beside its ranges: the shapes of its marks, and copies of the
+// word cut to one letter where a range cannot colour that letter alone. All of it hangs on the
+// word's baseline and is measured in letter sizes (em), so it stays right when the lines are laid
+// anew, enlarged or printed.
 import { h } from '../dom.ts';
 import { stands } from '../text/letters.ts';
 import type { Word } from '../types.ts';
@@ -9,25 +10,46 @@ import { DEEP, path, type Sign, THICK } from './signs.ts';
 import type { Inked, Span } from './spans.ts';
 
 /** A letter's place: from the word's right edge to the letter's, and how wide; in em. */
-export interface Slot { at: number; wide: number }
+export interface Slot {
+  at: number;
+  wide: number;
+}
 
 /**
- * A copy of the word in colour, cut to a slot; below and above are heights over the baseline in em beyond which nothing of
- * it is seen.
+ * A copy of the word in colour, cut to a slot; below and above are heights over the baseline in em
+ * beyond which nothing of it is seen.
  */
-export interface Copy { slot: Slot; colour: string; below?: number; above?: number }
+export interface Copy {
+  slot: Slot;
+  colour: string;
+  below?: number;
+  above?: number;
+}
 
 /** A shape in colour, hung below the baseline, or above the height over. */
-export interface Stroke { slot: Slot; sign: Sign; colour: string; over?: number }
+export interface Stroke {
+  slot: Slot;
+  sign: Sign;
+  colour: string;
+  over?: number;
+}
 
 /**
- * Where the letters of a word stand, in em: edge is how far right of the hook its right edge is; crown and top are as in
- * Sheet. Without top nothing is drawn above a small letter: its shape stands below the one that bears it, unless that has
- * its own.
+ * Where the letters of a word stand, in em: edge is how far right of the hook its right edge is;
+ * crown and top are as in Sheet. Without top nothing is drawn above a small letter: its shape
+ * stands below the one that bears it, unless that has its own.
  */
-export interface Measure { edge: number; slot: (l: number) => Slot; crown: (l: number) => number; top?: (l: number) => number }
+export interface Measure {
+  edge: number;
+  slot: (l: number) => Slot;
+  crown: (l: number) => number;
+  top?: (l: number) => number;
+}
 
-/** Where the tops of shapes stand below the baseline, in hundredths of an em: clear of bowls and of most vowels. */
+/**
+ * Where the tops of shapes stand below the baseline, in hundredths of an em: clear of bowls and of
+ * most vowels.
+ */
 const BELOW = 46;
 
 const SVG = 'http://www.w3.org/2000/svg';
@@ -36,32 +58,50 @@ const em = (n: number) => `${Math.round(n * 1000) / 1000}em`;
 /** A place on a word's baseline, without extent. */
 const hook = () => h('span', { class: 'base', 'aria-hidden': 'true' });
 
-/** A corner of a copy's cut: so far from the word's right edge, so high over the baseline; in em. */
+/**
+ * A corner of a copy's cut: so far from the word's right edge, so high over the baseline; in em.
+ */
 const corner = (right: number, up: number) => `calc(100% - ${em(right)}) calc(100% - ${em(up)})`;
 
 /** edge is how far right of the hook the word's right edge is, in em. */
-function copy(text: string, { slot, colour, below = -.9, above = 1.7 }: Copy, edge: number): HTMLElement {
-  const from = slot.at - .02, to = slot.at + slot.wide + .02;
-  const cut = [corner(from, above), corner(from, below), corner(to, below), corner(to, above)].join(',');
-  return h('span', { class: 'again', 'data-text': text, style: `color:${colour};right:${em(-edge)};clip-path:polygon(${cut})` });
+function copy(
+  text: string,
+  { slot, colour, below = -0.9, above = 1.7 }: Copy,
+  edge: number,
+): HTMLElement {
+  const from = slot.at - 0.02,
+    to = slot.at + slot.wide + 0.02;
+  const cut = [corner(from, above), corner(from, below), corner(to, below), corner(to, above)].join(
+    ',',
+  );
+  return h('span', {
+    class: 'again',
+    'data-text': text,
+    style: `color:${colour};right:${em(-edge)};clip-path:polygon(${cut})`,
+  });
 }
 
 /**
- * All shapes of a word as one drawing: a path a shape and colour. Its box is that of the letters they
- * stand under, so that it never makes a page wider.
+ * All shapes of a word as one drawing: a path a shape and colour. Its box is that of the letters
+ * they stand under, so that it never makes a page wider.
  */
 function drawing(strokes: Stroke[], edge: number): SVGElement {
-  const svg = document.createElementNS(SVG, 'svg'), paths = new Map<string, { d: string; s: Stroke }>();
-  const xs: number[] = [], ys: number[] = [];
+  const svg = document.createElementNS(SVG, 'svg'),
+    paths = new Map<string, { d: string; s: Stroke }>();
+  const xs: number[] = [],
+    ys: number[] = [];
   for (const s of strokes) {
-    const key = `${s.sign} ${s.colour}`, one = paths.get(key) ?? { d: '', s };
-    const x = 100 * (edge - s.slot.at - s.slot.wide), y = s.over === undefined ? BELOW : -100 * s.over - DEEP;
+    const key = `${s.sign} ${s.colour}`,
+      one = paths.get(key) ?? { d: '', s };
+    const x = 100 * (edge - s.slot.at - s.slot.wide),
+      y = s.over === undefined ? BELOW : -100 * s.over - DEEP;
     one.d += path(s.sign, x, y, 100 * s.slot.wide);
     paths.set(key, one);
     xs.push(x, x + 100 * s.slot.wide);
     ys.push(y, y + DEEP);
   }
-  const [x, y] = [Math.min(...xs), Math.min(...ys)], [wide, high] = [Math.max(...xs) - x, Math.max(...ys) - y];
+  const [x, y] = [Math.min(...xs), Math.min(...ys)],
+    [wide, high] = [Math.max(...xs) - x, Math.max(...ys) - y];
   svg.setAttribute('class', 'signs');
   svg.setAttribute('viewBox', `${x} ${y} ${wide} ${high}`);
   svg.style.cssText = `left:${em(x / 100)};top:${em(y / 100)};width:${em(wide / 100)};height:${em(high / 100)}`;
@@ -70,12 +110,26 @@ function drawing(strokes: Stroke[], edge: number): SVGElement {
 }
 
 /** What is drawn on a word's baseline: letters once more, and shapes. */
-export function bits(word: Word, shapes: Inked['shapes'], again: Inked['again'], m: Measure): HTMLElement {
-  const base = hook(), strokes: Stroke[] = [];
-  for (const { l, colour = 'var(--ink)' } of again) base.append(copy(word.text, { slot: m.slot(l), colour, ...stands(word, l) ? { below: m.crown(l) + .02 } : {} }, m.edge));
+export function bits(
+  word: Word,
+  shapes: Inked['shapes'],
+  again: Inked['again'],
+  m: Measure,
+): HTMLElement {
+  const base = hook(),
+    strokes: Stroke[] = [];
+  for (const { l, colour = 'var(--ink)' } of again)
+    base.append(
+      copy(
+        word.text,
+        { slot: m.slot(l), colour, ...(stands(word, l) ? { below: m.crown(l) + 0.02 } : {}) },
+        m.edge,
+      ),
+    );
   for (const { l, look } of shapes) {
     const over = stands(word, l);
-    if (!over || m.top || !shapes.some((x) => x.l === l - 1)) strokes.push({ slot: m.slot(l), ...look, ...over && m.top ? { over: m.top(l) } : {} });
+    if (!over || m.top || !shapes.some((x) => x.l === l - 1))
+      strokes.push({ slot: m.slot(l), ...look, ...(over && m.top ? { over: m.top(l) } : {}) });
   }
   if (strokes.length) base.append(drawing(strokes, m.edge));
   return base;
@@ -97,7 +151,10 @@ function stroke(d: string, sign: Sign, colour: string): SVGElement {
   return p;
 }
 
-/** A short stroke of a shape to stand beside words, as in a key; decoration, without a name of its own. */
+/**
+ * A short stroke of a shape to stand beside words, as in a key; decoration, without a name of its
+ * own.
+ */
 export function sample(sign: Sign, colour = 'currentcolor', cls = 'swatch'): SVGElement {
   const svg = document.createElementNS(SVG, 'svg');
   svg.setAttribute('class', cls);

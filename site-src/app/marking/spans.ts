@@ -1,18 +1,28 @@
-// What is marked: letters, each with the look of its kind. Every screen and every sheet is a list of these, and two
-// painters draw it: paint.ts on the lines, screens/print/ink.ts on paper. Pure.
+// What is marked: letters, each with the look of its kind. Every screen and every sheet is a list
+// of these, and two painters draw it: paint.ts on the lines, screens/print/ink.ts on paper. Pure.
 import { cluster, lamAlif, stands } from '../text/letters.ts';
 import type { Place, Word } from '../types.ts';
 import type { Hit } from './check.ts';
 import type { Sign } from './signs.ts';
 
 /** The colour and shape of a mark; name is that of its highlight, colour a CSS colour. */
-export interface Look { name: string; colour: string; sign: Sign }
+export interface Look {
+  name: string;
+  colour: string;
+  sign: Sign;
+}
 
-/** A letter and how it is marked. Where two meet on a letter, the first of a list is the one shown. */
+/**
+ * A letter and how it is marked. Where two meet on a letter, the first of a list is the one shown.
+ */
 export interface Span extends Look, Place {}
 
 /** The look of a rule family. */
-export const familyLook = (id: string, sign: Sign): Look => ({ name: `f-${id}`, colour: `var(--c-${id})`, sign });
+export const familyLook = (id: string, sign: Sign): Look => ({
+  name: `f-${id}`,
+  colour: `var(--c-${id})`,
+  sign,
+});
 
 /** The letter of a place of a rule. */
 export const spanOf = ({ v, e }: Hit, look: Look): Span => ({ v, w: e.w, l: e.l, ...look });
@@ -21,8 +31,9 @@ export const spanOf = ({ v, e }: Hit, look: Look): Span => ({ v, w: e.w, l: e.l,
 const HOLLOW = 'hollow';
 
 /**
- * How the letters of a word get their colours: by ranges of it, in UTF-16 units, each in the highlight of its name; where no
- * range can, by letters that are drawn again, in ink where they have no colour; and the shapes under them.
+ * How the letters of a word get their colours: by ranges of it, in UTF-16 units, each in the
+ * highlight of its name; where no range can, by letters that are drawn again, in ink where they
+ * have no colour; and the shapes under them.
  */
 export interface Inked {
   ranges: { name: string; from: number; to: number }[];
@@ -31,9 +42,10 @@ export interface Inked {
 }
 
 /**
- * A range cannot colour everything alone. A small alif that stands over its letter is painted with it as one; lam and alif
- * in their joined form are one shape, of which engines paint now the one half, now the other, now both. There the letter is
- * drawn once more; with every, wherever there is a colour.
+ * A range cannot colour everything alone. A small alif that stands over its letter is painted with
+ * it as one; lam and alif in their joined form are one shape, of which engines paint now the one
+ * half, now the other, now both. There the letter is drawn once more; with every, wherever there is
+ * a colour.
  */
 export function inked(word: Word, spans: Span[], every = false): Inked {
   const out: Inked = { ranges: [], again: [], shapes: [] };
@@ -41,11 +53,14 @@ export function inked(word: Word, spans: Span[], every = false): Inked {
   const look = (l: number) => spans.find((s) => s.l === l);
   const halves = (l: number) => lamAlif(word, l) && look(l)?.colour !== look(l + 1)?.colour;
   word.letters.forEach((_, l) => {
-    const mine = look(l), over = stands(word, l);
+    const mine = look(l),
+      over = stands(word, l);
     if (mine) out.shapes.push({ l, look: mine });
-    if (halves(l) || halves(l - 1) || (over ? mine?.colour !== look(l - 1)?.colour : every && mine)) out.again.push({ l, colour: mine?.colour });
+    if (halves(l) || halves(l - 1) || (over ? mine?.colour !== look(l - 1)?.colour : every && mine))
+      out.again.push({ l, colour: mine?.colour });
     if (halves(l)) out.ranges.push({ name: HOLLOW, ...cluster(word, l, 2) });
-    else if (mine && !over && !lamAlif(word, l - 1)) out.ranges.push({ name: mine.name, ...cluster(word, l, lamAlif(word, l) ? 2 : 1) });
+    else if (mine && !over && !lamAlif(word, l - 1))
+      out.ranges.push({ name: mine.name, ...cluster(word, l, lamAlif(word, l) ? 2 : 1) });
   });
   return out;
 }

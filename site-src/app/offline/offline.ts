@@ -2,18 +2,36 @@
 import { trusted } from './trusted.ts';
 
 /**
- * How far the site is kept on the device: not known yet; cannot be kept in this browser or at this address; being kept, n of
- * so many files; all there; not all there, and why: no network, other bytes than the site's, or no room.
+ * How far the site is kept on the device: not known yet; cannot be kept in this browser or at this
+ * address; being kept, n of so many files; all there; not all there, and why: no network, other
+ * bytes than the site's, or no room.
  */
-export interface Kept { kind: 'unknown' | 'cannot' | 'saving' | 'ready' | 'failed'; n?: number; of?: number; why?: 'network' | 'wrong' | 'full' }
-export interface Reports { kept: (k: Kept) => void; newer: (take: () => void) => void; noRoom: () => void }
+export interface Kept {
+  kind: 'unknown' | 'cannot' | 'saving' | 'ready' | 'failed';
+  n?: number;
+  of?: number;
+  why?: 'network' | 'wrong' | 'full';
+}
+export interface Reports {
+  kept: (k: Kept) => void;
+  newer: (take: () => void) => void;
+  noRoom: () => void;
+}
 
 type Message = Kept & { update?: boolean };
 
-/** Waits (ms) before something is tried again by itself: the first, and the longest after doubling. */
-const FIRST = 15_000, LONGEST = 600_000;
+/**
+ * Waits (ms) before something is tried again by itself: the first, and the longest after doubling.
+ */
+const FIRST = 15_000,
+  LONGEST = 600_000;
 
-let on: Reports | undefined, script = '', wait = FIRST, timer = 0, asked = false, last: Kept['kind'] = 'unknown';
+let on: Reports | undefined,
+  script = '',
+  wait = FIRST,
+  timer = 0,
+  asked = false,
+  last: Kept['kind'] = 'unknown';
 
 function report(k: Kept) {
   clearTimeout(timer);
@@ -30,7 +48,8 @@ function report(k: Kept) {
 function follow(reg: ServiceWorkerRegistration, w: ServiceWorker | null) {
   const tell = () => {
     // It says itself why, unless it could not begin.
-    if (w?.state === 'redundant' && !reg.active && last !== 'failed' && last !== 'cannot') report({ kind: 'failed', why: 'network' });
+    if (w?.state === 'redundant' && !reg.active && last !== 'failed' && last !== 'cannot')
+      report({ kind: 'failed', why: 'network' });
     if (w?.state !== 'installed' || !navigator.serviceWorker.controller) return;
     on?.newer(() => {
       asked = true;
@@ -44,7 +63,10 @@ function follow(reg: ServiceWorkerRegistration, w: ServiceWorker | null) {
 
 const seen = new WeakSet<ServiceWorkerRegistration>();
 
-/** Registers, and looks for a newer version; called again after a failure. It fails where keep was never reached. */
+/**
+ * Registers, and looks for a newer version; called again after a failure. It fails where keep was
+ * never reached.
+ */
 export async function attempt(): Promise<void> {
   if (!on) throw new Error('nothing is being kept');
   clearTimeout(timer);
@@ -64,13 +86,19 @@ export async function attempt(): Promise<void> {
   }
 }
 
-/** Starts keeping the site. The page has been shown before: the first open must not wait for two megabytes. */
+/**
+ * Starts keeping the site. The page has been shown before: the first open must not wait for two
+ * megabytes.
+ */
 export function keep(worker: string, reports: Reports): void {
   const sw = navigator.serviceWorker;
   on = reports;
   script = worker;
-  if (!sw) return report({ kind: 'cannot' }); // a page opened from a file or over plain HTTP works without it
-  sw.addEventListener('controllerchange', () => { if (asked) location.reload(); });
+  // a page opened from a file or over plain HTTP works without it
+  if (!sw) return report({ kind: 'cannot' });
+  sw.addEventListener('controllerchange', () => {
+    if (asked) location.reload();
+  });
   sw.addEventListener('message', (e: MessageEvent<Message>) => {
     const m = e.data;
     // An update is quiet: the version in use stays whole.
@@ -78,9 +106,15 @@ export function keep(worker: string, reports: Reports): void {
     if (m.update && m.why === 'full') on?.noRoom();
   });
   void attempt();
-  addEventListener('online', () => { if (timer) void attempt(); });
+  addEventListener('online', () => {
+    if (timer) void attempt();
+  });
   // A phone keeps the page open for days: look again when it comes back to it.
   document.addEventListener('visibilitychange', () => {
-    if (!document.hidden) void sw.getRegistration().then((r) => r?.update()).catch(() => undefined);
+    if (!document.hidden)
+      void sw
+        .getRegistration()
+        .then((r) => r?.update())
+        .catch(() => undefined);
   });
 }

@@ -1,18 +1,23 @@
-// What boot.ts has made ready for a page that cannot go on: Repair, and the record as a file. The app takes them over
-// before it puts its own screen in their place.
+// What boot.ts has made ready for a page that cannot go on: Repair, and the record as a file. The
+// app takes them over before it puts its own screen in their place.
 const tools = document.getElementById('tools');
 
 const again = document.getElementById('again');
 
 /**
- * Opens the page again at the same place, with all its parts fetched anew, if the host or the worker has it, or a network
- * leads to its sign-in page; else it stays as it is. A part of the script that failed needs this: Firefox (153) never asks
- * for it again in the same page; Chromium (156) and WebKit (2.50) ask again for one that did not come, but not for one that
- * came and does not run.
+ * Opens the page again at the same place, with all its parts fetched anew, if the host or the
+ * worker has it, or a network leads to its sign-in page; else it stays as it is. A part of the
+ * script that failed needs this: Firefox (153) never asks for it again in the same page; Chromium
+ * (156) and WebKit (2.50) ask again for one that did not come, but not for one that came and does
+ * not run.
  */
-export const reopen = () => void fetch(location.pathname, { cache: 'no-store', redirect: 'manual' }).then((r) => {
-  if (r.ok || r.type === 'opaqueredirect') again ? again.click() : location.reload();
-}, () => undefined);
+export const reopen = () =>
+  void fetch(location.pathname, { cache: 'no-store', redirect: 'manual' }).then(
+    (r) => {
+      if (r.ok || r.type === 'opaqueredirect') again ? again.click() : location.reload();
+    },
+    () => undefined,
+  );
 
 /** The buttons with what they say; nothing where boot.ts did not arrive. */
 export const wayOut = (): HTMLElement | false => (tools && !tools.hidden ? tools : false);
@@ -21,5 +26,7 @@ export const wayOut = (): HTMLElement | false => (tools && !tools.hidden ? tools
 export function started() {
   try {
     sessionStorage.removeItem('sutur-tried');
-  } catch { /* nothing was noted then */ }
+  } catch {
+    /* nothing was noted then */
+  }
 }

@@ -1,4 +1,5 @@
-// Joins what is kept of a learner with the passage index: what the planner's pure functions ask for.
+// Joins what is kept of a learner with the passage index: what the planner's pure functions ask
+// for.
 import type { Catalogue, Entry, Learner, Lines, Ref, Taught } from '../types.ts';
 import { all } from './candidates.ts';
 import { type Begun, type Plan, plan, query, type Reader } from './day.ts';
@@ -6,7 +7,18 @@ import { ahead, refOf, verseOf } from './load.ts';
 import { order } from './next.ts';
 import type { Phrases } from './phrases.ts';
 import { choose, type Passage, type Ranking } from './rank.ts';
-import { Alone, type Criterion, CRITERION, knownDay, MuchHelp, type Practice, rare, type Readiness, ready, SomeHelp } from './ready.ts';
+import {
+  Alone,
+  type Criterion,
+  CRITERION,
+  knownDay,
+  MuchHelp,
+  type Practice,
+  rare,
+  type Readiness,
+  ready,
+  SomeHelp,
+} from './ready.ts';
 import { review, type Schedule } from './review.ts';
 import { MAX, MIN, type Query, REST_DAYS } from './score.ts';
 import { type Unit, unitPlaces, units } from './units.ts';
@@ -19,7 +31,12 @@ export const dayNumber = (d: string) => Math.round(Date.parse(`${d}T00:00Z`) / 8
 export const dateOf = (day: number) => new Date(day * 864e5).toISOString().slice(0, 10);
 
 /** All lessons over the text: what is the same for every child. */
-export interface Course { x: Phrases; c: Catalogue; units: Unit[]; rare: boolean[] }
+export interface Course {
+  x: Phrases;
+  c: Catalogue;
+  units: Unit[];
+  rare: boolean[];
+}
 
 export function course(x: Phrases, c: Catalogue): Course {
   all(x, 0, x.n - 1, MIN, MAX); // what the first ranking asks for
@@ -29,7 +46,14 @@ export function course(x: Phrases, c: Catalogue): Course {
 export type State = 'not-yet' | 'learning' | 'known' | 'due';
 
 /** A unit as it stands with a learner: dates are day numbers, -1 for none. */
-export interface Standing { unit: number; state: State; since: number; known: number; readiness: Readiness | undefined; due: number }
+export interface Standing {
+  unit: number;
+  state: State;
+  since: number;
+  known: number;
+  readiness: Readiness | undefined;
+  due: number;
+}
 
 export class Child {
   readonly reader: Reader;
@@ -37,12 +61,24 @@ export class Child {
   readonly today: Plan;
   readonly sessions: Entry[]; // in order of time
 
-  constructor(readonly course: Course, readonly learner: Learner, sessions: Entry[], taught: Taught[], readonly day: number) {
+  constructor(
+    readonly course: Course,
+    readonly learner: Learner,
+    sessions: Entry[],
+    taught: Taught[],
+    readonly day: number,
+  ) {
     this.criterion = { ...CRITERION, ...learner.ready };
-    this.sessions = sessions.filter((s) => s.learner === learner.id).sort((a, b) => (a.at < b.at ? -1 : 1));
-    const begun = this.begun(taught.filter((t) => t.learner === learner.id)), rules = begun.flatMap((b) => course.units[b.unit]!.rules);
+    this.sessions = sessions
+      .filter((s) => s.learner === learner.id)
+      .sort((a, b) => (a.at < b.at ? -1 : 1));
+    const begun = this.begun(taught.filter((t) => t.learner === learner.id)),
+      rules = begun.flatMap((b) => course.units[b.unit]!.rules);
     this.reader = {
-      day, settled: learner.settled, taught: begun, log: this.log(rules),
+      day,
+      settled: learner.settled,
+      taught: begun,
+      log: this.log(rules),
       order: order(course.units, learner.order ?? []),
     };
     this.today = plan(course.units, course.rare, this.reader, this.criterion);
@@ -50,56 +86,88 @@ export class Child {
 
   /** A unit is taught when one of its rules is, and called known when all of them are. */
   private begun(taught: Taught[]): Begun[] {
-    const { units: us, c } = this.course, out: Begun[] = [];
+    const { units: us, c } = this.course,
+      out: Begun[] = [];
     us.forEach((u, unit) => {
-      const mine = u.rules.map((r) => taught.find((t) => t.rule === c.rules[r]!.id)).filter((t) => t !== undefined);
+      const mine = u.rules
+        .map((r) => taught.find((t) => t.rule === c.rules[r]!.id))
+        .filter((t) => t !== undefined);
       if (!mine.length) return;
       const all = mine.length === u.rules.length && mine.every((t) => t.known);
-      out.push({ unit, since: Math.min(...mine.map((t) => dayNumber(t.since))), known: all ? Math.max(...mine.map((t) => dayNumber(t.known))) : -1 });
+      out.push({
+        unit,
+        since: Math.min(...mine.map((t) => dayNumber(t.since))),
+        known: all ? Math.max(...mine.map((t) => dayNumber(t.known))) : -1,
+      });
     });
     return out.sort((a, b) => a.since - b.since);
   }
 
-  /** Sessions as the planner sees them. Places are counted of the rules that were begun: no others are asked for. */
+  /**
+   * Sessions as the planner sees them. Places are counted of the rules that were begun: no others
+   * are asked for.
+   */
   private log(rules: number[]): Practice[] {
-    const { x, c } = this.course, numbers = new Map(c.rules.map((r, i) => [r.id, i])), places = new Map<number, number[]>();
-    let day = '', number = 0; // of the session before: many have the same
+    const { x, c } = this.course,
+      numbers = new Map(c.rules.map((r, i) => [r.id, i])),
+      places = new Map<number, number[]>();
+    let day = '',
+      number = 0; // of the session before: many have the same
     return this.sessions.map((s) => {
-      const [a, b] = this.phrases(s), at = a * x.n + b;
-      if (s.day !== day) number = dayNumber(day = s.day);
+      const [a, b] = this.phrases(s),
+        at = a * x.n + b;
+      if (s.day !== day) number = dayNumber((day = s.day));
       let counts = places.get(at);
       if (!counts) {
-        places.set(at, counts = []);
+        places.set(at, (counts = []));
         for (const r of rules) counts[r] = x.count(r, a, b);
       }
       return {
-        day: number, rule: numbers.get(s.rule) ?? -1, found: s.found, missed: s.missed,
-        help: { alone: Alone, some: SomeHelp, much: MuchHelp }[s.outcome], places: counts,
+        day: number,
+        rule: numbers.get(s.rule) ?? -1,
+        found: s.found,
+        missed: s.missed,
+        help: { alone: Alone, some: SomeHelp, much: MuchHelp }[s.outcome],
+        places: counts,
       };
     });
   }
 
   /** First and last phrase of lines. */
   phrases(l: Pick<Lines, 'from' | 'to'>): [number, number] {
-    const { x } = this.course, at = (r: Ref) => Math.min(Math.max(verseOf(x, r), 0), x.of.length - 2);
-    let a = x.of[at(l.from)]!, b = x.of[at(l.to) + 1]! - 1;
-    while (l.from.w && a + 1 < x.n && x.verse[a + 1] === x.verse[a] && x.first[a + 1]! <= l.from.w) a++;
+    const { x } = this.course,
+      at = (r: Ref) => Math.min(Math.max(verseOf(x, r), 0), x.of.length - 2);
+    let a = x.of[at(l.from)]!,
+      b = x.of[at(l.to) + 1]! - 1;
+    while (l.from.w && a + 1 < x.n && x.verse[a + 1] === x.verse[a] && x.first[a + 1]! <= l.from.w)
+      a++;
     while (l.to.w !== undefined && b > a && x.first[b]! > l.to.w) b--;
     return [a, b];
   }
 
-  get taught(): boolean[] { return this.course.units.map((_, i) => this.reader.taught.some((t) => t.unit === i)); }
-  get place(): number { return verseOf(this.course.x, this.learner.place); }
+  get taught(): boolean[] {
+    return this.course.units.map((_, i) => this.reader.taught.some((t) => t.unit === i));
+  }
+  get place(): number {
+    return verseOf(this.course.x, this.learner.place);
+  }
 
   /** Phrases of the lines read in the last days, each lines once. */
   used(): [number, number][] {
-    const lately = this.sessions.filter((_, i) => this.day - this.reader.log[i]!.day <= REST_DAYS).map((s) => this.phrases(s));
+    const lately = this.sessions
+      .filter((_, i) => this.day - this.reader.log[i]!.day <= REST_DAYS)
+      .map((s) => this.phrases(s));
     return [...new Map(lately.map((p) => [p.join(), p])).values()];
   }
 
-  /** The best lines for what the plan says, or for a rule of one's choice; more narrows the search. */
+  /**
+   * The best lines for what the plan says, or for a rule of one's choice; more narrows the search.
+   */
   lines(p: Plan = this.today, more: Partial<Query> = {}): Ranking {
-    return choose(this.course.x, { ...query(this.course.units, p, this.place, this.used()), ...more });
+    return choose(this.course.x, {
+      ...query(this.course.units, p, this.place, this.used()),
+      ...more,
+    });
   }
 
   /** The plan of practising one rule, whatever is on today. */
@@ -114,18 +182,30 @@ export class Child {
   }
 
   standing(unit: number): Standing {
-    const { units: us, rare: few } = this.course, u = us[unit]!, t = this.reader.taught.find((b) => b.unit === unit), log = this.reader.log;
+    const { units: us, rare: few } = this.course,
+      u = us[unit]!,
+      t = this.reader.taught.find((b) => b.unit === unit),
+      log = this.reader.log;
     if (!t) return { unit, state: 'not-yet', since: -1, known: -1, readiness: undefined, due: -1 };
     const known = t.known >= 0 ? t.known : knownDay(u, few, t.since, log, this.criterion);
     const readiness = ready(u, few, t.since, log, this.criterion);
     if (known < 0) return { unit, state: 'learning', since: t.since, known, readiness, due: -1 };
     const due = Math.min(...u.rules.map((r): Schedule => review(r, known, log)).map((s) => s.due));
-    return { unit, state: due <= this.day ? 'due' : 'known', since: t.since, known, readiness, due };
+    return {
+      unit,
+      state: due <= this.day ? 'due' : 'known',
+      since: t.since,
+      known,
+      readiness,
+      due,
+    };
   }
 
   /** Lines of a passage. Words are named only where it begins or ends within a verse. */
   toLines(p: Pick<Passage, 'a' | 'b'>, rule: string): Lines {
-    const { x } = this.course, from = refOf(x, x.verse[p.a]!), to = refOf(x, x.verse[p.b]!);
+    const { x } = this.course,
+      from = refOf(x, x.verse[p.a]!),
+      to = refOf(x, x.verse[p.b]!);
     if (x.first[p.a]! > 0) from.w = x.first[p.a]!;
     if (x.end[p.b] === 1) to.w = x.first[p.b]! + x.words[p.b]! - 1;
     return { rule, from, to };

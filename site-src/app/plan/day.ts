@@ -5,28 +5,64 @@ import { due, review, type Schedule } from './review.ts';
 import type { Unit } from './units.ts';
 
 /**
- * Read without a new rule; begin a lesson; find and mark the one begun last; find and mark a rule known for some time, in
- * lines where others are due too; and when all is taught and nothing due, read on.
+ * Read without a new rule; begin a lesson; find and mark the one begun last; find and mark a rule
+ * known for some time, in lines where others are due too; and when all is taught and nothing due,
+ * read on.
  */
-export const Settle = 0, Teach = 1, Practise = 2, Review = 3, ReadOn = 4;
+export const Settle = 0,
+  Teach = 1,
+  Practise = 2,
+  Review = 3,
+  ReadOn = 4;
 
-/** Days of reading before the first rule; rules that must be due before a session is given to review alone; one session in how many at most is. */
-const SETTLE_DAYS = 2, REVIEW_RULES = 3, REVIEW_EVERY = 4;
+/**
+ * Days of reading before the first rule; rules that must be due before a session is given to review
+ * alone; one session in how many at most is.
+ */
+const SETTLE_DAYS = 2,
+  REVIEW_RULES = 3,
+  REVIEW_EVERY = 4;
 
 /** A unit that was begun: on which day, and on which the adult called it known, -1 for not yet. */
-export interface Begun { unit: number; since: number; known: number }
+export interface Begun {
+  unit: number;
+  since: number;
+  known: number;
+}
 
-/** All that the plan for a day depends on: settled says that the child reads well already; the log is in order of time. */
-export interface Reader { day: number; settled: boolean; taught: Begun[]; log: Practice[]; order: number[] }
+/**
+ * All that the plan for a day depends on: settled says that the child reads well already; the log
+ * is in order of time.
+ */
+export interface Reader {
+  day: number;
+  settled: boolean;
+  taught: Begun[];
+  log: Practice[];
+  order: number[];
+}
 
-/** unit and rule are those to work on, -1 for none; left are days of settling in; due the longest overdue first. */
+/**
+ * unit and rule are those to work on, -1 for none; left are days of settling in; due the longest
+ * overdue first.
+ */
 export interface Plan {
-  do: number; unit: number; rule: number; left: number; readiness: Readiness | undefined; due: number[]; known: number[]; level: number;
+  do: number;
+  unit: number;
+  rule: number;
+  left: number;
+  readiness: Readiness | undefined;
+  due: number[];
+  known: number[];
+  level: number;
 }
 
 export function plan(us: Unit[], few: boolean[], l: Reader, c: Criterion): Plan {
-  const known = l.taught.map((t) => (t.known >= 0 ? t.known : knownDay(us[t.unit]!, few, t.since, l.log, c)));
-  const schedules: Schedule[] = [], since = new Map<number, number>();
+  const known = l.taught.map((t) =>
+    t.known >= 0 ? t.known : knownDay(us[t.unit]!, few, t.since, l.log, c),
+  );
+  const schedules: Schedule[] = [],
+    since = new Map<number, number>();
   let learning = -1;
   l.taught.forEach((t, i) => {
     if (known[i]! < 0) {
@@ -39,19 +75,31 @@ export function plan(us: Unit[], few: boolean[], l: Reader, c: Criterion): Plan 
     }
   });
   const p: Plan = {
-    do: ReadOn, unit: -1, rule: -1, left: 0, readiness: undefined, due: due(schedules, l.day),
-    known: l.taught.flatMap((t) => us[t.unit]!.rules), level: l.taught.length,
+    do: ReadOn,
+    unit: -1,
+    rule: -1,
+    left: 0,
+    readiness: undefined,
+    due: due(schedules, l.day),
+    known: l.taught.flatMap((t) => us[t.unit]!.rules),
+    level: l.taught.length,
   };
   const left = SETTLE_DAYS - new Set(l.log.map((s) => s.day)).size;
   if (!l.settled && !l.taught.length && left > 0) return { ...p, do: Settle, left };
   const nextUnit = l.order.find((u) => !l.taught.some((t) => t.unit === u)) ?? -1;
   // A session given to a rule that was known before it is a review; one in so many is enough.
-  const reviewed = l.log.slice(-(REVIEW_EVERY - 1)).some((s) => (since.get(s.rule) ?? Infinity) < s.day);
-  if ((p.due.length >= REVIEW_RULES && !reviewed) || (learning < 0 && nextUnit < 0 && p.due.length)) {
+  const reviewed = l.log
+    .slice(-(REVIEW_EVERY - 1))
+    .some((s) => (since.get(s.rule) ?? Infinity) < s.day);
+  if (
+    (p.due.length >= REVIEW_RULES && !reviewed) ||
+    (learning < 0 && nextUnit < 0 && p.due.length)
+  ) {
     return { ...p, do: Review, rule: p.due[0]! };
   }
   if (learning >= 0) {
-    const t = l.taught[learning]!, readiness = ready(us[t.unit]!, few, t.since, l.log, c);
+    const t = l.taught[learning]!,
+      readiness = ready(us[t.unit]!, few, t.since, l.log, c);
     return { ...p, do: Practise, unit: t.unit, rule: readiness.rule, readiness };
   }
   return nextUnit >= 0 ? { ...p, do: Teach, unit: nextUnit, rule: us[nextUnit]!.rules[0]! } : p;
@@ -59,7 +107,15 @@ export function plan(us: Unit[], few: boolean[], l: Reader, c: Criterion): Plan 
 
 /** Asks for the lines of a plan. A rule of the same unit counts like a due one. */
 export function query(us: Unit[], p: Plan, place: number, used: [number, number][]): Query {
-  const focus = p.rule < 0 ? [] : [p.rule], mine = p.unit < 0 ? [] : us[p.unit]!.rules;
+  const focus = p.rule < 0 ? [] : [p.rule],
+    mine = p.unit < 0 ? [] : us[p.unit]!.rules;
   const asked = [...new Set([...mine, ...p.due])].filter((r) => !focus.includes(r));
-  return { focus, known: [...new Set([...p.known, ...mine])], due: asked, place, used, level: p.level };
+  return {
+    focus,
+    known: [...new Set([...p.known, ...mine])],
+    due: asked,
+    place,
+    used,
+    level: p.level,
+  };
 }

@@ -2,17 +2,21 @@
 export class Heap {
   private readonly list: number[] = [];
 
-  get size(): number { return this.list.length; }
+  get size(): number {
+    return this.list.length;
+  }
 
   push(n: number): void {
     const { list } = this;
     let i = list.length;
-    for (let up: number; i > 0 && list[up = (i - 1) >> 1]! < n; i = up) list[i] = list[up]!;
+    for (let up: number; i > 0 && list[(up = (i - 1) >> 1)]! < n; i = up) list[i] = list[up]!;
     list[i] = n;
   }
 
   pop(): number {
-    const { list } = this, top = list[0]!, n = list.pop()!;
+    const { list } = this,
+      top = list[0]!,
+      n = list.pop()!;
     let i = 0;
     for (let down = 1; down < list.length; down = 2 * i + 1) {
       if (down + 1 < list.length && list[down + 1]! > list[down]!) down++;

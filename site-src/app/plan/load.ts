@@ -5,12 +5,19 @@ import { Phrases } from './phrases.ts';
 
 let waiting: Promise<Phrases> | undefined;
 
-/** The passage index; fails like any fetch where there is neither a signal nor a copy on the device. */
+/**
+ * The passage index; fails like any fetch where there is neither a signal nor a copy on the device.
+ */
 export function loadPhrases(c: Catalogue): Promise<Phrases> {
   if (!waiting) {
     const url = document.documentElement.dataset.catalogue!;
-    waiting = verified(`${url.slice(0, url.lastIndexOf('/') + 1)}${c.passages}`, c.passagesSha).then((b) => new Phrases(b));
-    waiting.catch(() => { waiting = undefined; });
+    waiting = verified(
+      `${url.slice(0, url.lastIndexOf('/') + 1)}${c.passages}`,
+      c.passagesSha,
+    ).then((b) => new Phrases(b));
+    waiting.catch(() => {
+      waiting = undefined;
+    });
   }
   return waiting;
 }
@@ -26,15 +33,27 @@ export function refOf(x: Phrases, verse: number): Ref {
 
 /** First and last verse of a juz or a page, from the catalogue's list of beginnings. */
 export function part(x: Phrases, list: [number, number][], k: number): [number, number] {
-  const at = (i: number) => (list[i] ? verseOf(x, { s: list[i][0], a: list[i][1] }) : x.of.length - 1);
+  const at = (i: number) =>
+    list[i] ? verseOf(x, { s: list[i][0], a: list[i][1] }) : x.of.length - 1;
   return [at(k - 1), at(k) - 1];
 }
 
-/** The verses from a place through the next so many pages; near the end of the text the last so many. */
-export function ahead(x: Phrases, c: Pick<Catalogue, 'pages'>, place: Ref, pages: number): [number, number] {
+/**
+ * The verses from a place through the next so many pages; near the end of the text the last so
+ * many.
+ */
+export function ahead(
+  x: Phrases,
+  c: Pick<Catalogue, 'pages'>,
+  place: Ref,
+  pages: number,
+): [number, number] {
   const v = verseOf(x, place);
   let page = c.pages.length;
   while (page > 1 && part(x, c.pages, page)[0] > v) page--;
   const last = Math.min(c.pages.length, page + pages - 1);
-  return [page + pages - 1 > c.pages.length ? part(x, c.pages, Math.max(1, last - pages + 1))[0] : v, part(x, c.pages, last)[1]];
+  return [
+    page + pages - 1 > c.pages.length ? part(x, c.pages, Math.max(1, last - pages + 1))[0] : v,
+    part(x, c.pages, last)[1],
+  ];
 }

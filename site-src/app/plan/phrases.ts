@@ -1,8 +1,12 @@
-// The passage index: the phrases of the whole text and the places of every rule in each. Its bytes are described in
-// generator/internal/passage/encode.go. A place counts here as the child marks it: written, under the default stops.
+// The passage index: the phrases of the whole text and the places of every rule in each. Its bytes
+// are described in generator/internal/passage/encode.go. A place counts here as the child marks it:
+// written, under the default stops.
 
 /** What comes after a phrase: no stop at all, a pause sign, a verse's end, a surah's end. */
-export const Split = 0, PauseEnd = 1, VerseEnd = 2, SurahEnd = 3;
+export const Split = 0,
+  PauseEnd = 1,
+  VerseEnd = 2,
+  SurahEnd = 3;
 
 export class Phrases {
   readonly n: number;
@@ -10,29 +14,44 @@ export class Phrases {
   readonly words: Uint8Array;
   readonly letters: Uint8Array;
   readonly end: Uint8Array;
-  /** [rule][phrase]: places; and [rule][pause]: what stopping at it, or starting after it, adds, where it ever adds anything. */
+  /**
+   * [rule][phrase]: places; and [rule][pause]: what stopping at it, or starting after it, adds,
+   * where it ever adds anything.
+   */
   readonly counts: Uint8Array[] = [];
   readonly atStop: (Int8Array | undefined)[] = [];
   readonly atFrom: (Int8Array | undefined)[] = [];
-  /** Of each phrase: its verse (from 0 over the whole text), its first word in the verse, its pause or -1. */
+  /**
+   * Of each phrase: its verse (from 0 over the whole text), its first word in the verse, its pause
+   * or -1.
+   */
   readonly verse: Int32Array;
   readonly first: Int32Array;
   readonly pause: Int32Array;
   /** Words and letters of the whole text before each phrase, one entry more than phrases. */
   readonly at: Int32Array;
   readonly lettersAt: Int32Array;
-  /** The phrase with which each verse begins, one entry more than verses; the verse with which each surah begins. */
+  /**
+   * The phrase with which each verse begins, one entry more than verses; the verse with which each
+   * surah begins.
+   */
   readonly of: number[] = [0];
   readonly surahs: number[] = [0];
 
   constructor(b: Uint8Array) {
-    const view = new DataView(b.buffer, b.byteOffset, b.byteLength), head = 10;
-    if (b.length < head || String.fromCharCode(...b.subarray(0, 4)) !== 'SPI2') throw new Error('no passage index');
-    const n = view.getUint16(4, true), k = view.getUint16(6, true), rules = b[8]!;
-    const changes = b.subarray(head + 3 * n, head + 3 * n + rules), kept = changes.reduce((all, c) => all + (c & 1) + (c >> 1), 0);
-    if (b.length !== head + 3 * n + rules * (n + 1) + kept * k) throw new Error('passage index: length');
+    const view = new DataView(b.buffer, b.byteOffset, b.byteLength),
+      head = 10;
+    if (b.length < head || String.fromCharCode(...b.subarray(0, 4)) !== 'SPI2')
+      throw new Error('no passage index');
+    const n = view.getUint16(4, true),
+      k = view.getUint16(6, true),
+      rules = b[8]!;
+    const changes = b.subarray(head + 3 * n, head + 3 * n + rules),
+      kept = changes.reduce((all, c) => all + (c & 1) + (c >> 1), 0);
+    if (b.length !== head + 3 * n + rules * (n + 1) + kept * k)
+      throw new Error('passage index: length');
     let at = head;
-    const take = (size: number) => b.subarray(at, at += size);
+    const take = (size: number) => b.subarray(at, (at += size));
     this.n = n;
     this.pauses = k;
     this.words = take(n);
@@ -40,8 +59,14 @@ export class Phrases {
     this.end = take(n);
     take(rules);
     for (let r = 0; r < rules; r++) this.counts.push(take(n));
-    for (const [bit, rows] of [[1, this.atStop], [2, this.atFrom]] as const) {
-      for (let r = 0; r < rules; r++) rows.push(changes[r]! & bit ? new Int8Array(b.buffer, b.byteOffset + (at += k) - k, k) : undefined);
+    for (const [bit, rows] of [
+      [1, this.atStop],
+      [2, this.atFrom],
+    ] as const) {
+      for (let r = 0; r < rules; r++)
+        rows.push(
+          changes[r]! & bit ? new Int8Array(b.buffer, b.byteOffset + (at += k) - k, k) : undefined,
+        );
     }
     this.verse = new Int32Array(n);
     this.first = new Int32Array(n);
@@ -52,9 +77,12 @@ export class Phrases {
   }
 
   private derive() {
-    let verse = 0, first = 0, pauses = 0;
+    let verse = 0,
+      first = 0,
+      pauses = 0;
     for (let i = 0; i < this.n; i++) {
-      const w = this.words[i]!, end = this.end[i]!;
+      const w = this.words[i]!,
+        end = this.end[i]!;
       this.verse[i] = verse;
       this.first[i] = first;
       this.at[i + 1] = this.at[i]! + w;
@@ -70,21 +98,33 @@ export class Phrases {
     if (pauses !== this.pauses) throw new Error('passage index: pauses');
   }
 
-  mayStart(p: number) { return p === 0 || this.end[p - 1] !== Split; }
-  startsSurah(p: number) { return p === 0 || this.end[p - 1] === SurahEnd; }
+  mayStart(p: number) {
+    return p === 0 || this.end[p - 1] !== Split;
+  }
+  startsSurah(p: number) {
+    return p === 0 || this.end[p - 1] === SurahEnd;
+  }
 
   /** Places of a rule in the passage of the phrases from a to b, both included. */
   count(rule: number, a: number, b: number): number {
-    const row = this.counts[rule]!, k = this.pause[b]!, j = a ? this.pause[a - 1]! : -1;
-    let n = (k < 0 ? 0 : this.atStop[rule]?.[k] ?? 0) + (j < 0 ? 0 : this.atFrom[rule]?.[j] ?? 0);
+    const row = this.counts[rule]!,
+      k = this.pause[b]!,
+      j = a ? this.pause[a - 1]! : -1;
+    let n =
+      (k < 0 ? 0 : (this.atStop[rule]?.[k] ?? 0)) + (j < 0 ? 0 : (this.atFrom[rule]?.[j] ?? 0));
     for (let p = a; p <= b; p++) n += row[p]!;
     return n;
   }
 
-  /** Whether a rule has a place there; counted only where stopping or starting changes its places. */
+  /**
+   * Whether a rule has a place there; counted only where stopping or starting changes its places.
+   */
   has(rule: number, a: number, b: number): boolean {
-    const row = this.counts[rule]!, k = this.pause[b]!, j = a ? this.pause[a - 1]! : -1;
-    if ((k >= 0 && this.atStop[rule]?.[k]) || (j >= 0 && this.atFrom[rule]?.[j])) return this.count(rule, a, b) > 0;
+    const row = this.counts[rule]!,
+      k = this.pause[b]!,
+      j = a ? this.pause[a - 1]! : -1;
+    if ((k >= 0 && this.atStop[rule]?.[k]) || (j >= 0 && this.atFrom[rule]?.[j]))
+      return this.count(rule, a, b) > 0;
     for (let p = a; p <= b; p++) if (row[p]) return true;
     return false;
   }

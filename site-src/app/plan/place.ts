@@ -15,18 +15,24 @@ export function after(c: Pick<Catalogue, 'surahs'>, to: Ref): Ref | undefined {
 }
 
 /** The juz, from 0, of a verse. */
-const juzOf = (c: Pick<Catalogue, 'juz'>, r: Ref) => c.juz.findLastIndex(([s, a]) => s < r.s || (s === r.s && a <= r.a));
+const juzOf = (c: Pick<Catalogue, 'juz'>, r: Ref) =>
+  c.juz.findLastIndex(([s, a]) => s < r.s || (s === r.s && a <= r.a));
 
 /**
- * The place after lines. It stays where it is when they were elsewhere: before it, or far ahead. At the end of the text, and
- * where the next juz was read before, the place goes to the juz before those read: children begin with the last one and
- * go back a juz at a time (common practice).
+ * The place after lines. It stays where it is when they were elsewhere: before it, or far ahead. At
+ * the end of the text, and where the next juz was read before, the place goes to the juz before
+ * those read: children begin with the last one and go back a juz at a time (common practice).
  */
 export function moved(c: Child, lines: Pick<Lines, 'from' | 'to'>): Ref {
-  const { x, c: cat } = c.course, [a, b] = c.phrases(lines), here = x.at[x.of[c.place]!]!, was = c.learner.place;
+  const { x, c: cat } = c.course,
+    [a, b] = c.phrases(lines),
+    here = x.at[x.of[c.place]!]!,
+    was = c.learner.place;
   if (x.at[b + 1]! <= here || x.at[a]! - here >= ON_THE_WAY) return was;
   const next = x.end[b]! < VerseEnd ? refOf(x, x.verse[b]!) : after(cat, refOf(x, x.verse[b]!));
-  const read = [...c.sessions.map((s) => juzOf(cat, s.from)), juzOf(cat, lines.from)], back = Math.max(0, Math.min(...read) - 1);
-  if (next && (juzOf(cat, next) === juzOf(cat, lines.from) || !read.includes(juzOf(cat, next)))) return next;
+  const read = [...c.sessions.map((s) => juzOf(cat, s.from)), juzOf(cat, lines.from)],
+    back = Math.max(0, Math.min(...read) - 1);
+  if (next && (juzOf(cat, next) === juzOf(cat, lines.from) || !read.includes(juzOf(cat, next))))
+    return next;
   return { s: cat.juz[back]![0], a: cat.juz[back]![1] };
 }

@@ -1,27 +1,61 @@
-// Which lines fit a child best, of every passage of the text. The same as generator/internal/plan/rank.go, in
-// whole numbers, and held to it by shared vectors; the weights are explained in score.go.
+// Which lines fit a child best, of every passage of the text. The same as
+// generator/internal/plan/rank.go, in whole numbers, and held to it by shared vectors; the weights
+// are explained in score.go.
 import { all } from './candidates.ts';
 import { Channel } from './counter.ts';
 import type { Phrases } from './phrases.ts';
 import { BEST, div, ENOUGH, MAX, MAX_DUE, MIN, type Query, weights } from './score.ts';
 import { most, search } from './search.ts';
 
-/** As wanted; fewer places than wanted; only where lines of the last days were; none in the verses asked for. */
-export const AsWanted = 0, Fewer = 1, Again = 2, Nowhere = 3;
+/**
+ * As wanted; fewer places than wanted; only where lines of the last days were; none in the verses
+ * asked for.
+ */
+export const AsWanted = 0,
+  Fewer = 1,
+  Again = 2,
+  Nowhere = 3;
 
 export interface Passage {
-  a: number; b: number; words: number; letters: number; focus: number; known: number; later: number;
-  byRule: [rule: number, places: number][]; due: number[]; share: number; distance: number; score: number;
+  a: number;
+  b: number;
+  words: number;
+  letters: number;
+  focus: number;
+  known: number;
+  later: number;
+  byRule: [rule: number, places: number][];
+  due: number[];
+  share: number;
+  distance: number;
+  score: number;
 }
-export interface Ranking { seen: number; least: number; how: number; passages: Passage[] }
+export interface Ranking {
+  seen: number;
+  least: number;
+  how: number;
+  passages: Passage[];
+}
 
 export function rank(x: Phrases, query: Query): Ranking {
-  const q = { min: MIN, max: MAX, want: ENOUGH, best: BEST, from: 0, to: x.of.length - 2, ...query };
-  const focus = new Channel(x, q.focus), list = all(x, x.of[q.from]!, x.of[q.to + 1]! - 1, q.min, q.max), { as, bs } = list;
-  const before = usedBefore(x, q.used), same = new Set(q.used.map(([a, b]) => a * x.n + b));
+  const q = {
+    min: MIN,
+    max: MAX,
+    want: ENOUGH,
+    best: BEST,
+    from: 0,
+    to: x.of.length - 2,
+    ...query,
+  };
+  const focus = new Channel(x, q.focus),
+    list = all(x, x.of[q.from]!, x.of[q.to + 1]! - 1, q.min, q.max),
+    { as, bs } = list;
+  const before = usedBefore(x, q.used),
+    same = new Set(q.used.map(([a, b]) => a * x.n + b));
   const fresh = (i: number) => before[bs[i]! + 1] === before[as[i]!];
   const again = (i: number) => !same.has(as[i]! * x.n + bs[i]!);
-  let least = 0, how = AsWanted;
+  let least = 0,
+    how = AsWanted;
   if (q.focus.length) {
     const n = most(list, focus, q.want, fresh, again);
     if (n.fresh >= q.want) least = q.want;
@@ -29,9 +63,12 @@ export function rank(x: Phrases, query: Query): Ranking {
     else if (n.again) [least, how] = [Math.min(n.again, q.want), Again];
     else return { seen: list.n, least, how: Nowhere, passages: [] };
   }
-  const place = x.at[x.of[q.place]!]!, passages: Passage[] = [], taken = new Uint8Array(x.n);
+  const place = x.at[x.of[q.place]!]!,
+    passages: Passage[] = [],
+    taken = new Uint8Array(x.n);
   search(list, focus, weights(x, q, place), least, how === Again ? again : fresh, (i, points) => {
-    const a = as[i]!, b = bs[i]!;
+    const a = as[i]!,
+      b = bs[i]!;
     if (taken.subarray(a, b + 1).includes(1)) return true;
     taken.fill(1, a, b + 1);
     passages.push(figures(x, q, a, b, points, place));
@@ -42,15 +79,25 @@ export function rank(x: Phrases, query: Query): Ranking {
 
 /** How many phrases were used before each one, one entry more than phrases. */
 function usedBefore(x: Phrases, used: [number, number][]): Int32Array {
-  const is = new Uint8Array(x.n), before = new Int32Array(x.n + 1);
+  const is = new Uint8Array(x.n),
+    before = new Int32Array(x.n + 1);
   for (const [a, b] of used) is.fill(1, a, b + 1);
   for (let p = 0; p < x.n; p++) before[p + 1] = before[p]! + is[p]!;
   return before;
 }
 
-function figures(x: Phrases, q: Query, a: number, b: number, score: number, place: number): Passage {
+function figures(
+  x: Phrases,
+  q: Query,
+  a: number,
+  b: number,
+  score: number,
+  place: number,
+): Passage {
   const byRule: [number, number][] = [];
-  let focus = 0, known = 0, later = 0;
+  let focus = 0,
+    known = 0,
+    later = 0;
   for (let r = 0; r < x.counts.length; r++) {
     const n = x.count(r, a, b);
     if (q.focus.includes(r)) focus += n;
@@ -63,13 +110,25 @@ function figures(x: Phrases, q: Query, a: number, b: number, score: number, plac
   byRule.sort((p, o) => o[1] - p[1]);
   const all = focus + known + later;
   return {
-    a, b, words: x.at[b + 1]! - x.at[a]!, letters: x.lettersAt[b + 1]! - x.lettersAt[a]!, focus, known, later, byRule,
-    due: q.due.slice(0, MAX_DUE).filter((r) => x.count(r, a, b) > 0), share: all ? div(100 * (focus + known), all) : 0,
-    distance: x.at[a]! - place, score,
+    a,
+    b,
+    words: x.at[b + 1]! - x.at[a]!,
+    letters: x.lettersAt[b + 1]! - x.lettersAt[a]!,
+    focus,
+    known,
+    later,
+    byRule,
+    due: q.due.slice(0, MAX_DUE).filter((r) => x.count(r, a, b) > 0),
+    share: all ? div(100 * (focus + known), all) : 0,
+    distance: x.at[a]! - place,
+    score,
   };
 }
 
-/** Ranks; a rule with very few places gets other lengths of line around them, and at last the same lines again. */
+/**
+ * Ranks; a rule with very few places gets other lengths of line around them, and at last the same
+ * lines again.
+ */
 export function choose(x: Phrases, q: Query): Ranking {
   let r = rank(x, q);
   if (r.how !== Nowhere || !q.used.length) return r;

@@ -1,9 +1,10 @@
 // Which known rules are due again.
 //
-// Each wait is about twice the one before: recall that still succeeds after a longer and longer wait lasts best
-// (T. K. Landauer and R. A. Bjork, "Optimum rehearsal patterns and name learning", in Practical Aspects of Memory, 1978), and
-// practice spread over days is kept longer than the same practice at once (N. J. Cepeda, H. Pashler, E. Vul, J. T. Wixted,
-// D. Rohrer, "Distributed practice in verbal recall tasks", Psychological Bulletin 132(3), 2006). The figures are ours.
+// Each wait is about twice the one before: recall that still succeeds after a longer and longer
+// wait lasts best (T. K. Landauer and R. A. Bjork, "Optimum rehearsal patterns and name learning",
+// in Practical Aspects of Memory, 1978), and practice spread over days is kept longer than the same
+// practice at once (N. J. Cepeda, H. Pashler, E. Vul, J. T. Wixted, D. Rohrer, "Distributed
+// practice in verbal recall tasks", Psychological Bulletin 132(3), 2006). The figures are ours.
 import { MuchHelp, type Practice } from './ready.ts';
 
 /** Days from one review that went well to the next. */
@@ -13,12 +14,17 @@ const INTERVALS = [3, 7, 14, 30, 60, 120];
 const REVIEW_FOUND = 75;
 
 /** Where a known rule stands: reviews gone well, and the day from which it is due again. */
-export interface Schedule { rule: number; well: number; due: number }
+export interface Schedule {
+  rule: number;
+  well: number;
+  due: number;
+}
 
 /**
- * Follows a rule that is known since a day through the log. A session reviews it when the rule is due and has a place in the
- * lines, whether it was marked or only read; reading before it is due changes nothing. A review that went badly (much help,
- * or too little found of the rule itself) shortens the wait by one interval.
+ * Follows a rule that is known since a day through the log. A session reviews it when the rule is
+ * due and has a place in the lines, whether it was marked or only read; reading before it is due
+ * changes nothing. A review that went badly (much help, or too little found of the rule itself)
+ * shortens the wait by one interval.
  */
 export function review(rule: number, known: number, log: Practice[]): Schedule {
   const s = { rule, well: 0, due: known + INTERVALS[0]! };
@@ -37,4 +43,7 @@ function well(l: Practice, rule: number): boolean {
 
 /** The rules due on a day, the longest overdue first. */
 export const due = (list: Schedule[], day: number): number[] =>
-  list.filter((s) => s.due <= day).sort((a, b) => a.due - b.due || a.rule - b.rule).map((s) => s.rule);
+  list
+    .filter((s) => s.due <= day)
+    .sort((a, b) => a.due - b.due || a.rule - b.rule)
+    .map((s) => s.rule);

@@ -8,18 +8,29 @@ import { ENOUGH } from './score.ts';
 /** Names of rules not yet taught before the rest is summed up. */
 const NAMED = 4;
 
-/** Why a passage is a good one, a sentence each: places of the new rule, of known ones, what is readable, what comes later. */
+/**
+ * Why a passage is a good one, a sentence each: places of the new rule, of known ones, what is
+ * readable, what comes later.
+ */
 export function explain(c: Child, p: Passage, rule: number, name: string): string[] {
-  const rules = c.course.c.rules, out: string[] = [];
+  const rules = c.course.c.rules,
+    out: string[] = [];
   if (rule >= 0) out.push(t('plan.focus', { n: p.focus, rule: rules[rule]!.name }));
   if (p.known) out.push(t('plan.known', { n: p.known }));
   if (c.today.level || rule >= 0) out.push(t('plan.share', { n: p.share, child: name }));
   const due = p.due.filter((r) => c.today.due.includes(r));
   if (due.length) out.push(t('plan.meets', { rules: join(due.map((r) => rules[r]!.name)) }));
-  const named = p.byRule.slice(0, NAMED).map(([r, n]) => t('plan.rule-places', { rule: rules[r]!.name, n }));
-  if (p.byRule.length > NAMED) named.push(t('plan.others', { n: p.byRule.slice(NAMED).reduce((n, r) => n + r[1], 0) }));
+  const named = p.byRule
+    .slice(0, NAMED)
+    .map(([r, n]) => t('plan.rule-places', { rule: rules[r]!.name, n }));
+  if (p.byRule.length > NAMED)
+    named.push(t('plan.others', { n: p.byRule.slice(NAMED).reduce((n, r) => n + r[1], 0) }));
   if (named.length) out.push(t('plan.later', { n: p.later, rules: join(named) }));
-  out.push(t(p.distance === 0 ? 'plan.here' : p.distance > 0 ? 'plan.ahead' : 'plan.back', { n: Math.abs(p.distance) }));
+  out.push(
+    t(p.distance === 0 ? 'plan.here' : p.distance > 0 ? 'plan.ahead' : 'plan.back', {
+      n: Math.abs(p.distance),
+    }),
+  );
   return out;
 }
 
@@ -33,6 +44,7 @@ export function reach(r: Ranking): string {
 /** Why a lesson comes where it does in the computed order. */
 export function reason(c: Pick<Catalogue, 'lessons'>, unit: number): string {
   const { places, opens, lessons, together } = c.lessons[unit]!;
-  if (opens !== unit) return t('plan.opens', { rule: c.lessons[opens]!.name, n: together, lessons });
+  if (opens !== unit)
+    return t('plan.opens', { rule: c.lessons[opens]!.name, n: together, lessons });
   return t(lessons === 1 ? 'plan.most' : 'plan.most-needs', { n: places });
 }

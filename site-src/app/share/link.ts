@@ -1,20 +1,34 @@
-// What stands after # in the address: which screen, and for lines the rule and the verses. Never a name.
+// What stands after # in the address: which screen, and for lines the rule and the verses. Never a
+// name.
 import type { Below } from '../i18n.ts';
 import type { Catalogue, Lines, Ref, Route } from '../types.ts';
 
 /** More verses than this are not one sitting. */
 export const MOST = 60;
 
-const PLAIN = { '': 'today', today: 'today', rules: 'rules', record: 'record', learner: 'learner', print: 'print' } as const;
+const PLAIN = {
+  '': 'today',
+  today: 'today',
+  rules: 'rules',
+  record: 'record',
+  learner: 'learner',
+  print: 'print',
+} as const;
 
-const bad = (reason: Below<'bad'>, vars: Record<string, string | number> = {}): Route => ({ name: 'bad', reason, vars });
+const bad = (reason: Below<'bad'>, vars: Record<string, string | number> = {}): Route => ({
+  name: 'bad',
+  reason,
+  vars,
+});
 
 // Digits of other scripts are taken too: a place may be typed on an Arabic or Persian keyboard.
-const ascii = (s: string) => s.trim().replace(/[\u0660-\u0669\u06f0-\u06f9]/g, (d) => String(d.charCodeAt(0) & 15));
+const ascii = (s: string) =>
+  s.trim().replace(/[\u0660-\u0669\u06f0-\u06f9]/g, (d) => String(d.charCodeAt(0) & 15));
 
 /**
- * Reads 78:1, also with a dot or blanks, or 2:255:8 with a word; undefined when it is no place. A surah alone has verse 0,
- * and a verse 0 that was asked for is -1, which no surah has. */
+ * Reads 78:1, also with a dot or blanks, or 2:255:8 with a word; undefined when it is no place. A
+ * surah alone has verse 0, and a verse 0 that was asked for is -1, which no surah has.
+ */
 export function parseRef(s: string): Ref | undefined {
   const m = /^(\d{1,3})(?:\s*[:.]\s*(\d{1,3})(?:\s*[:.]\s*([1-9]\d{0,2}))?)?$/.exec(ascii(s));
   if (!m) return undefined;
@@ -22,7 +36,8 @@ export function parseRef(s: string): Ref | undefined {
   return m[3] === undefined ? r : { ...r, w: Number(m[3]) - 1 };
 }
 
-const inside = (c: Catalogue, r: Ref) => r.s >= 1 && r.s <= c.surahs.length && r.a >= 1 && r.a <= c.surahs[r.s - 1]!.count;
+const inside = (c: Catalogue, r: Ref) =>
+  r.s >= 1 && r.s <= c.surahs.length && r.a >= 1 && r.a <= c.surahs[r.s - 1]!.count;
 export const showRef = (r: Ref) => `${r.s}:${r.a}${r.w === undefined ? '' : `:${r.w + 1}`}`;
 
 function between(c: Catalogue, from: Ref, to: Ref): number {
@@ -34,8 +49,10 @@ function between(c: Catalogue, from: Ref, to: Ref): number {
 function lines(c: Catalogue, q: URLSearchParams): Route {
   const rule = (q.get('rule') ?? '').trim().toLowerCase();
   if (rule && !c.rules.some((r) => r.id === rule)) return bad('rule', { found: rule });
-  // A rule without a place: the rule is chosen, the lines are not yet. pick is what lesson pages write.
-  if (!q.has('from') && !q.has('to')) return { name: 'choose', pick: rule || (q.get('pick') ?? '').trim().toLowerCase() };
+  // A rule without a place: the rule is chosen, the lines are not yet. pick is what lesson pages
+  // write.
+  if (!q.has('from') && !q.has('to'))
+    return { name: 'choose', pick: rule || (q.get('pick') ?? '').trim().toLowerCase() };
   let [first = '', second = ''] = ascii(q.get('from') ?? '').split(/\s*-\s*/);
   second = q.get('to') ?? second;
   const from = parseRef(first);
@@ -44,14 +61,22 @@ function lines(c: Catalogue, q: URLSearchParams): Route {
   if (whole) from.a = 1;
   if (from.s < 1 || from.s > c.surahs.length) return bad('surah', { found: from.s });
   if (second && !/[:.]/.test(second)) second = `${from.s}:${second}`;
-  const to = second ? parseRef(second) : { s: from.s, a: whole ? Math.min(MOST, c.surahs[from.s - 1]!.count) : from.a };
+  const to = second
+    ? parseRef(second)
+    : { s: from.s, a: whole ? Math.min(MOST, c.surahs[from.s - 1]!.count) : from.a };
   if (!to) return bad('to', { found: second });
   for (const r of [from, to]) {
     if (r.s < 1 || r.s > c.surahs.length) return bad('surah', { found: r.s });
-    if (!inside(c, r)) return bad('verse', { found: Math.max(r.a, 0), surah: c.surahs[r.s - 1]!.la, n: c.surahs[r.s - 1]!.count });
+    if (!inside(c, r))
+      return bad('verse', {
+        found: Math.max(r.a, 0),
+        surah: c.surahs[r.s - 1]!.la,
+        n: c.surahs[r.s - 1]!.count,
+      });
   }
   const n = between(c, from, to);
-  if (n < 1 || (n === 1 && (from.w ?? 0) > (to.w ?? Infinity))) return bad('order', { from: showRef(from), to: showRef(to) });
+  if (n < 1 || (n === 1 && (from.w ?? 0) > (to.w ?? Infinity)))
+    return bad('order', { from: showRef(from), to: showRef(to) });
   if (n > MOST) return bad('many', { n, most: MOST });
   return { name: 'lines', lines: { rule, from, to } };
 }

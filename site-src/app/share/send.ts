@@ -1,4 +1,5 @@
-// Hands a link over: the system's own sheet on a phone, else the clipboard, else the text itself to copy by hand.
+// Hands a link over: the system's own sheet on a phone, else the clipboard, else the text itself to
+// copy by hand.
 
 export async function send(url: string): Promise<'sent' | 'copied' | 'shown'> {
   if (navigator.share && matchMedia('(pointer: coarse)').matches) {

@@ -1,6 +1,7 @@
-// Marks kept by version 1 of the database and of backup files count letters in another way: in 277 words one letter was
-// both a hamza and the long alif after it. There a mark on a later letter moves on by one; a mark on the letter itself is
-// on the alif for a rule of long vowels, and on the hamza for any other.
+// Marks kept by version 1 of the database and of backup files count letters in another way: in 277
+// words one letter was both a hamza and the long alif after it. There a mark on a later letter
+// moves on by one; a mark on the letter itself is on the alif for a rule of long vowels, and on the
+// hamza for any other.
 import type { Mark, Ref } from '../types.ts';
 import { VERSES } from './surahs.ts';
 
@@ -32,7 +33,7 @@ function table() {
   let verse = 0;
   for (const x of PLACES.trim().split(/\s+/)) {
     const [by, w, l] = x.split('.').map(Number) as [number, number, number];
-    places.set(`${verse += by}.${w}`, l);
+    places.set(`${(verse += by)}.${w}`, l);
   }
   return places;
 }
@@ -44,7 +45,9 @@ const ordinal = (r: Ref) => VERSES.slice(0, r.s - 1).reduce((n, x) => n + x, r.a
 export function recount(rule: string, from: Ref, marks: Mark[]): Mark[] {
   const first = marks.length ? ordinal(from) : 0;
   return marks.map((m) => {
-    const at = table().get(`${first + m.v}.${m.w + (m.v ? 0 : from.w ?? 0)}`);
-    return at === undefined || m.l < at || (m.l === at && !rule.startsWith('madd-')) ? m : { ...m, l: m.l + 1 };
+    const at = table().get(`${first + m.v}.${m.w + (m.v ? 0 : (from.w ?? 0))}`);
+    return at === undefined || m.l < at || (m.l === at && !rule.startsWith('madd-'))
+      ? m
+      : { ...m, l: m.l + 1 };
   });
 }

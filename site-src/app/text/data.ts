@@ -11,16 +11,25 @@ let base = '';
 /** Loads the catalogue named on the page's root element; sha is its digest there. */
 export async function loadCatalogue(url: string, sha: string): Promise<Catalogue> {
   base = url.slice(0, url.lastIndexOf('/') + 1);
-  const c = JSON.parse(new TextDecoder().decode(await verified(url, sha))) as Partial<Catalogue> | null;
+  const c = JSON.parse(
+    new TextDecoder().decode(await verified(url, sha)),
+  ) as Partial<Catalogue> | null;
   if (c && c.v !== VERSION) throw new TextError('version', `${url}: ${c.v}`);
-  if (c?.surahs?.length !== 114 || !c.alphabet || !c.themes || ![c.rules, c.families, c.details, c.kinds, c.juz, c.pages, c.lessons].every(Array.isArray)) throw new TextError('damaged', url);
+  if (
+    c?.surahs?.length !== 114 ||
+    !c.alphabet ||
+    !c.themes ||
+    ![c.rules, c.families, c.details, c.kinds, c.juz, c.pages, c.lessons].every(Array.isArray)
+  )
+    throw new TextError('damaged', url);
   return c as Catalogue;
 }
 
 const cache = new Map<number, Promise<Packed[]>>();
 
 /** The file of a surah; its name has the first five bytes of its digest. */
-const file = (s: Surah) => `s${String(s.n).padStart(3, '0')}.${hex(Uint8Array.from(atob(s.sha), (x) => x.charCodeAt(0)).subarray(0, 5))}.bin.gz`;
+const file = (s: Surah) =>
+  `s${String(s.n).padStart(3, '0')}.${hex(Uint8Array.from(atob(s.sha), (x) => x.charCodeAt(0)).subarray(0, 5))}.bin.gz`;
 
 function surah(c: Catalogue, s: Surah): Promise<Packed[]> {
   let p = cache.get(s.n);
@@ -33,11 +42,16 @@ function surah(c: Catalogue, s: Surah): Promise<Packed[]> {
   return p;
 }
 
-/** The verses from one place to another, both included; the text of their surahs has been checked against its digest. */
+/**
+ * The verses from one place to another, both included; the text of their surahs has been checked
+ * against its digest.
+ */
 export async function verses(c: Catalogue, from: Ref, to: Ref): Promise<Verse[]> {
   const packed = await Promise.all(c.surahs.slice(from.s - 1, to.s).map((s) => surah(c, s)));
   const out = packed.flatMap((list, i) => {
-    const s = from.s + i, first = i ? 1 : from.a, last = s === to.s ? to.a : list.length;
+    const s = from.s + i,
+      first = i ? 1 : from.a,
+      last = s === to.s ? to.a : list.length;
     return list.slice(first - 1, last).map((p, k) => verse(p, c, s, first + k));
   });
   return cut(out, from.w ?? 0, to.w ?? Infinity);
@@ -46,7 +60,9 @@ export async function verses(c: Catalogue, from: Ref, to: Ref): Promise<Verse[]>
 /** Lines may begin and end within a verse: the words outside are left out, and their events. */
 function cut(verses: Verse[], first: number, last: number): Verse[] {
   return verses.map((v, i) => {
-    const end = v.words.length - 1, b = i === verses.length - 1 ? Math.min(last, end) : end, a = i === 0 ? Math.min(first, b) : 0;
+    const end = v.words.length - 1,
+      b = i === verses.length - 1 ? Math.min(last, end) : end,
+      a = i === 0 ? Math.min(first, b) : 0;
     if (a === 0 && b === end) return v;
     const events = v.events.filter((e) => e.w >= a && e.w <= b).map((e) => ({ ...e, w: e.w - a }));
     return { ...v, words: v.words.slice(a, b + 1), events, open: b < end };
@@ -54,11 +70,14 @@ function cut(verses: Verse[], first: number, last: number): Verse[] {
 }
 
 /**
- * The words read before the first verse of a surah: the text of 1:1, checked like any verse. Empty where nothing is read
- * before (within a surah), where it is the verse itself (surah 1), and before surah 9, which has none.
+ * The words read before the first verse of a surah: the text of 1:1, checked like any verse. Empty
+ * where nothing is read before (within a surah), where it is the verse itself (surah 1), and before
+ * surah 9, which has none.
  */
 export async function basmala(c: Catalogue, from: Ref, to: Ref): Promise<string> {
-  for (let s = from.s; s <= to.s; s++) if (opens(s) && (s > from.s || from.a === 1)) return (await verses(c, { s: 1, a: 1 }, { s: 1, a: 1 }))[0]!.text;
+  for (let s = from.s; s <= to.s; s++)
+    if (opens(s) && (s > from.s || from.a === 1))
+      return (await verses(c, { s: 1, a: 1 }, { s: 1, a: 1 }))[0]!.text;
   return '';
 }
 

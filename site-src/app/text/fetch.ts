@@ -1,10 +1,16 @@
-// Fetches a data file, unpacks it, and refuses it unless what is in it has the digest that was computed at the build. A wrong
-// one may lie in a cache on the way: it is fetched once more past all of them before anybody is told.
+// Fetches a data file, unpacks it, and refuses it unless what is in it has the digest that was
+// computed at the build. A wrong one may lie in a cache on the way: it is fetched once more past
+// all of them before anybody is told.
 import { base64, sha } from './sha256.ts';
 
 /** Why lines cannot be shown; code is a key of the string catalogue below "error.". */
 export class TextError extends Error {
-  constructor(readonly code: 'network' | 'damaged' | 'foreign' | 'old-browser' | 'version', detail: string) { super(detail); }
+  constructor(
+    readonly code: 'network' | 'damaged' | 'foreign' | 'old-browser' | 'version',
+    detail: string,
+  ) {
+    super(detail);
+  }
 }
 
 async function once(url: string, cache: RequestCache): Promise<Uint8Array<ArrayBuffer>> {
@@ -20,13 +26,25 @@ async function once(url: string, cache: RequestCache): Promise<Uint8Array<ArrayB
 async function unpack(b: Uint8Array<ArrayBuffer>): Promise<Uint8Array<ArrayBuffer>> {
   // Some hosts declare .gz as a content encoding and the browser has unpacked it already.
   if (b[0] !== 0x1f || b[1] !== 0x8b) return b;
-  if (typeof DecompressionStream === 'undefined') throw new TextError('old-browser', 'DecompressionStream');
-  return new Uint8Array(await new Response(new Blob([b]).stream().pipeThrough(new DecompressionStream('gzip'))).arrayBuffer());
+  if (typeof DecompressionStream === 'undefined')
+    throw new TextError('old-browser', 'DecompressionStream');
+  return new Uint8Array(
+    await new Response(
+      new Blob([b]).stream().pipeThrough(new DecompressionStream('gzip')),
+    ).arrayBuffer(),
+  );
 }
 
-async function right(url: string, digest: string, cache: RequestCache): Promise<Uint8Array<ArrayBuffer>> {
+async function right(
+  url: string,
+  digest: string,
+  cache: RequestCache,
+): Promise<Uint8Array<ArrayBuffer>> {
   const packed = await once(url, cache);
-  const raw = await unpack(packed).catch((e: unknown) => { if (e instanceof TextError) throw e; return undefined; });
+  const raw = await unpack(packed).catch((e: unknown) => {
+    if (e instanceof TextError) throw e;
+    return undefined;
+  });
   if (raw && base64(await sha(raw)) === digest) return raw;
   // A page in place of a file, such as the sign-in of a public network.
   throw new TextError(packed[0] === 0x3c ? 'foreign' : 'damaged', url);

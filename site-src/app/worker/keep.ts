@@ -3,7 +3,9 @@ import { type Entry, NAME, urlOf } from './scope.ts';
 import { had, list, others, put } from './kept.ts';
 import { Bad, fresh } from './right.ts';
 
-/** Keeps a file, from this cache, from an older one, else from the network, and returns its bytes. */
+/**
+ * Keeps a file, from this cache, from an older one, else from the network, and returns its bytes.
+ */
 async function save(e: Entry): Promise<ArrayBuffer> {
   let b = await had(e, NAME);
   if (b) return b;
@@ -18,21 +20,27 @@ async function each(files: Entry[], work: (e: Entry) => Promise<unknown>) {
   const queue = [...files];
   let failed = false;
   const one = async () => {
-    for (let e = queue.shift(); e && !failed; e = queue.shift()) await work(e).catch((x: unknown) => { failed = true; throw x; });
+    for (let e = queue.shift(); e && !failed; e = queue.shift())
+      await work(e).catch((x: unknown) => {
+        failed = true;
+        throw x;
+      });
   };
   await Promise.all([one(), one(), one(), one()]);
 }
 
 /** Keeps every file. What was kept before the first that cannot be had counts at the next try. */
 export async function fill(progress: (n: number, of: number) => void) {
-  const files = [...(await list()).values()], bytes = new Map<Entry, ArrayBuffer>();
+  const files = [...(await list()).values()],
+    bytes = new Map<Entry, ArrayBuffer>();
   await each(files, async (e) => {
     bytes.set(e, await save(e));
     if (bytes.size % 10 === 0) progress(bytes.size, files.length);
   });
   if (!(await missing()).length) return;
-  // WebKit may lose all that a worker has kept that did not get to its end. The cache then lists nothing, and what is put
-  // into it is gone again; in one made afresh it stays. The bytes are at hand: no network is needed between the two.
+  // WebKit may lose all that a worker has kept that did not get to its end. The cache then lists
+  // nothing, and what is put into it is gone again; in one made afresh it stays. The bytes are at
+  // hand: no network is needed between the two.
   await caches.delete(NAME);
   await each(files, (e) => put(e[0], bytes.get(e)!));
   if ((await missing()).length) throw new Bad('', 'network');

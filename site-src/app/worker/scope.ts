@@ -1,16 +1,20 @@
 // Where the worker is at home, what it was built to keep, and the names by which it keeps it.
 
-/** Name, then length and SHA-256 in base64 of the file, then of what is in it if it is a .gz file. */
+/**
+ * Name, then length and SHA-256 in base64 of the file, then of what is in it if it is a .gz file.
+ */
 export type Entry = [string, number, string, number?, string?];
 declare const __PRECACHE__: { version: string; list: Entry; lost: string };
 
 export const sw = self as unknown as ServiceWorkerGlobalScope;
 const { version, list: LIST, lost: LOST } = __PRECACHE__;
 export { LIST, LOST };
-export const scope = sw.registration.scope, PREFIX = `sutur:${scope}:`;
+export const scope = sw.registration.scope,
+  PREFIX = `sutur:${scope}:`;
 
 /** The caches of this version's files and of what is known about versions. */
-export const NAME = PREFIX + version, STATE = `${PREFIX}state`;
+export const NAME = PREFIX + version,
+  STATE = `${PREFIX}state`;
 
 export const urlOf = (name: string) => new URL(name, scope).href;
 

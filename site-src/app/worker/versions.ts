@@ -1,18 +1,30 @@
-// Which versions stay. A page keeps the version it was opened with, so the files of the version before stay until every
-// page that was open when this one took over is gone.
+// Which versions stay. A page keeps the version it was opened with, so the files of the version
+// before stay until every page that was open when this one took over is gone.
 import { others } from './kept.ts';
 import { NAME, scope, STATE, sw } from './scope.ts';
 
-/** In a cache of its own: the version in use, those it followed, and the pages that were open when it began. */
-interface State { active: string; older: string[]; pages: string[] }
-
-async function state(): Promise<State | undefined> {
-  if (!await caches.has(STATE)) return undefined;
-  return (await caches.open(STATE)).match(scope).then((r) => r?.json() as Promise<State> | undefined).catch(() => undefined);
+/**
+ * In a cache of its own: the version in use, those it followed, and the pages that were open when
+ * it began.
+ */
+interface State {
+  active: string;
+  older: string[];
+  pages: string[];
 }
 
-const pages = async () => (await sw.clients.matchAll({ includeUncontrolled: true, type: 'window' }))
-  .filter((c) => c.url.startsWith(scope)).map((c) => c.id);
+async function state(): Promise<State | undefined> {
+  if (!(await caches.has(STATE))) return undefined;
+  return (await caches.open(STATE))
+    .match(scope)
+    .then((r) => r?.json() as Promise<State> | undefined)
+    .catch(() => undefined);
+}
+
+const pages = async () =>
+  (await sw.clients.matchAll({ includeUncontrolled: true, type: 'window' }))
+    .filter((c) => c.url.startsWith(scope))
+    .map((c) => c.id);
 
 /** Notes that this version is in use from now on. */
 export async function begin() {
@@ -24,7 +36,7 @@ export async function begin() {
 export const isActive = async () => (await state())?.active === NAME;
 
 /** Whether the version in use was kept by a worker that checked nothing. */
-export const unverified = async () => !!sw.registration.active && !await state();
+export const unverified = async () => !!sw.registration.active && !(await state());
 
 /** Removes the older versions when no page needs them any more. */
 export async function settle() {
@@ -39,5 +51,7 @@ export async function settle() {
 /** Removes versions that were begun and never used, once this one is whole. */
 export async function abandon() {
   const s = await state();
-  if (s) for (const k of await others()) if (k !== s.active && !s.older.includes(k)) await caches.delete(k);
+  if (s)
+    for (const k of await others())
+      if (k !== s.active && !s.older.includes(k)) await caches.delete(k);
 }

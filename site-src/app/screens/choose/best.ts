@@ -15,7 +15,8 @@ const SHOWN = 6;
 
 /** Where to look: near the place, a juz (j30) or a surah (s78), as the value of the field. */
 export function within(c: Child, where: string): Partial<Query> {
-  const { x, c: cat } = c.course, n = Number(where.slice(1));
+  const { x, c: cat } = c.course,
+    n = Number(where.slice(1));
   if (where.startsWith('j')) {
     const [from, to] = part(x, cat.juz, n);
     return { from, to };
@@ -30,24 +31,68 @@ export function find(c: Child, rule: number, where: string): Ranking {
 }
 
 export function results(c: Child, r: Ranking, rule: number): HTMLElement[] {
-  const { c: cat } = c.course, id = rule < 0 ? '' : cat.rules[rule]!.id, name = state.learner()?.name || t('child');
+  const { c: cat } = c.course,
+    id = rule < 0 ? '' : cat.rules[rule]!.id,
+    name = state.learner()?.name || t('child');
   return [
-    h('p', { class: 'quiet', 'data-t': 'weighed' }, [t('best.weighed', { n: r.seen }), reach(r)].filter(Boolean).join(' ')),
-    h('ol', { class: 'plan-best' }, r.passages.map((p, i) => {
-      const lines = c.toLines(p, id), words = explain(c, p, rule, name);
-      return h('li', { class: 'card', 'data-t': `best-${i + 1}` },
-        h('h3', {}, linesName(cat.surahs, lines.from, lines.to), h('span', { class: 'quiet' }, ` · ${t('best.words', { n: p.words })}`)),
-        h('p', {}, words[0]),
-        h('details', { class: 'plan-why opens', open: i === 0 }, h('summary', {}, t('plan.because')), h('ul', {}, words.slice(1).map((x) => h('li', {}, x)))),
-        h('a', { class: 'button big', href: linesHash(lines), 'data-t': `open-${i + 1}` }, t('choose.open')));
-    })),
+    h(
+      'p',
+      { class: 'quiet', 'data-t': 'weighed' },
+      [t('best.weighed', { n: r.seen }), reach(r)].filter(Boolean).join(' '),
+    ),
+    h(
+      'ol',
+      { class: 'plan-best' },
+      r.passages.map((p, i) => {
+        const lines = c.toLines(p, id),
+          words = explain(c, p, rule, name);
+        return h(
+          'li',
+          { class: 'card', 'data-t': `best-${i + 1}` },
+          h(
+            'h3',
+            {},
+            linesName(cat.surahs, lines.from, lines.to),
+            h('span', { class: 'quiet' }, ` · ${t('best.words', { n: p.words })}`),
+          ),
+          h('p', {}, words[0]),
+          h(
+            'details',
+            { class: 'plan-why opens', open: i === 0 },
+            h('summary', {}, t('plan.because')),
+            h(
+              'ul',
+              {},
+              words.slice(1).map((x) => h('li', {}, x)),
+            ),
+          ),
+          h(
+            'a',
+            { class: 'button big', href: linesHash(lines), 'data-t': `open-${i + 1}` },
+            t('choose.open'),
+          ),
+        );
+      }),
+    ),
   ];
 }
 
 /** The field for where to look. */
 export function whereField(id: string, onchange: () => void): HTMLSelectElement {
   const cat = state.get().catalogue;
-  return h('select', { id, 'data-t': id, onchange }, h('option', { value: '' }, t('best.near')),
-    h('optgroup', { label: t('best.juz') }, cat.juz.map((_, i) => h('option', { value: `j${i + 1}` }, t('next.juz', { n: i + 1 })))),
-    h('optgroup', { label: t('field.surah') }, cat.surahs.map((s) => h('option', { value: `s${s.n}` }, `${s.n}. ${s.la}`))));
+  return h(
+    'select',
+    { id, 'data-t': id, onchange },
+    h('option', { value: '' }, t('best.near')),
+    h(
+      'optgroup',
+      { label: t('best.juz') },
+      cat.juz.map((_, i) => h('option', { value: `j${i + 1}` }, t('next.juz', { n: i + 1 }))),
+    ),
+    h(
+      'optgroup',
+      { label: t('field.surah') },
+      cat.surahs.map((s) => h('option', { value: `s${s.n}` }, `${s.n}. ${s.la}`)),
+    ),
+  );
 }

@@ -7,19 +7,31 @@ import { shown } from '../../plan/ladder.ts';
 import type { Mark } from '../../types.ts';
 import { type Live, result, stops } from './live.ts';
 
-const said = (sign: 'found' | 'missed' | 'extra'): Look => ({ name: sign, colour: `var(--${sign})`, sign });
+const said = (sign: 'found' | 'missed' | 'extra'): Look => ({
+  name: sign,
+  colour: `var(--${sign})`,
+  sign,
+});
 
 /** The rules the learner has been taught, and the one in hand. */
 export function known(l: Live): Set<string> {
-  const set = new Set(state.get().taught.filter((x) => x.learner === l.draft.learner).map((x) => x.rule));
+  const set = new Set(
+    state
+      .get()
+      .taught.filter((x) => x.learner === l.draft.learner)
+      .map((x) => x.rule),
+  );
   if (l.rule) set.add(l.rule.id);
   return set;
 }
 
 export function spans(l: Live): Span[] {
-  const { phase, marks } = l.draft, c = state.get().catalogue, now = stops(l);
+  const { phase, marks } = l.draft,
+    c = state.get().catalogue,
+    now = stops(l);
   const marked = (m: Mark, how: Look): Span => ({ v: m.v, w: m.w, l: m.l, ...how });
-  const drawn = (rules: number[]) => written(l.verses, rules, now).map((h) => spanOf(h, look(c.rules[h.e.rule]!.family)));
+  const drawn = (rules: number[]) =>
+    written(l.verses, rules, now).map((h) => spanOf(h, look(c.rules[h.e.rule]!.family)));
   if (l.answer) return drawn([l.index]);
   if (phase === 'find') return marks.map((m) => marked(m, look(l.rule!.family)));
   if (phase !== 'check') return drawn(shown(c, l.rule?.id ?? '', known(l)));

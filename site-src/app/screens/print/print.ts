@@ -1,4 +1,5 @@
-// The print screen: what to print on one side, how it will look on the other, and the browser's own print.
+// The print screen: what to print on one side, how it will look on the other, and the browser's own
+// print.
 import * as state from '../../state.ts';
 import { whenCalm } from '../../calm.ts';
 import { h, refill } from '../../dom.ts';
@@ -20,20 +21,59 @@ import { sheets } from './sheets.ts';
 import { Stage } from './stage.ts';
 
 export function print(): View {
-  const c = state.get().catalogue, stage = new Stage();
-  const fields = h('form', { class: 'card print-form', onsubmit: (e: Event) => e.preventDefault() });
-  const status = h('p', { class: 'print-status', role: 'status', 'data-t': 'print-status' }), problem = h('p', { class: 'problem', role: 'alert', 'data-t': 'problem' });
-  const go = h('button', { class: 'main', type: 'button', disabled: true, 'data-t': 'print-now', onclick: () => window.print() }, t('print.now'));
-  const node = h('main', { class: 'print' },
-    h('div', { class: 'print-side' }, h('h1', { tabindex: '-1' }, t('print.title')), problem, fields, h('p', { class: 'quiet' }, t('print.respect'))),
-    h('div', { class: 'print-go' }, status, go), stage.el);
+  const c = state.get().catalogue,
+    stage = new Stage();
+  const fields = h('form', {
+    class: 'card print-form',
+    onsubmit: (e: Event) => e.preventDefault(),
+  });
+  const status = h('p', { class: 'print-status', role: 'status', 'data-t': 'print-status' }),
+    problem = h('p', { class: 'problem', role: 'alert', 'data-t': 'problem' });
+  const go = h(
+    'button',
+    {
+      class: 'main',
+      type: 'button',
+      disabled: true,
+      'data-t': 'print-now',
+      onclick: () => window.print(),
+    },
+    t('print.now'),
+  );
+  const node = h(
+    'main',
+    { class: 'print' },
+    h(
+      'div',
+      { class: 'print-side' },
+      h('h1', { tabindex: '-1' }, t('print.title')),
+      problem,
+      fields,
+      h('p', { class: 'quiet' }, t('print.respect')),
+    ),
+    h('div', { class: 'print-go' }, status, go),
+    stage.el,
+  );
   apply(c, state.get().settings.pencils);
-  let options: Options, turn = 0, timer = 0, read = '';
+  let options: Options,
+    turn = 0,
+    timer = 0,
+    read = '';
 
-  const tell = (p: Problem | undefined) => { problem.textContent = p ? t(p.key, p.vars) : ''; };
-  const box = h('details', { 'data-t': 'print-pencils' }, h('summary', {}, t('pencils.title')), panel());
+  const tell = (p: Problem | undefined) => {
+    problem.textContent = p ? t(p.key, p.vars) : '';
+  };
+  const box = h(
+    'details',
+    { 'data-t': 'print-pencils' },
+    h('summary', {}, t('pencils.title')),
+    panel(),
+  );
   const draw = () => refill(fields, form(options, set), box);
-  const wait = (ms: number) => { clearTimeout(timer); timer = window.setTimeout(() => void build(), ms); };
+  const wait = (ms: number) => {
+    clearTimeout(timer);
+    timer = window.setTimeout(() => void build(), ms);
+  };
 
   function set(patch: Partial<Options>) {
     options = { ...options, ...patch };
@@ -45,25 +85,56 @@ export function print(): View {
   }
 
   async function build() {
-    const mine = ++turn, o = options, n = span(c, o.from, o.to), lines = o.kind !== 'card' && o.kind !== 'record';
-    if (lines && n > MOST) { fail(t('print.bad.many', { n, most: MOST })); return; }
+    const mine = ++turn,
+      o = options,
+      n = span(c, o.from, o.to),
+      lines = o.kind !== 'card' && o.kind !== 'record';
+    if (lines && n > MOST) {
+      fail(t('print.bad.many', { n, most: MOST }));
+      return;
+    }
     status.textContent = t('print.laying-out');
     go.disabled = true;
     await new Promise((f) => setTimeout(f, 20)); // so that the words above are seen before the work
-    const next = new Ink(), s = state.get(), child = state.learner()?.name ?? '';
+    const next = new Ink(),
+      s = state.get(),
+      child = state.learner()?.name ?? '';
     try {
       const leaves = await stage.measured(o, async (box) => {
         if (o.kind === 'record') return record(c, o, child, box);
-        if (o.kind === 'card') return card({ c, rules: learnt(), options: o, settings: s.settings, child }, box, next);
-        const [vs, first] = await Promise.all([verses(c, o.from, o.to), verses(c, { s: 1, a: 1 }, { s: 1, a: 1 })]);
-        return sheets({ c, verses: vs, basmala: first[0]!.text, options: o, taught: new Set(learnt().map((r) => r.id)), settings: s.settings, child }, box, next);
+        if (o.kind === 'card')
+          return card({ c, rules: learnt(), options: o, settings: s.settings, child }, box, next);
+        const [vs, first] = await Promise.all([
+          verses(c, o.from, o.to),
+          verses(c, { s: 1, a: 1 }, { s: 1, a: 1 }),
+        ]);
+        return sheets(
+          {
+            c,
+            verses: vs,
+            basmala: first[0]!.text,
+            options: o,
+            taught: new Set(learnt().map((r) => r.id)),
+            settings: s.settings,
+            child,
+          },
+          box,
+          next,
+        );
       });
       if (mine !== turn) return;
       stage.show(o, leaves);
       next.show();
-      const name = lines ? `${linesName(c.surahs, o.from, o.to)} ${t(`print.kind.${o.kind}`)}` : t(`print.kind.${o.kind}`);
+      const name = lines
+        ? `${linesName(c.surahs, o.from, o.to)} ${t(`print.kind.${o.kind}`)}`
+        : t(`print.kind.${o.kind}`);
       document.title = t('page.title', { screen: name });
-      status.textContent = [t('print.pages', { n: leaves.length }), o.kind === 'card' && (learnt().length ? t('print.card-fold') : t('print.card-empty'))].filter(Boolean).join(' ');
+      status.textContent = [
+        t('print.pages', { n: leaves.length }),
+        o.kind === 'card' && (learnt().length ? t('print.card-fold') : t('print.card-empty')),
+      ]
+        .filter(Boolean)
+        .join(' ');
       go.disabled = false;
     } catch (e) {
       if (mine !== turn) return;
@@ -90,5 +161,15 @@ export function print(): View {
     wait(0);
   };
   update();
-  return { node, title: t('print.title'), update, leave: () => { clearTimeout(timer); turn++; Ink.clear(); stage.leave(); } };
+  return {
+    node,
+    title: t('print.title'),
+    update,
+    leave: () => {
+      clearTimeout(timer);
+      turn++;
+      Ink.clear();
+      stage.leave();
+    },
+  };
 }

@@ -1,4 +1,5 @@
-// Holds the pages: scaled on screen to the room there is, in full size for print, and tells the browser the paper's size.
+// Holds the pages: scaled on screen to the room there is, in full size for print, and tells the
+// browser the paper's size.
 import { h } from '../../dom.ts';
 import type { Options } from '../../print/options.ts';
 import { geometry, page } from '../../print/paper.ts';
@@ -17,7 +18,10 @@ export class Stage {
   }
 
   /** Runs make with an empty place of the paper's measures, on the page but out of sight. */
-  async measured(o: Options, make: (box: HTMLElement) => HTMLElement[] | Promise<HTMLElement[]>): Promise<HTMLElement[]> {
+  async measured(
+    o: Options,
+    make: (box: HTMLElement) => HTMLElement[] | Promise<HTMLElement[]>,
+  ): Promise<HTMLElement[]> {
     const box = h('div', { class: 'leaves print-measure', 'aria-hidden': 'true' });
     measures(box, o);
     document.body.append(box);
@@ -38,7 +42,9 @@ export class Stage {
     this.fit();
   }
 
-  clear() { this.leaves.replaceChildren(); }
+  clear() {
+    this.leaves.replaceChildren();
+  }
 
   leave() {
     this.watch.disconnect();
@@ -46,12 +52,23 @@ export class Stage {
   }
 
   private fit() {
-    if (this.wide) this.leaves.style.setProperty('--zoom', String(Math.min(1, Math.floor(this.el.clientWidth / this.wide * 1000) / 1000)));
+    if (this.wide)
+      this.leaves.style.setProperty(
+        '--zoom',
+        String(Math.min(1, Math.floor((this.el.clientWidth / this.wide) * 1000) / 1000)),
+      );
   }
 }
 
 function measures(el: HTMLElement, o: Options) {
-  const g = geometry(o.paper, o.turn, o.size), [w, high] = page(o.paper, o.turn);
-  for (const [k, v] of Object.entries({ '--wide': `${w}mm`, '--high': `${high}mm`, '--em': `${g.em}px`, '--pitch': `${g.pitch}px` })) el.style.setProperty(k, v);
+  const g = geometry(o.paper, o.turn, o.size),
+    [w, high] = page(o.paper, o.turn);
+  for (const [k, v] of Object.entries({
+    '--wide': `${w}mm`,
+    '--high': `${high}mm`,
+    '--em': `${g.em}px`,
+    '--pitch': `${g.pitch}px`,
+  }))
+    el.style.setProperty(k, v);
   el.dataset.turn = o.turn;
 }

@@ -7,9 +7,24 @@ import { t } from '../../i18n.ts';
 export function tellAside() {
   const { aside, told } = state.get();
   if (aside <= told) return;
-  const heard = () => { state.set({ told: aside }); tellDamaged(aside).catch(() => undefined); };
-  state.set({ notice: {
-    text: t('backup.damaged-here', { n: aside - told }), hold: true, name: 'damaged', closed: heard,
-    action: { label: t('backup.save'), run: () => void import('./backup.ts').then((m) => m.save(), () => state.set({ notice: { text: t('error.part'), hold: true } })) },
-  } });
+  const heard = () => {
+    state.set({ told: aside });
+    tellDamaged(aside).catch(() => undefined);
+  };
+  state.set({
+    notice: {
+      text: t('backup.damaged-here', { n: aside - told }),
+      hold: true,
+      name: 'damaged',
+      closed: heard,
+      action: {
+        label: t('backup.save'),
+        run: () =>
+          void import('./backup.ts').then(
+            (m) => m.save(),
+            () => state.set({ notice: { text: t('error.part'), hold: true } }),
+          ),
+      },
+    },
+  });
 }

@@ -15,7 +15,13 @@ import { prefetch } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
 import { lessonPath } from '../lesson.ts';
 
-const KIND = { [Settle]: 'settle', [Teach]: 'teach', [Practise]: 'practise', [Review]: 'review', [ReadOn]: 'read' } as Record<number, 'settle' | 'teach' | 'practise' | 'review' | 'read'>;
+const KIND = {
+  [Settle]: 'settle',
+  [Teach]: 'teach',
+  [Practise]: 'practise',
+  [Review]: 'review',
+  [ReadOn]: 'read',
+} as Record<number, 'settle' | 'teach' | 'practise' | 'review' | 'read'>;
 
 export { load };
 
@@ -26,23 +32,77 @@ export function card(): HTMLElement | undefined {
 }
 
 function draw(c: Child): HTMLElement {
-  const { c: cat, units } = c.course, p = c.today, kind = KIND[p.do]!, child = c.learner.name || t('child');
-  const rule = p.rule < 0 ? undefined : cat.rules[p.rule]!, name = p.do === Teach ? units[p.unit]!.name : rule?.name ?? '';
-  const found = c.lines(), best = found.passages[0], lines = best && c.toLines(best, rule?.id ?? '');
-  const to = lines ? linesHash(lines) : '#/lines', lesson = p.do === Teach && units[p.unit]!.id;
+  const { c: cat, units } = c.course,
+    p = c.today,
+    kind = KIND[p.do]!,
+    child = c.learner.name || t('child');
+  const rule = p.rule < 0 ? undefined : cat.rules[p.rule]!,
+    name = p.do === Teach ? units[p.unit]!.name : (rule?.name ?? '');
+  const found = c.lines(),
+    best = found.passages[0],
+    lines = best && c.toLines(best, rule?.id ?? '');
+  const to = lines ? linesHash(lines) : '#/lines',
+    lesson = p.do === Teach && units[p.unit]!.id;
   if (lines) prefetch(cat, lines);
-  return h('section', { class: 'card', 'data-t': `next-${kind}` },
-    h('h2', rule ? { style: pencil(rule.family), class: 'inked' } : {}, rule && swatch(rule.family), t(`today.card.${kind}`, { rule: name, child })),
+  return h(
+    'section',
+    { class: 'card', 'data-t': `next-${kind}` },
+    h(
+      'h2',
+      rule ? { style: pencil(rule.family), class: 'inked' } : {},
+      rule && swatch(rule.family),
+      t(`today.card.${kind}`, { rule: name, child }),
+    ),
     h('p', { 'data-t': 'why' }, why(c, child)),
-    h('a', { class: 'button main', href: lesson ? lessonPath(lesson) : to, 'data-t': 'start' }, t(`today.button.${kind}`)),
+    h(
+      'a',
+      { class: 'button main', href: lesson ? lessonPath(lesson) : to, 'data-t': 'start' },
+      t(`today.button.${kind}`),
+    ),
     lesson && h('p', {}, h('a', { href: to, 'data-t': 'start-lines' }, t('today.after-lesson'))),
-    h('p', { class: 'quiet', 'data-t': 'where' },
-      best && lines ? linesName(cat.surahs, lines.from, lines.to) + (rule ? ` · ${t('today.places', { n: best.focus })}` : '') : t('plan.nowhere')),
-    best && h('details', { class: 'plan-why opens', 'data-t': 'because' }, h('summary', {}, t('plan.because')),
-      h('ul', {}, [reach(found), ...explain(c, best, p.rule, child)].filter(Boolean).map((x) => h('li', {}, x))),
-      h('p', {}, h('a', { href: `#/lines${rule ? `?rule=${rule.id}` : ''}`, 'data-t': 'other-lines' }, t('plan.other-lines')))),
-    p.do === Settle && h('p', {}, h('button', { class: 'link', 'data-t': 'settled', onclick: () => void settle() }, t('today.settled'))),
-    p.do === Teach && h('p', {}, h('a', { href: '#/rules', 'data-t': 'other-rule' }, t('today.other-rule'))));
+    h(
+      'p',
+      { class: 'quiet', 'data-t': 'where' },
+      best && lines
+        ? linesName(cat.surahs, lines.from, lines.to) +
+            (rule ? ` · ${t('today.places', { n: best.focus })}` : '')
+        : t('plan.nowhere'),
+    ),
+    best &&
+      h(
+        'details',
+        { class: 'plan-why opens', 'data-t': 'because' },
+        h('summary', {}, t('plan.because')),
+        h(
+          'ul',
+          {},
+          [reach(found), ...explain(c, best, p.rule, child)]
+            .filter(Boolean)
+            .map((x) => h('li', {}, x)),
+        ),
+        h(
+          'p',
+          {},
+          h(
+            'a',
+            { href: `#/lines${rule ? `?rule=${rule.id}` : ''}`, 'data-t': 'other-lines' },
+            t('plan.other-lines'),
+          ),
+        ),
+      ),
+    p.do === Settle &&
+      h(
+        'p',
+        {},
+        h(
+          'button',
+          { class: 'link', 'data-t': 'settled', onclick: () => void settle() },
+          t('today.settled'),
+        ),
+      ),
+    p.do === Teach &&
+      h('p', {}, h('a', { href: '#/rules', 'data-t': 'other-rule' }, t('today.other-rule'))),
+  );
 }
 
 async function settle() {
@@ -51,16 +111,24 @@ async function settle() {
 }
 
 function why(c: Child, child: string): string {
-  const p = c.today, cat = c.course.c;
+  const p = c.today,
+    cat = c.course.c;
   switch (p.do) {
-    case Settle: return t('today.why.settle', { n: p.left, child });
-    case Practise: return lacking(c, p.readiness!, child);
-    case Review: return t('today.why.review', { n: p.due.length, rules: join(p.due.slice(0, 3).map((r) => cat.rules[r]!.name)) });
+    case Settle:
+      return t('today.why.settle', { n: p.left, child });
+    case Practise:
+      return lacking(c, p.readiness!, child);
+    case Review:
+      return t('today.why.review', {
+        n: p.due.length,
+        rules: join(p.due.slice(0, 3).map((r) => cat.rules[r]!.name)),
+      });
     case Teach: {
       const n = c.ahead()[p.unit]!;
       return n ? t('today.why.teach', { n, child }) : reason(cat, p.unit);
     }
-    default: return t('today.why.read', { child });
+    default:
+      return t('today.why.read', { child });
   }
 }
 
@@ -69,7 +137,13 @@ function lacking(c: Child, r: Readiness, child: string): string {
   const want = c.criterion;
   if (!r.sessions) return t('today.why.practise-first', { child });
   if (r.muchHelp) return t('today.why.help');
-  if (r.percent >= 0 && r.percent < want.percent) return t('today.why.found', { n: r.percent, want: want.percent });
-  if (r.practised < r.wanted) return t('today.why.rule', { n: r.practised, of: r.wanted, rule: c.course.c.rules[r.rule]!.name });
+  if (r.percent >= 0 && r.percent < want.percent)
+    return t('today.why.found', { n: r.percent, want: want.percent });
+  if (r.practised < r.wanted)
+    return t('today.why.rule', {
+      n: r.practised,
+      of: r.wanted,
+      rule: c.course.c.rules[r.rule]!.name,
+    });
   return t('today.why.practise', { n: r.days, of: want.days });
 }

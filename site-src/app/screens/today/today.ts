@@ -13,40 +13,80 @@ import { first } from './first.ts';
 import { resume } from './resume.ts';
 
 export function today(): View {
-  const node = h('div'), line = kept(false), main = h('main', { class: 'today' }, node, line.node);
-  let failed = false, asked = false, left: HTMLElement | undefined, whose = '';
+  const node = h('div'),
+    line = kept(false),
+    main = h('main', { class: 'today' }, node, line.node);
+  let failed = false,
+    asked = false,
+    left: HTMLElement | undefined,
+    whose = '';
   const draw = () => {
-    const l = state.learner(), begun = !!node.querySelector('form'), shut = closed();
+    const l = state.learner(),
+      begun = !!node.querySelector('form'),
+      shut = closed();
     if (shut) return renew(node, shut);
-    if (!l) { if (!begun) renew(node, first()); return; } // what is being typed stays
-    renew(node, h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })), make?.() ?? wait(failed, () => again(reopen)), left, days(l));
+    if (!l) {
+      if (!begun) renew(node, first());
+      return;
+    } // what is being typed stays
+    renew(
+      node,
+      h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })),
+      make?.() ?? wait(failed, () => again(reopen)),
+      left,
+      days(l),
+    );
     if (begun) node.querySelector('h1')?.focus({ preventScroll: true });
-    if (!make && !asked) { // not before there is somebody to plan for: the first open stays small
+    if (!make && !asked) {
+      // not before there is somebody to plan for: the first open stays small
       asked = true;
       fetchPlan();
     }
   };
   const fetchPlan = (after: () => void = () => undefined) => {
     failed = false;
-    plan().catch(() => { failed = true; after(); }).then(() => whenCalm(draw));
+    plan()
+      .catch(() => {
+        failed = true;
+        after();
+      })
+      .then(() => whenCalm(draw));
   };
-  const again = (after?: () => void) => { if (failed) { fetchPlan(after); draw(); } };
+  const again = (after?: () => void) => {
+    if (failed) {
+      fetchPlan(after);
+      draw();
+    }
+  };
   const online = () => again();
   addEventListener('online', online);
   const look = async (l = state.learner()) => {
-    left = l && await resume(l);
+    left = l && (await resume(l));
     if (l === state.learner()) whenCalm(draw);
   };
-  const update = when(() => [...state.records(), state.get().drafts], () => {
-    if (state.learner()?.id !== whose) left = undefined;
-    whose = state.learner()?.id ?? '';
-    draw();
-    void look();
-  });
-  return { node: main, title: t('nav.today'), update: () => { update(); line.update(); }, leave: () => removeEventListener('online', online) };
+  const update = when(
+    () => [...state.records(), state.get().drafts],
+    () => {
+      if (state.learner()?.id !== whose) left = undefined;
+      whose = state.learner()?.id ?? '';
+      draw();
+      void look();
+    },
+  );
+  return {
+    node: main,
+    title: t('nav.today'),
+    update: () => {
+      update();
+      line.update();
+    },
+    leave: () => removeEventListener('online', online),
+  };
 }
 
-/** Makes the card, once what it takes has been fetched: the planner's code and the passage index. */
+/**
+ * Makes the card, once what it takes has been fetched: the planner's code and the passage index.
+ */
 let make: (() => HTMLElement | undefined) | undefined;
 
 async function plan() {
@@ -55,14 +95,31 @@ async function plan() {
   make = card;
 }
 
-const wait = (failed: boolean, again: () => void) => h('section', { class: 'card', role: 'status', 'data-t': failed ? 'no-plan' : 'planning' },
-  h('p', {}, t(failed ? 'today.no-lines' : 'today.looking')),
-  failed && h('div', { class: 'row' }, h('a', { class: 'button main', href: '#/lines' }, t('today.choose')),
-    h('button', { class: 'plain', 'data-t': 'plan-again', onclick: again }, t('error.again'))));
+const wait = (failed: boolean, again: () => void) =>
+  h(
+    'section',
+    { class: 'card', role: 'status', 'data-t': failed ? 'no-plan' : 'planning' },
+    h('p', {}, t(failed ? 'today.no-lines' : 'today.looking')),
+    failed &&
+      h(
+        'div',
+        { class: 'row' },
+        h('a', { class: 'button main', href: '#/lines' }, t('today.choose')),
+        h('button', { class: 'plain', 'data-t': 'plan-again', onclick: again }, t('error.again')),
+      ),
+  );
 
 function days(l: Learner): HTMLElement {
-  const all = week(state.sessionsOf(l.id)), n = all.reduce((x, d) => x + d.n, 0);
-  return h('section', { class: 'week', 'aria-label': t('week.title'), 'data-t': 'week' },
+  const all = week(state.sessionsOf(l.id)),
+    n = all.reduce((x, d) => x + d.n, 0);
+  return h(
+    'section',
+    { class: 'week', 'aria-label': t('week.title'), 'data-t': 'week' },
     h('p', { class: 'quiet' }, t('week.said', { n }), ' ', t('week.aim')),
-    h('ol', { 'aria-hidden': 'true' }, all.map((d) => h('li', { class: d.n ? 'on' : '' }, weekday(d.day)))));
+    h(
+      'ol',
+      { 'aria-hidden': 'true' },
+      all.map((d) => h('li', { class: d.n ? 'on' : '' }, weekday(d.day))),
+    ),
+  );
 }
