@@ -145,9 +145,18 @@ var engines = []api.Engine{
 	{Name: api.EngineSafari, Version: "17.2"},
 }
 
+// vendored are the npm packages that site-src/vendor carries: the build takes them from there, also
+// where the package itself is installed for the tests.
+var vendored = map[string]string{
+	"lit-html":      "./vendor/lit-html",
+	"idb":           "./vendor/idb/build/index.js",
+	"@noble/hashes": "./vendor/@noble/hashes",
+}
+
 func options(dir string) api.BuildOptions {
 	return api.BuildOptions{
 		AbsWorkingDir:     dir,
+		Alias:             vendored,
 		Outdir:            filepath.Join(dir, "out"), // named only: Write is false
 		AssetNames:        assets + "/[name].[hash]",
 		Bundle:            true,
