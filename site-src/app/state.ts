@@ -1,9 +1,13 @@
-// The one state. Screens are functions of it; whatever changes it calls set, and the screen is
-// drawn again once.
-import type { Catalogue, Entry, Learner, Route, Settings, Taught } from './types.ts';
-import type { Kept as Offline } from './offline/offline.ts';
+// The one state. Screens are functions of it; whatever changes it calls set, and the page is drawn
+// again once.
 import type { Closed } from './store/closed.ts';
 import type { Kept } from './store/store.ts';
+import type { Kept as Offline } from './offline/offline.ts';
+import type { Course } from './plan/child.ts';
+import type { Practice } from './practice/practice.ts';
+import type { Name, Screen } from './screens/screen.ts';
+import type { TextError } from './text/fetch.ts';
+import type { Catalogue, Entry, Learner, Route, Settings, Taught } from './types.ts';
 
 export interface Notice {
   text: string;
@@ -17,11 +21,24 @@ export interface State extends Omit<Kept, 'settings'> {
   catalogue: Catalogue;
   route: Route;
   settings: Settings;
+  /** The screens that have been fetched, or could not be. */
+  screens: Partial<Record<Name, Screen | 'failed'>>;
+  /** The lines on screen and the marks on them. */
+  practice: Practice | undefined;
+  /** Why the lines that were asked for cannot be shown. */
+  unreadable: TextError['code'] | undefined;
+  /** What the planner works with, once it has been fetched. */
+  course: Course | 'failed' | undefined;
+  /** The juz in which the next rule is looked for; 0 for the next pages. */
+  ahead: number;
   notice: Notice | undefined;
+  /** Whether the device kept what was written last. */
   kept: boolean;
   offline: Offline;
-  closed?: Closed; // why the record could not be opened
-  drafts: number; // grows when another tab has written drafts
+  /** Why the record could not be opened. */
+  closed?: Closed;
+  /** Grows when another tab has written drafts. */
+  drafts: number;
 }
 
 export const defaults: Settings = {
@@ -38,6 +55,11 @@ let state = {
   sessions: [],
   taught: [],
   settings: defaults,
+  screens: {},
+  practice: undefined,
+  unreadable: undefined,
+  course: undefined,
+  ahead: 0,
   route: { name: 'today' },
   notice: undefined,
   kept: true,
@@ -46,10 +68,12 @@ let state = {
   drafts: 0,
   offline: { kind: 'unknown' },
 } as unknown as State;
-let draw: () => void = () => undefined,
-  waiting = false;
+
+let draw: () => void = () => undefined;
+let waiting = false;
 
 export const get = (): Readonly<State> => state;
+
 export const onChange = (f: () => void) => {
   draw = f;
 };
@@ -72,11 +96,11 @@ export const records = (): unknown[] => [
   state.settings.learner,
 ];
 
-/** The learner in hand, if there is one yet. */
+/** The learner who is reading, if there is one yet. */
 export const learner = (s: Readonly<State> = state): Learner | undefined =>
   s.learners.find((l) => l.id === s.settings.learner) ?? s.learners[0];
 
-// the last answer: it is asked for at each drawing
+/** The last answer of sessionsOf: it is asked for at each drawing. */
 let own: { id: string; of: Entry[]; list: Entry[] } = { id: '', of: [], list: [] };
 
 export function sessionsOf(id: string): Entry[] {

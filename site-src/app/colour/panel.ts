@@ -4,7 +4,7 @@ import { whenCalm } from '../calm.ts';
 import * as store from '../store/store.ts';
 import { h, refill } from '../dom.ts';
 import { type Key, t } from '../i18n.ts';
-import { keep } from '../log/log.ts';
+import { keep } from '../actions/keep.ts';
 import { pencil, swatch } from './ink.ts';
 import { apply, onPaper, type Pencils, type Trouble, troubles } from './pencils.ts';
 

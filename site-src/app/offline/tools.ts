@@ -1,6 +1,6 @@
 // What boot.ts has made ready for a page that cannot go on: Repair, and the record as a file. The
 // app takes them over before it puts its own screen in their place.
-const tools = document.getElementById('tools');
+export const tools = document.getElementById('tools');
 
 const again = document.getElementById('again');
 

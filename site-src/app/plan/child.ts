@@ -3,7 +3,7 @@
 import type { Catalogue, Entry, Learner, Lines, Ref, Taught } from '../types.ts';
 import { all } from './candidates.ts';
 import { type Begun, type Plan, plan, query, type Reader } from './day.ts';
-import { ahead, refOf, verseOf } from './load.ts';
+import { ahead, refOf, verseOf } from './places.ts';
 import { order } from './next.ts';
 import type { Phrases } from './phrases.ts';
 import { choose, type Passage, type Ranking } from './rank.ts';

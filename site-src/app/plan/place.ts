@@ -1,7 +1,7 @@
 // Where the learner goes on reading after a session.
 import type { Catalogue, Lines, Ref } from '../types.ts';
 import type { Child } from './child.ts';
-import { refOf } from './load.ts';
+import { refOf } from './places.ts';
 import { VerseEnd } from './phrases.ts';
 
 /** Words ahead of the place within which lines are read on the way. */

@@ -1,6 +1,6 @@
 // What the print screen begins with: the learner's place and the rule in hand, on the paper of the
 // region.
-import { child } from '../plan/held.ts';
+import { child } from '../planner.ts';
 import * as state from '../state.ts';
 import type { Options } from './options.ts';
 

@@ -25,16 +25,21 @@ export async function loadCatalogue(url: string, sha: string): Promise<Catalogue
   return c as Catalogue;
 }
 
+/** The address of a file that lies beside the catalogue. */
+export const dataFile = (name: string) => base + name;
+
 const cache = new Map<number, Promise<Packed[]>>();
 
 /** The file of a surah; its name has the first five bytes of its digest. */
-const file = (s: Surah) =>
-  `s${String(s.n).padStart(3, '0')}.${hex(Uint8Array.from(atob(s.sha), (x) => x.charCodeAt(0)).subarray(0, 5))}.bin.gz`;
+function file(s: Surah): string {
+  const digest = Uint8Array.from(atob(s.sha), (x) => x.charCodeAt(0));
+  return `s${String(s.n).padStart(3, '0')}.${hex(digest.subarray(0, 5))}.bin.gz`;
+}
 
 function surah(c: Catalogue, s: Surah): Promise<Packed[]> {
   let p = cache.get(s.n);
   if (!p) {
-    const url = base + file(s);
+    const url = dataFile(file(s));
     p = verified(url, s.sha).then((b) => unpack(b, c, s.count, url));
     p.catch(() => cache.delete(s.n));
     cache.set(s.n, p);

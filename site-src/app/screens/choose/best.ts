@@ -3,7 +3,7 @@ import * as state from '../../state.ts';
 import { h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
 import type { Child } from '../../plan/child.ts';
-import { part } from '../../plan/load.ts';
+import { part } from '../../plan/places.ts';
 import { explain, reach } from '../../plan/words.ts';
 import type { Query } from '../../plan/score.ts';
 import { linesHash } from '../../share/link.ts';

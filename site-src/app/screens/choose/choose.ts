@@ -5,7 +5,7 @@ import { whenCalm } from '../../calm.ts';
 import { h } from '../../dom.ts';
 import { type Key, t } from '../../i18n.ts';
 import { order } from '../../plan/ladder.ts';
-import { load, look } from '../../plan/held.ts';
+import { loadCourse as load, reader as look } from '../../planner.ts';
 import { linesHash, MOST } from '../../share/link.ts';
 import type { Route } from '../../types.ts';
 import type { View } from '../view.ts';

@@ -4,7 +4,7 @@ import { whenCalm } from '../../calm.ts';
 import * as store from '../../store/store.ts';
 import { h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
-import { keep } from '../../log/log.ts';
+import { keep } from '../../actions/keep.ts';
 import { choices } from '../../text/counts.ts';
 import { verses } from '../../text/data.ts';
 import type { Settings } from '../../types.ts';

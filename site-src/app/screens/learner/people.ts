@@ -3,7 +3,7 @@ import * as state from '../../state.ts';
 import * as store from '../../store/store.ts';
 import { h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
-import { keep } from '../../log/log.ts';
+import { keep } from '../../actions/keep.ts';
 import type { Learner } from '../../types.ts';
 import { add } from '../today/first.ts';
 

@@ -1,77 +1,64 @@
 // The adult's help. It stays shut while the child works, and closes again at every step.
-import { h, renew } from '../../dom.ts';
+import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
-import * as live from './live.ts';
-import { perVerse } from './told.ts';
+import * as practice from '../../practice/practice.ts';
+import type { Practice } from '../../practice/practice.ts';
+import { called } from '../parts/words.ts';
+import { perVerse } from './answer.ts';
 
-export function drawer(el: HTMLElement) {
-  const l = live.get();
-  if (!l) return;
-  const child = live.learner(l)?.name || t('child'),
-    { phase } = l.draft;
-  const hints = l.rule && l.drawer ? perVerse(l) : [];
-  renew(
-    el,
-    h(
-      'button',
-      {
-        class: 'handle',
-        'data-t': 'drawer',
-        'aria-expanded': String(l.drawer),
-        'aria-controls': 'help',
-        onclick: () => live.set({ drawer: !l.drawer }),
-      },
-      t('drawer.title'),
-    ),
-    h(
-      'div',
-      { id: 'help', class: 'help', hidden: !l.drawer },
-      l.drawer && [
-        h('p', {}, t(`drawer.say.${phase}`, { child })),
-        l.rule && h('p', {}, l.rule.short),
-        phase === 'find' &&
-          hints.length > 0 &&
-          h(
-            'p',
-            { 'data-t': 'hint' },
-            t('drawer.places', { n: hints.reduce((n, x) => n + x.n, 0) }),
-            ' ',
-            hints.map((x) => t('drawer.in-verse', x)).join(' · '),
-          ),
-        phase === 'find' &&
-          hints.length === 0 &&
-          h('p', { 'data-t': 'hint' }, t('drawer.no-places')),
-        h(
-          'div',
-          { class: 'row' },
-          l.rule &&
-            (phase === 'find' || phase === 'check') &&
-            h(
-              'button',
-              {
-                class: 'plain',
-                'data-t': 'answer',
-                'aria-pressed': String(l.answer),
-                onclick: live.answer,
-              },
-              t(l.answer ? 'drawer.hide' : 'drawer.show'),
-            ),
-          phase === 'find' &&
-            h(
-              'button',
-              {
-                class: 'plain',
-                'data-t': 'ask',
-                'aria-pressed': String(l.ask),
-                onclick: () => live.set({ ask: !l.ask, drawer: l.ask }),
-              },
-              t(l.ask ? 'drawer.mark' : 'drawer.ask'),
-            ),
-        ),
-        h('p', { class: 'quiet' }, t('drawer.stops')),
-        h('p', { class: 'quiet' }, t('drawer.caution')),
-        h('p', { class: 'quiet keys' }, t('drawer.keys')),
-      ],
-    ),
-  );
+export const drawer = (p: Practice) => html`
+  <div class="drawer">
+    <button
+      class="handle"
+      data-t="drawer"
+      aria-expanded=${p.drawer}
+      aria-controls="help"
+      @click=${() => practice.set({ drawer: !p.drawer })}
+    >
+      ${t('drawer.title')}
+    </button>
+    <div id="help" class="help" ?hidden=${!p.drawer}>${p.drawer ? help(p) : nothing}</div>
+  </div>
+`;
+
+function help(p: Practice) {
+  const { phase } = p.draft;
+  const marking = p.rule && (phase === 'find' || phase === 'check');
+  return html`
+    <p>${t(`drawer.say.${phase}`, { child: called(practice.learner(p)) })}</p>
+    ${p.rule ? html`<p>${p.rule.short}</p>` : nothing} ${phase === 'find' ? hint(p) : nothing}
+    <div class="row">
+      ${marking ? answerButton(p.answer) : nothing} ${phase === 'find' ? askButton(p.ask) : nothing}
+    </div>
+    <p class="quiet">${t('drawer.stops')}</p>
+    <p class="quiet">${t('drawer.caution')}</p>
+    <p class="quiet keys">${t('drawer.keys')}</p>
+  `;
 }
+
+/** How many places each verse has. */
+function hint(p: Practice) {
+  const verses = p.rule ? perVerse(p) : [];
+  const n = verses.reduce((sum, x) => sum + x.n, 0);
+  const words = verses.map((x) => t('drawer.in-verse', x)).join(' · ');
+  return html`<p data-t="hint">
+    ${n ? `${t('drawer.places', { n })} ${words}` : t('drawer.no-places')}
+  </p>`;
+}
+
+const answerButton = (shown: boolean) => html`
+  <button class="plain" data-t="answer" aria-pressed=${shown} @click=${practice.showAnswer}>
+    ${t(shown ? 'drawer.hide' : 'drawer.show')}
+  </button>
+`;
+
+const askButton = (asks: boolean) => html`
+  <button
+    class="plain"
+    data-t="ask"
+    aria-pressed=${asks}
+    @click=${() => practice.set({ ask: !asks, drawer: asks })}
+  >
+    ${t(asks ? 'drawer.mark' : 'drawer.ask')}
+  </button>
+`;

@@ -1,60 +1,41 @@
 // The end of a session: how it went, in one choice, and it is kept.
-import { finish } from '../../log/finish.ts';
-import { h } from '../../dom.ts';
+import { html, nothing } from 'lit-html';
+import { finish } from '../../actions/finish.ts';
 import { t } from '../../i18n.ts';
+import { closing } from '../../practice/keeping.ts';
+import * as practice from '../../practice/practice.ts';
+import type { Practice } from '../../practice/practice.ts';
 import type { Outcome } from '../../types.ts';
-import * as live from './live.ts';
-import { start } from './start.ts';
+import { called } from '../parts/words.ts';
+import { goTo } from './step.ts';
 
 const CHOICES: Outcome[] = ['alone', 'some', 'much'];
 
-async function keep(l: live.Live, o: Outcome) {
-  live.closing(l.draft.id);
-  if (!(await finish(l.draft, live.result(l), o))) live.closing('');
+async function keep(p: Practice, o: Outcome) {
+  closing(p.draft.id);
+  if (!(await finish(p.draft, practice.result(p), o))) closing('');
 }
 
-export function end(l: live.Live): HTMLElement {
-  const who = live.learner(l),
-    child = who?.name || t('child');
-  if (!who) {
-    return h(
-      'div',
-      { class: 'card' },
-      h('p', {}, t('end.no-learner')),
-      h('a', { class: 'button main', href: '#/today', 'data-t': 'end-learner' }, t('end.to-today')),
-    );
-  }
-  return h(
-    'div',
-    { class: 'card', 'data-t': 'end' },
-    h('h2', {}, t('end.title', { child })),
-    l.draft.helped && h('p', { class: 'quiet' }, t('end.helped')),
-    h(
-      'div',
-      { class: 'stack' },
-      CHOICES.map((o) =>
-        h(
-          'button',
-          {
-            class: o === 'alone' ? 'main' : 'big',
-            'data-t': `outcome-${o}`,
-            onclick: () => void keep(l, o),
-          },
-          t(`outcome.${o}`),
-        ),
-      ),
-    ),
-    h(
-      'button',
-      {
-        class: 'plain',
-        'data-t': 'end-back',
-        onclick: () => {
-          live.phase('read');
-          start();
-        },
-      },
-      t('end.back'),
-    ),
-  );
+export function end(p: Practice) {
+  const who = practice.learner(p);
+  if (!who)
+    return html`<div class="card">
+      <p>${t('end.no-learner')}</p>
+      <a class="button main" href="#/today" data-t="end-learner">${t('end.to-today')}</a>
+    </div>`;
+  const choice = (o: Outcome) => html`
+    <button
+      class=${o === 'alone' ? 'main' : 'big'}
+      data-t="outcome-${o}"
+      @click=${() => void keep(p, o)}
+    >
+      ${t(`outcome.${o}`)}
+    </button>
+  `;
+  return html`<div class="card" data-t="end">
+    <h2>${t('end.title', { child: called(who) })}</h2>
+    ${p.draft.helped ? html`<p class="quiet">${t('end.helped')}</p>` : nothing}
+    <div class="stack">${CHOICES.map(choice)}</div>
+    <button class="plain" data-t="end-back" @click=${() => goTo('read')}>${t('end.back')}</button>
+  </div>`;
 }

@@ -1,78 +1,101 @@
 // The keyboard on the lines. Left is on, right is back; with Ctrl or Alt by words; up and down by
 // lines.
+import { t } from '../../i18n.ts';
 import { byLetter, byLine, byWord } from '../../marking/move.ts';
 import type { Sheet } from '../../marking/sheet.ts';
+import * as practice from '../../practice/practice.ts';
+import type { Practice } from '../../practice/practice.ts';
+import { letterAt, spoken } from '../../text/names.ts';
 import type { Place } from '../../types.ts';
-import * as live from './live.ts';
-import { advance } from './bar.ts';
-import { act, say } from './passage.ts';
+import { advance } from './step.ts';
 
-/** Listens on the lines; redraw draws them alone again, as when the keyboard leaves. */
+const START: Place = { v: 0, w: 0, l: 0 };
+
+/** Listens on the lines; redraw paints them again, as when the keyboard leaves. */
 export function keys(el: HTMLElement, sheet: Sheet, redraw: () => void) {
-  const go = (p: Place) => {
-    const l = live.get();
-    if (!l) return;
-    const s = sheet.word(p.v, p.w);
-    sheet.shown.forEach((x) => {
-      x.el.tabIndex = -1;
-    });
-    s?.el.focus({ preventScroll: true });
-    s?.el.scrollIntoView({ block: 'nearest' });
-    if (s) s.el.tabIndex = 0;
-    el.tabIndex = -1;
-    live.set({ caret: p, say: say(l, p) });
-  };
-  const speak = () => {
-    const l = live.get();
-    if (l?.caret) live.set({ say: say(l, l.caret) });
-  };
-
-  el.addEventListener('focus', () => {
-    const l = live.get();
-    if (l) go(l.caret ?? { v: 0, w: 0, l: 0 });
-  });
+  el.addEventListener('focus', () => go(el, sheet, practice.get()?.caret ?? START));
   el.addEventListener('focusout', (e) => {
-    if (!el.contains(e.relatedTarget as Node | null)) {
-      el.tabIndex = 0;
-      redraw();
-    }
+    if (el.contains(e.relatedTarget as Node | null)) return;
+    el.tabIndex = 0;
+    redraw();
   });
-
   el.addEventListener('keydown', (e) => {
-    const l = live.get();
-    if (!l || (e.target as Element).closest('button')) return;
-    const p = l.caret ?? { v: 0, w: 0, l: 0 },
-      vs = l.verses,
-      far = e.ctrlKey || e.altKey || e.metaKey,
-      find = l.draft.phase === 'find';
-    const move: Record<string, () => Place> = {
-      ArrowLeft: () => (far ? byWord(vs, p, 1) : byLetter(vs, p, 1)),
-      ArrowRight: () => (far ? byWord(vs, p, -1) : byLetter(vs, p, -1)),
-      ArrowDown: () => byLine(sheet, p, 1),
-      ArrowUp: () => byLine(sheet, p, -1),
-      Home: () => (far ? { v: 0, w: 0, l: 0 } : { v: p.v, w: 0, l: 0 }),
-      End: () => {
-        const v = far ? vs.length - 1 : p.v;
-        return { v, w: vs[v]!.words.length - 1, l: 0 };
-      },
-    };
-    const own = Object.hasOwn(move, e.key) ? move[e.key] : undefined;
-    if (own) go(own());
-    else if (far)
-      return; // the screen's own keys, as for undo
-    else if (e.key === ' ') {
-      act(p);
-      speak();
-    } else if (e.key === 'Enter') advance();
-    else if (/^[1-9]$/.test(e.key) && find && l.rule) {
-      live.count(p, Number(e.key));
-      speak();
-    } else if (e.key === 'e') live.set({ explained: p });
-    else if (e.key === 'o') live.set({ open: { v: p.v, w: p.w } });
-    else if (e.key === 's') {
-      if (live.stops(l).movable(p.v, p.w)) live.moveStop(p.v, p.w);
-    } else if (e.key === 'Escape' && l.explained) live.set({ explained: undefined, ask: false });
-    else return;
+    const p = practice.get();
+    if (!p || (e.target as Element).closest('button')) return;
+    const at = p.caret ?? START;
+    const far = e.ctrlKey || e.altKey || e.metaKey;
+    const to = target(p, sheet, at, e.key, far);
+    if (to) go(el, sheet, to);
+    else if (far || !press(p, at, e.key)) return; // the screen's own keys, as for undo
     e.preventDefault();
   });
+}
+
+/** Puts the keyboard on a letter. */
+function go(el: HTMLElement, sheet: Sheet, at: Place) {
+  const word = sheet.word(at.v, at.w);
+  for (const x of sheet.shown) x.el.tabIndex = -1;
+  word?.el.focus({ preventScroll: true });
+  word?.el.scrollIntoView({ block: 'nearest' });
+  if (word) word.el.tabIndex = 0;
+  el.tabIndex = -1;
+  practice.set({ caret: at });
+  speak();
+}
+
+/** Where a key leads to, if it moves. */
+function target(p: Practice, sheet: Sheet, at: Place, key: string, far: boolean) {
+  const { verses } = p;
+  const last = far ? verses.length - 1 : at.v;
+  switch (key) {
+    case 'ArrowLeft':
+      return far ? byWord(verses, at, 1) : byLetter(verses, at, 1);
+    case 'ArrowRight':
+      return far ? byWord(verses, at, -1) : byLetter(verses, at, -1);
+    case 'ArrowDown':
+      return byLine(sheet, at, 1);
+    case 'ArrowUp':
+      return byLine(sheet, at, -1);
+    case 'Home':
+      return far ? START : { v: at.v, w: 0, l: 0 };
+    case 'End':
+      return { v: last, w: verses[last]!.words.length - 1, l: 0 };
+    default:
+      return undefined;
+  }
+}
+
+/** Does what a key does at a letter; false if it does nothing. */
+function press(p: Practice, at: Place, key: string): boolean {
+  const finding = p.draft.phase === 'find' && p.rule;
+  if (key === ' ') {
+    practice.choose(at);
+    speak();
+  } else if (key === 'Enter') advance();
+  else if (/^[1-9]$/.test(key) && finding) {
+    practice.count(at, Number(key));
+    speak();
+  } else if (key === 'e') practice.set({ explained: at });
+  else if (key === 'o') practice.set({ open: { v: at.v, w: at.w } });
+  else if (key === 's') {
+    if (practice.stops(p).movable(at.v, at.w)) practice.moveStop(at.v, at.w);
+  } else if (key === 'Escape' && p.explained) practice.set({ explained: undefined, ask: false });
+  else return false;
+  return true;
+}
+
+/** Has a screen reader say the letter that the keyboard stands on. */
+function speak() {
+  const p = practice.get();
+  if (p?.caret) practice.set({ say: say(p, p.caret) });
+}
+
+function say(p: Practice, at: Place): string {
+  const m = practice.marked(p, at);
+  const words = t(m ? 'say.marked' : 'say.letter', {
+    letter: spoken(letterAt(p.verses, at)),
+    i: at.l + 1,
+    n: p.verses[at.v]!.words[at.w]!.letters.length,
+  });
+  return m?.count ? `${words} ${t('say.count', { n: m.count })}` : words;
 }

@@ -1,79 +1,56 @@
 // How the chosen letter is read, in a panel above the thumb.
-import * as state from '../../state.ts';
-import { pencil, swatch } from '../../colour/ink.ts';
-import { ar, h, renew } from '../../dom.ts';
+import { html, nothing, type TemplateResult } from 'lit-html';
 import { t } from '../../i18n.ts';
+import * as practice from '../../practice/practice.ts';
+import type { Practice } from '../../practice/practice.ts';
 import { linesHash } from '../../share/link.ts';
+import * as state from '../../state.ts';
 import { explain } from '../../text/explain.ts';
-import type { Rule } from '../../types.ts';
-import { lessonPath } from '../lesson.ts';
-import * as live from './live.ts';
-import { known } from './spans.ts';
+import type { Place, Rule } from '../../types.ts';
+import { lessonPath } from '../parts/lesson.ts';
+import { pencil, swatch } from '../parts/pencil.ts';
+import { arabic } from '../parts/words.ts';
+import { known } from './colours.ts';
 
-export function letter(el: HTMLElement) {
-  const l = live.get(),
-    p = l?.explained;
-  el.hidden = !p;
-  if (!l || !p) {
-    el.replaceChildren();
-    return;
-  }
-  const x = explain(
-    { ...state.get().catalogue, settings: state.get().settings },
-    l.verses,
-    live.stops(l),
-    p,
-    known(l),
-  );
-  renew(
-    el,
-    h(
-      'div',
-      { class: 'row' },
-      h('h2', { 'data-t': 'letter-name' }, x.title),
-      ar(l.verses[p.v]!.words[p.w]!.text, 'ar small'),
-      h(
-        'button',
-        {
-          class: 'plain',
-          'data-t': 'letter-close',
-          onclick: () => live.set({ explained: undefined, ask: false }),
-        },
-        t('explain.close'),
-      ),
-    ),
-    x.facts.map((f) => h('p', {}, f)),
-    x.rules.map((r) =>
-      h(
-        'p',
-        { class: 'rule-why', style: pencil(r.rule.family) },
-        swatch(r.rule.family),
-        lesson(l, r.rule, h('b', {}, r.rule.name)),
-        ' ',
-        r.why,
-        r.detail && ` ${r.detail}`,
-      ),
-    ),
-    x.later.length > 0 && h('p', { class: 'quiet', 'data-t': 'later' }, t('explain.later')),
-    x.later.length > 0 &&
-      h(
-        'p',
-        { class: 'quiet', 'data-t': 'later-lessons' },
-        t('explain.ahead'),
-        ' ',
-        x.later.flatMap((r, i) => [i > 0 && ' · ', lesson(l, r, r.name)]),
-      ),
-  );
+export const letter = (p: Practice) => html`
+  <section class="panel" ?hidden=${!p.explained} aria-live="polite" data-t="letter">
+    ${p.explained ? explained(p, p.explained) : nothing}
+  </section>
+`;
+
+const close = () => practice.set({ explained: undefined, ask: false });
+
+function explained(p: Practice, at: Place) {
+  const { catalogue, settings } = state.get();
+  const x = explain({ ...catalogue, settings }, p.verses, practice.stops(p), at, known(p));
+  const word = p.verses[at.v]!.words[at.w]!.text;
+  return html`
+    <div class="row">
+      <h2 data-t="letter-name">${x.title}</h2>
+      ${arabic(word, 'ar small')}
+      <button class="plain" data-t="letter-close" @click=${close}>${t('explain.close')}</button>
+    </div>
+    ${x.facts.map((f) => html`<p>${f}</p>`)}
+    ${x.rules.map(
+      ({ rule, why, detail }) =>
+        html`<p class="rule-why" .style=${pencil(rule.family)}>
+          ${swatch(rule.family)}${lesson(p, rule, html`<b>${rule.name}</b>`)} ${why} ${detail}
+        </p>`,
+    )}
+    ${x.later.length ? later(p, x.later) : nothing}
+  `;
 }
+
+/** Rules that act here too and have not been taught. */
+const later = (p: Practice, rules: Rule[]) => html`
+  <p class="quiet" data-t="later">${t('explain.later')}</p>
+  <p class="quiet" data-t="later-lessons">
+    ${t('explain.ahead')} ${rules.map((r, i) => [i ? ' · ' : '', lesson(p, r, r.name)])}
+  </p>
+`;
 
 /** To the rule's lesson, with the address of these lines, so that the page can lead back. */
-function lesson(l: live.Live, r: Rule, name: HTMLElement | string): HTMLElement {
-  return h(
-    'a',
-    {
-      href: lessonPath(r.lesson) + linesHash({ ...l.draft.lines, rule: l.rule?.id ?? '' }),
-      'data-t': `lesson-${r.id}`,
-    },
-    name,
-  );
-}
+const lesson = (p: Practice, r: Rule, name: TemplateResult | string) => {
+  const back = linesHash({ ...p.draft.lines, rule: p.rule?.id ?? '' });
+  return html`<a href="${lessonPath(r.lesson)}${back}" data-t="lesson-${r.id}">${name}</a>`;
+};

@@ -1,165 +1,163 @@
-// The lines: find, check, read, done. The text is laid once; everything around it is drawn again
-// from the state.
-import * as state from '../../state.ts';
-import * as store from '../../store/store.ts';
-import { h, refill } from '../../dom.ts';
+// The lines: find, check, read, done.
+import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
-import { unpaint } from '../../marking/paint.ts';
-import { reopen, wayOut } from '../../offline/tools.ts';
-import { load } from '../../plan/held.ts';
+import { reopen } from '../../offline/tools.ts';
+import { loadCourse } from '../../planner.ts';
+import { fitted, fresh } from '../../practice/draft.ts';
+import { adopt, flush } from '../../practice/keeping.ts';
+import * as practice from '../../practice/practice.ts';
+import type { Practice } from '../../practice/practice.ts';
 import { linesHash } from '../../share/link.ts';
+import * as state from '../../state.ts';
+import type { State } from '../../state.ts';
+import * as store from '../../store/store.ts';
 import { basmala, TextError, verses } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
-import type { Lines } from '../../types.ts';
-import type { View } from '../view.ts';
+import type { Lines, Route } from '../../types.ts';
+import { wayOut } from '../parts/wayout.ts';
+import type { Screen } from '../screen.ts';
+import { answer, summary } from './answer.ts';
 import { bar } from './bar.ts';
 import { drawer } from './drawer.ts';
 import { end } from './end.ts';
 import { letter } from './letter.ts';
-import * as live from './live.ts';
 import { menu } from './menu.ts';
-import { type Passage, passage } from './passage.ts';
-import { summary, told } from './told.ts';
+import { leaveSheet, paintLines } from './sheet.ts';
+import { sheetOf } from './text.ts';
+import { openWord } from './word.ts';
 
-export function lines(want: Lines): View {
-  const c = state.get().catalogue,
-    name = linesName(c.surahs, want.from, want.to);
-  const part = (cls: string) => h('div', { class: cls });
-  const task = h('p', { class: 'task', tabindex: '-1', 'data-t': 'task' }),
-    after = part('after'),
-    foot = part('bar'),
-    help = part('drawer');
-  const panel = h('section', {
-    class: 'panel',
-    hidden: true,
-    'aria-live': 'polite',
-    'data-t': 'letter',
-  });
-  const speech = h('p', { class: 'hidden', 'aria-live': 'assertive', 'data-t': 'speech' });
-  const hold = h('div', { class: 'hold' }, h('p', { class: 'quiet' }, t('lines.loading')));
-  const thumb = h('div', { class: 'thumb' }, panel, foot, help),
-    root = document.documentElement;
-  const node = h(
-    'main',
-    { class: 'lines', 'data-phase': '' },
-    h(
-      'header',
-      { class: 'row' },
-      h('a', { class: 'button plain', href: '#/today', 'data-t': 'back' }, t('lines.back')),
-      h('h1', { tabindex: '-1' }, name),
-      menu(want),
-    ),
-    task,
-    hold,
-    after,
-    thumb,
-    speech,
-    h('p', { class: 'hidden', id: 'keys-help' }, t('drawer.keys')),
-  );
-  let sheet: Passage | undefined,
-    gone = false,
-    checked: unknown[] = [],
-    heard = state.get().drafts;
+const linesOf = (r: Route): Lines | undefined => (r.name === 'lines' ? r.lines : undefined);
 
-  // What is scrolled into view, or comes into focus, does not lie under the controls, and a notice
-  // lies above them.
-  const height = new ResizeObserver(([e]) =>
-    setTimeout(() => {
-      if (!gone) root.style.setProperty('--thumb', `${e!.borderBoxSize[0]!.blockSize + 8}px`);
-    }),
-  );
-  height.observe(thumb);
-
-  const head = (l: live.Live) => {
-    const { phase } = l.draft;
-    node.dataset.phase = phase;
-    const line = l.ask
-      ? t('lines.asking')
-      : phase === 'check'
-        ? summary(l)
-        : t(l.rule || phase === 'find' ? `lines.task.${phase}` : `lines.task.plain-${phase}`, {
-            rule: l.rule?.name ?? '',
-          });
-    if (task.textContent !== line) task.textContent = line;
-  };
-
-  const update = () => {
-    const l = live.get();
-    if (!l || !sheet || gone) return;
-    const { phase } = l.draft;
-    if (heard !== (heard = state.get().drafts)) void live.adopt();
-    head(l);
-    hold.hidden = phase === 'done';
-    // What was opened in the lists stays open as long as they say the same.
-    const now = phase === 'check' ? [l.draft.marks, l.draft.stops, state.get().settings] : [];
-    if (phase === 'done') refill(after, end(l));
-    else if (phase !== 'check') after.replaceChildren();
-    else if (now.some((x, i) => x !== checked[i])) refill(after, ...told(l));
-    checked = now;
-    letter(panel);
-    bar(foot);
-    drawer(help);
-    sheet.update(); // last, because it measures: the browser then lays the screen out once
-    if (l.say && speech.textContent !== l.say) speech.textContent = l.say;
-  };
-
-  const undo = (e: KeyboardEvent) => {
-    if (
-      (e.ctrlKey || e.metaKey) &&
-      !e.shiftKey &&
-      e.key.toLowerCase() === 'z' &&
-      live.get()?.draft.phase === 'find'
-    ) {
-      e.preventDefault();
-      live.undo();
-    }
-  };
-
-  void (async () => {
-    const who = state.learner()?.id ?? '';
-    try {
-      const [vs, first, kept] = await Promise.all([
-        verses(c, want.from, want.to),
-        basmala(c, want.from, want.to),
-        who ? store.draft(who, linesHash(want)).catch(() => undefined) : undefined,
-      ]);
-      if (gone) return;
-      const l = live.begin(c, vs, kept ? live.fitted(kept, vs) : live.fresh(who, want));
-      sheet = passage(l, first);
-      live.onChange(update);
-      hold.replaceChildren(sheet.el);
-      addEventListener('keydown', undo);
-      // The letters first; what is around them a moment later.
-      head(l);
-      requestAnimationFrame(() => setTimeout(update));
-      setTimeout(() => {
-        if (!gone) load().catch(() => undefined);
-      }, 2000); // for the place after the session, which can do without
-    } catch (e) {
-      if (!(e instanceof TextError)) throw e;
-      hold.replaceChildren(
-        h(
-          'div',
-          { class: 'card', role: 'alert', 'data-t': 'text-error' },
-          h('p', {}, t(`error.${e.code}`)),
-          h('button', { class: 'main', onclick: reopen }, t('error.again')),
-          wayOut(),
-        ),
-      );
-    }
-  })();
-
-  return {
-    node,
-    title: name,
-    update,
-    leave: () => {
-      gone = true;
-      removeEventListener('keydown', undo);
-      live.leave();
-      unpaint();
-      height.disconnect();
-      root.style.removeProperty('--thumb');
-    },
-  };
+function title(s: State): string {
+  const l = linesOf(s.route);
+  return l ? linesName(s.catalogue.surahs, l.from, l.to) : '';
 }
+
+function view(s: State) {
+  const p = s.practice;
+  const ready = p && !p.opening;
+  return html`
+    <main class="lines" data-phase=${p?.draft.phase ?? ''}>
+      <header class="row">
+        <a class="button plain" href="#/today" data-t="back">${t('lines.back')}</a>
+        <h1 tabindex="-1">${title(s)}</h1>
+        ${menu(linesOf(s.route)!)}
+      </header>
+      <p class="task" tabindex="-1" data-t="task">${p ? task(p) : nothing}</p>
+      <div class="hold" ?hidden=${p?.draft.phase === 'done'}>
+        ${p ? sheetOf(p) : unread(s.unreadable)}
+      </div>
+      <div class="after">${ready ? after(p) : nothing}</div>
+      <div class="thumb">${ready ? [letter(p), bar(p), drawer(p)] : nothing}</div>
+      <p class="hidden" aria-live="assertive" data-t="speech">${p?.say ?? ''}</p>
+      <p class="hidden" id="keys-help">${t('drawer.keys')}</p>
+    </main>
+  `;
+}
+
+function task(p: Practice): string {
+  const { phase } = p.draft;
+  if (p.ask) return t('lines.asking');
+  if (phase === 'check') return summary(p);
+  return p.rule || phase === 'find'
+    ? t(`lines.task.${phase}`, { rule: p.rule?.name ?? '' })
+    : t(`lines.task.plain-${phase}`);
+}
+
+function after(p: Practice) {
+  if (p.draft.phase === 'done') return end(p);
+  return p.draft.phase === 'check' ? answer(p) : nothing;
+}
+
+/** In place of lines that are on their way, or cannot be shown. */
+const unread = (why: State['unreadable']) =>
+  why
+    ? html`<div class="card" role="alert" data-t="text-error">
+        <p>${t(`error.${why}`)}</p>
+        <button class="main" @click=${reopen}>${t('error.again')}</button>
+        ${wayOut()}
+      </div>`
+    : html`<p class="quiet">${t('lines.loading')}</p>`;
+
+/** Tells visits of the screen apart: what an earlier one asked for is not shown. */
+let visit = 0;
+
+async function open(want: Lines) {
+  const mine = ++visit;
+  const { catalogue } = state.get();
+  const who = state.learner()?.id ?? '';
+  const draft = who ? store.draft(who, linesHash(want)).catch(() => undefined) : undefined;
+  try {
+    const [text, before, kept] = await Promise.all([
+      verses(catalogue, want.from, want.to),
+      basmala(catalogue, want.from, want.to),
+      draft,
+    ]);
+    if (mine !== visit) return;
+    practice.begin(catalogue, text, before, kept ? fitted(kept, text) : fresh(who, want));
+    // The letters come first; what is around them a moment later.
+    requestAnimationFrame(() => setTimeout(() => practice.set({ opening: false })));
+    // For the place after the session, which can do without.
+    setTimeout(() => {
+      if (mine === visit) loadCourse().catch(() => undefined);
+    }, 2000);
+  } catch (e) {
+    if (!(e instanceof TextError)) throw e;
+    if (mine === visit) state.set({ unreadable: e.code });
+  }
+}
+
+function undo(e: KeyboardEvent) {
+  if (!(e.ctrlKey || e.metaKey) || e.shiftKey || e.key.toLowerCase() !== 'z') return;
+  if (practice.get()?.draft.phase !== 'find') return;
+  e.preventDefault();
+  practice.undo();
+}
+
+const hidden = () => {
+  if (document.hidden) flush();
+};
+
+/**
+ * What is scrolled into view, or comes into focus, does not lie under the controls, and a notice
+ * lies above them.
+ */
+const thumb = new ResizeObserver(([e]) => {
+  const height = e!.borderBoxSize[0]!.blockSize;
+  setTimeout(() => document.documentElement.style.setProperty('--thumb', `${height + 8}px`));
+});
+
+/** The number of writes by other tabs that the lines have followed. */
+let followed = 0;
+
+export const lines: Screen = {
+  title,
+  view,
+  enter(r) {
+    followed = state.get().drafts;
+    addEventListener('keydown', undo);
+    addEventListener('pagehide', flush);
+    document.addEventListener('visibilitychange', hidden);
+    void open(linesOf(r)!);
+  },
+  drawn(s) {
+    const p = s.practice;
+    if (!p) return;
+    thumb.observe(document.querySelector('.thumb')!);
+    if (s.drafts !== followed) void adopt();
+    followed = s.drafts;
+    openWord(p);
+    paintLines(); // last, because it measures: the browser then lays the screen out once
+  },
+  leave() {
+    visit++;
+    removeEventListener('keydown', undo);
+    removeEventListener('pagehide', flush);
+    document.removeEventListener('visibilitychange', hidden);
+    practice.leave();
+    leaveSheet();
+    thumb.disconnect();
+    state.set({ unreadable: undefined });
+    setTimeout(() => document.documentElement.style.removeProperty('--thumb'));
+  },
+};

@@ -1,43 +1,41 @@
 // Opens and closes the enlarged word as the state says.
 import { look } from '../../colour/ink.ts';
-import { type Zoom, zoom } from '../../marking/zoom.ts';
 import { t } from '../../i18n.ts';
-import * as live from './live.ts';
-import { act } from './passage.ts';
+import { type Zoom, zoom } from '../../marking/zoom.ts';
+import * as practice from '../../practice/practice.ts';
+import type { Practice } from '../../practice/practice.ts';
 
-let shown: Zoom | undefined,
-  at = '';
+let shown: Zoom | undefined;
+let at = '';
 
-export function openWord(l: live.Live) {
-  const key = l.open ? `${l.open.v}.${l.open.w}` : '';
-  if (key === at) {
-    shown?.update();
-    return;
-  }
+export function openWord(p: Practice) {
+  const key = p.open ? `${p.open.v}.${p.open.w}` : '';
+  if (key === at) return shown?.update();
   const before = shown;
   at = key;
   shown = undefined;
   before?.close();
-  if (!l.open) return;
-  const { v, w } = l.open,
-    find = l.draft.phase === 'find' && !l.ask;
-  shown = zoom({
-    verses: l.verses,
+  if (p.open) shown = enlarge(p, p.open, key);
+}
+
+function enlarge(p: Practice, { v, w }: { v: number; w: number }, key: string): Zoom {
+  const find = p.draft.phase === 'find' && !p.ask;
+  return zoom({
+    verses: p.verses,
     v,
     w,
     label: t('zoom.title'),
-    look: look(l.rule?.family ?? ''),
-    marked: (i) => find && !!live.marked(live.get() ?? l, { v, w, l: i }),
-    choose: (i) => {
-      act({ v, w, l: i });
-      if (!find) live.set({ open: undefined });
+    look: look(p.rule?.family ?? ''),
+    marked: (l) => find && !!practice.marked(practice.get() ?? p, { v, w, l }),
+    choose: (l) => {
+      practice.choose({ v, w, l });
+      if (!find) practice.set({ open: undefined });
     },
     closed: () => {
-      if (at === key) {
-        at = '';
-        shown = undefined;
-        live.set({ open: undefined });
-      }
+      if (at !== key) return;
+      at = '';
+      shown = undefined;
+      practice.set({ open: undefined });
     },
   });
 }

@@ -4,9 +4,9 @@ import * as store from '../../store/whole.ts';
 import { tellDamaged } from '../../store/store.ts';
 import { h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
-import { additions, BackupError, LARGEST, parse, write } from '../../log/backup.ts';
-import { follow, keep } from '../../log/log.ts';
-import { today } from '../../log/week.ts';
+import { additions, BackupError, LARGEST, parse, write } from '../../record/backup.ts';
+import { follow, keep } from '../../actions/keep.ts';
+import { today } from '../../record/week.ts';
 
 export function backup(): HTMLElement {
   const file = h('input', {

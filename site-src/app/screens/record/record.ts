@@ -5,7 +5,7 @@ import { session } from '../../store/whole.ts';
 import { pencil, swatch } from '../../colour/ink.ts';
 import { h, refill } from '../../dom.ts';
 import { dayName, t } from '../../i18n.ts';
-import { keep } from '../../log/log.ts';
+import { keep } from '../../actions/keep.ts';
 import { linesHash } from '../../share/link.ts';
 import { linesName } from '../../text/names.ts';
 import type { Entry } from '../../types.ts';

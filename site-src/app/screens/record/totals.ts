@@ -3,7 +3,7 @@ import * as state from '../../state.ts';
 import { pencil, swatch } from '../../colour/ink.ts';
 import { h } from '../../dom.ts';
 import { dateName, t } from '../../i18n.ts';
-import { LAST, type Total, totals } from '../../log/totals.ts';
+import { LAST, type Total, totals } from '../../record/totals.ts';
 import type { Entry } from '../../types.ts';
 
 export function byRule(

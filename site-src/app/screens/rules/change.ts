@@ -3,10 +3,10 @@
 import * as state from '../../state.ts';
 import * as store from '../../store/store.ts';
 import { join, t } from '../../i18n.ts';
-import { keep } from '../../log/log.ts';
-import { today } from '../../log/week.ts';
+import { keep } from '../../actions/keep.ts';
+import { today } from '../../record/week.ts';
 import type { Child } from '../../plan/child.ts';
-import { child } from '../../plan/held.ts';
+import { child } from '../../planner.ts';
 import { mayMove } from '../../plan/next.ts';
 import { missing } from '../../plan/units.ts';
 

@@ -1,80 +1,88 @@
-// When a rule counts as in hand: how far it is, what the figures are, and where the idea is from.
-import * as store from '../../store/store.ts';
-import { h } from '../../dom.ts';
+// When a rule counts as known: how far it is, what the figures are, and where the idea is from.
+import { html, nothing } from 'lit-html';
+import { keep } from '../../actions/keep.ts';
 import { t } from '../../i18n.ts';
-import { keep } from '../../log/log.ts';
 import type { Child, Standing } from '../../plan/child.ts';
-import { child } from '../../plan/held.ts';
 import { CRITERION } from '../../plan/ready.ts';
+import { child } from '../../planner.ts';
+import * as store from '../../store/store.ts';
 import { resetOrder } from './change.ts';
 
+type Figure = 'sessions' | 'days' | 'percent';
+
 /** What is there and what is expected, one line each. */
-export function progress(c: Child, s: Standing): HTMLElement {
-  const r = s.readiness!,
-    want = c.criterion,
-    rule = c.course.c.rules[r.rule]!.name;
-  const item = (ok: boolean, text: string) =>
-    h(
-      'li',
-      { class: ok ? 'met' : '' },
-      text,
-      h('span', { class: 'quiet' }, ` · ${t(ok ? 'ready.met' : 'ready.not-yet')}`),
-    );
-  return h(
-    'ul',
-    { class: 'plan-ready', 'data-t': 'ready' },
-    item(r.sessions >= want.sessions, t('ready.sessions', { n: r.sessions, of: want.sessions })),
-    item(r.days >= want.days, t('ready.days', { n: r.days, of: want.days })),
-    r.percent >= 0 &&
-      item(r.percent >= want.percent, t('ready.found', { n: r.percent, of: want.percent })),
-    item(!r.muchHelp, t('ready.help')),
-    c.course.units[s.unit]!.rules.length > 1 &&
-      item(r.practised >= r.wanted, t('ready.rule', { n: r.practised, of: r.wanted, rule })),
-  );
+export function progress(c: Child, s: Standing) {
+  const r = s.readiness!;
+  const want = c.criterion;
+  const rule = c.course.c.rules[r.rule]!.name;
+  const several = c.course.units[s.unit]!.rules.length > 1;
+  const item = (met: boolean, text: string) =>
+    html`<li class=${met ? 'met' : ''}>
+      ${text}<span class="quiet"> · ${t(met ? 'ready.met' : 'ready.not-yet')}</span>
+    </li>`;
+  return html`
+    <ul class="plan-ready" data-t="ready">
+      ${item(r.sessions >= want.sessions, t('ready.sessions', { n: r.sessions, of: want.sessions }))}
+      ${item(r.days >= want.days, t('ready.days', { n: r.days, of: want.days }))}
+      ${
+        r.percent >= 0
+          ? item(r.percent >= want.percent, t('ready.found', { n: r.percent, of: want.percent }))
+          : nothing
+      }
+      ${item(!r.muchHelp, t('ready.help'))}
+      ${
+        several
+          ? item(r.practised >= r.wanted, t('ready.rule', { n: r.practised, of: r.wanted, rule }))
+          : nothing
+      }
+    </ul>
+  `;
 }
 
-export function criterion(c: Child, open: Set<string>): HTMLElement {
-  const field = (name: 'sessions' | 'days' | 'percent', min: number, max: number) => {
-    const el: HTMLInputElement = h('input', {
-      id: `ready-${name}`,
-      type: 'number',
-      inputmode: 'numeric',
-      min,
-      max,
-      value: c.criterion[name],
-      'data-t': `ready-${name}`,
-      onchange: () =>
-        void save({
-          [name]: Math.min(max, Math.max(min, Math.round(Number(el.value)) || CRITERION[name])),
-        }),
-    });
-    return h('div', {}, h('label', { for: el.id }, t(`ready.${name}-field`)), el);
+export const criterion = (c: Child) => html`
+  <details class="card" data-t="criterion">
+    <summary>${t('ready.title')}</summary>
+    <p>${t('ready.what')}</p>
+    <div class="fields">
+      ${field(c, 'sessions', 1, 20)} ${field(c, 'days', 1, 20)} ${field(c, 'percent', 50, 100)}
+    </div>
+    <p class="quiet">${t('ready.source')}</p>
+    <p class="quiet">${t('ready.review-source')}</p>
+    <p class="quiet">${t('rules.order-source')}</p>
+    ${
+      c.learner.order
+        ? html`<button class="plain" data-t="reset-order" @click=${() => void resetOrder()}>
+            ${t('rules.reset-order')}
+          </button>`
+        : nothing
+    }
+  </details>
+`;
+
+function field(c: Child, name: Figure, min: number, max: number) {
+  const change = (e: Event) => {
+    const el = e.target as HTMLInputElement;
+    const n = Math.round(Number(el.value)) || CRITERION[name];
+    const fits = Math.min(max, Math.max(min, n));
+    el.value = String(fits);
+    void save({ [name]: fits });
   };
-  return h(
-    'details',
-    { class: 'card', 'data-t': 'criterion', open: open.has('criterion') },
-    h('summary', {}, t('ready.title')),
-    h('p', {}, t('ready.what')),
-    h(
-      'div',
-      { class: 'fields' },
-      field('sessions', 1, 20),
-      field('days', 1, 20),
-      field('percent', 50, 100),
-    ),
-    h('p', { class: 'quiet' }, t('ready.source')),
-    h('p', { class: 'quiet' }, t('ready.review-source')),
-    h('p', { class: 'quiet' }, t('rules.order-source')),
-    c.learner.order &&
-      h(
-        'button',
-        { class: 'plain', 'data-t': 'reset-order', onclick: () => void resetOrder() },
-        t('rules.reset-order'),
-      ),
-  );
+  return html`<div>
+    <label for="ready-${name}">${t(`ready.${name}-field`)}</label>
+    <input
+      id="ready-${name}"
+      type="number"
+      inputmode="numeric"
+      min=${min}
+      max=${max}
+      .value=${String(c.criterion[name])}
+      data-t="ready-${name}"
+      @change=${change}
+    />
+  </div>`;
 }
 
-async function save(part: Partial<Record<'sessions' | 'days' | 'percent', number>>) {
+async function save(part: Partial<Record<Figure, number>>) {
   const c = child();
   if (!c) return;
   const { sessions, days, percent } = { ...c.criterion, ...part };

@@ -3,9 +3,9 @@ import * as state from '../../state.ts';
 import { pencil, swatch } from '../../colour/ink.ts';
 import { h } from '../../dom.ts';
 import { join, t } from '../../i18n.ts';
-import { keep } from '../../log/log.ts';
+import { keep } from '../../actions/keep.ts';
 import type { Child } from '../../plan/child.ts';
-import { child as held, load } from '../../plan/held.ts';
+import { child as held, loadCourse as load } from '../../planner.ts';
 import { Practise, ReadOn, Review, Settle, Teach } from '../../plan/day.ts';
 import type { Readiness } from '../../plan/ready.ts';
 import { explain, reach, reason } from '../../plan/words.ts';
@@ -13,7 +13,7 @@ import { linesHash } from '../../share/link.ts';
 import { changeLearner } from '../../store/store.ts';
 import { prefetch } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
-import { lessonPath } from '../lesson.ts';
+import { lessonPath } from '../parts/lesson.ts';
 
 const KIND = {
   [Settle]: 'settle',

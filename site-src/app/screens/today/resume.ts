@@ -2,7 +2,7 @@
 import * as state from '../../state.ts';
 import { h } from '../../dom.ts';
 import { t } from '../../i18n.ts';
-import { keep } from '../../log/log.ts';
+import { keep } from '../../actions/keep.ts';
 import { drafts, dropDraft, saveDraft } from '../../store/store.ts';
 import { linesName } from '../../text/names.ts';
 import type { Draft, Learner } from '../../types.ts';

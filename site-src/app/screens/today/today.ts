@@ -3,7 +3,7 @@ import * as state from '../../state.ts';
 import { whenCalm } from '../../calm.ts';
 import { h, renew } from '../../dom.ts';
 import { t, weekday } from '../../i18n.ts';
-import { week } from '../../log/week.ts';
+import { week } from '../../record/week.ts';
 import type { Learner } from '../../types.ts';
 import { reopen } from '../../offline/tools.ts';
 import { closed } from '../closed.ts';

@@ -4,12 +4,12 @@ import * as state from '../state.ts';
 import * as store from '../store/store.ts';
 import { t } from '../i18n.ts';
 import type { Result } from '../marking/check.ts';
-import { child } from '../plan/held.ts';
+import { child } from '../planner.ts';
 import { after, moved } from '../plan/place.ts';
 import { units } from '../plan/units.ts';
 import type { Draft, Outcome, Session, Taught } from '../types.ts';
-import { keep } from './log.ts';
-import { today } from './week.ts';
+import { keep } from './keep.ts';
+import { today } from '../record/week.ts';
 
 const keeping = new Set<string>(); // sessions that are being kept
 

@@ -1,26 +1,6 @@
-// Fetches the passage index once, and keeps what follows from it.
-import { verified } from '../text/fetch.ts';
+// Places in the text as the passage index counts them: verses from 0, juz and pages.
 import type { Catalogue, Ref } from '../types.ts';
-import { Phrases } from './phrases.ts';
-
-let waiting: Promise<Phrases> | undefined;
-
-/**
- * The passage index; fails like any fetch where there is neither a signal nor a copy on the device.
- */
-export function loadPhrases(c: Catalogue): Promise<Phrases> {
-  if (!waiting) {
-    const url = document.documentElement.dataset.catalogue!;
-    waiting = verified(
-      `${url.slice(0, url.lastIndexOf('/') + 1)}${c.passages}`,
-      c.passagesSha,
-    ).then((b) => new Phrases(b));
-    waiting.catch(() => {
-      waiting = undefined;
-    });
-  }
-  return waiting;
-}
+import type { Phrases } from './phrases.ts';
 
 /** A verse's number from 0 over the whole text, and back. */
 export const verseOf = (x: Phrases, r: Ref) => x.surahs[r.s - 1]! + r.a - 1;

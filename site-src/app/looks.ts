@@ -1,0 +1,31 @@
+// Puts the settings of the device into effect: letter size, spacing, theme and the own pencils.
+import * as state from './state.ts';
+import type { Settings } from './types.ts';
+
+let applied: Settings | undefined;
+
+/** Once for each change; the theme is also noted where the next page finds it before it is drawn. */
+export function apply(s: Settings) {
+  if (s === applied) return;
+  applied = s;
+  const root = document.documentElement;
+  root.style.setProperty('--size', String(s.size));
+  root.style.setProperty('--spacing', String(s.spacing));
+  if (s.theme === 'auto') delete root.dataset.theme;
+  else root.dataset.theme = s.theme;
+  if (s.pencils) void own();
+  try {
+    localStorage.setItem('sutur-theme', s.theme);
+  } catch {
+    /* a browser that keeps nothing still shows the page */
+  }
+}
+
+async function own() {
+  try {
+    const { apply } = await import('./colour/pencils.ts');
+    apply(state.get().catalogue, state.get().settings.pencils);
+  } catch {
+    applied = undefined; // with the next drawing
+  }
+}

@@ -1,0 +1,57 @@
+// The planner at work: fetches what it needs, and gives it the learner who is reading.
+import { today } from './record/week.ts';
+import { Child, course, type Course, dayNumber } from './plan/child.ts';
+import { Phrases } from './plan/phrases.ts';
+import * as state from './state.ts';
+import { dataFile } from './text/data.ts';
+import { verified } from './text/fetch.ts';
+
+let waiting: Promise<Course> | undefined;
+
+/**
+ * Fetches the course, once, into the state; fails where the index can be had neither from the
+ * network nor from the device.
+ */
+export function loadCourse(): Promise<Course> {
+  const c = state.get().catalogue;
+  if (state.get().course === 'failed') state.set({ course: undefined });
+  waiting ??= verified(dataFile(c.passages), c.passagesSha).then((bytes) => {
+    const made = course(new Phrases(bytes), c);
+    state.set({ course: made });
+    return made;
+  });
+  waiting.catch(() => {
+    waiting = undefined;
+    state.set({ course: 'failed' });
+  });
+  return waiting;
+}
+
+const courseOf = () => {
+  const { course } = state.get();
+  return course === 'failed' ? undefined : course;
+};
+
+/** The reader; for a page without a learner, somebody who begins with the last juz. */
+export function reader(): Child | undefined {
+  const there = courseOf();
+  if (!there || state.learner()) return child();
+  const [s, a] = there.c.juz[29]!;
+  const nobody = { id: '', name: '', place: { s, a }, settled: true, made: '', updated: '' };
+  return new Child(there, nobody, [], [], dayNumber(today()));
+}
+
+let last: { of: unknown[]; child: Child } | undefined;
+
+/** The learner as the planner sees it, once there is one and the course is there. */
+export function child(): Child | undefined {
+  const l = state.learner();
+  const there = courseOf();
+  if (!l || !there) return undefined;
+  const { sessions, taught } = state.get();
+  const day = dayNumber(today());
+  const of = [there, l, sessions, taught, day];
+  if (!last || of.some((x, i) => x !== last!.of[i]))
+    last = { of, child: new Child(there, l, sessions, taught, day) };
+  return last.child;
+}

@@ -1,0 +1,91 @@
+// The page around every screen: the way between screens below it, and the notice at the foot.
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { keyed } from 'lit-html/directives/keyed.js';
+import { t } from '../i18n.ts';
+import * as state from '../state.ts';
+import type { Notice, State } from '../state.ts';
+import { nameOf } from './screen.ts';
+
+const TABS = ['today', 'lines', 'rules', 'record', 'learner'] as const;
+
+/** The whole page; of is the screen as it is drawn now, at the address and of the kind of key. */
+export const frame = (s: State, key: unknown, of: TemplateResult) => html`
+  <div class="screen">${keyed(key, of)}</div>
+  <nav class="tabs" aria-label=${t('nav.label')}>${tabs(s)}</nav>
+  <div class="said" role="status">${notice(said(s))}</div>
+`;
+
+function tabs(s: State) {
+  const name = nameOf(s.route);
+  const here = name === 'choose' ? 'lines' : name;
+  return TABS.map(
+    (x) =>
+      html`<a href="#/${x}" data-t="nav-${x}" aria-current=${x === here ? 'page' : nothing}
+        >${t(`nav.${x}`)}</a
+      >`,
+  );
+}
+
+let lost: Notice | undefined;
+
+/** What is said at the foot: that something was not kept comes after what waits for an answer. */
+const said = (s: State): Notice | undefined =>
+  s.notice ??
+  (s.kept ? undefined : (lost ??= { text: t('error.not-kept'), hold: true, name: 'not-kept' }));
+
+function close(n: Notice) {
+  state.set({ notice: undefined, kept: true });
+  n.closed?.();
+}
+
+function notice(n: Notice | undefined) {
+  if (!n) return nothing;
+  const act = () => {
+    close(n);
+    n.action?.run();
+  };
+  const action =
+    n.action &&
+    html`<button class="plain" data-t="notice-action" @click=${act}>${n.action.label}</button>`;
+  return keyed(
+    n,
+    html`<div class="notice" data-t="notice-${n.name ?? 'said'}">
+      <p>${n.text}</p>
+      <div class="row">
+        ${action}
+        <button class="plain" data-t="notice-close" @click=${() => close(n)}>${t('close')}</button>
+      </div>
+    </div>`,
+  );
+}
+
+/** How long (ms) a notice that does not wait for an answer stays. */
+const STAYS = 9000;
+
+let timer = 0;
+let shown: Notice | undefined;
+
+/** Takes a notice away in time. */
+export function hush(s: State) {
+  const n = said(s);
+  if (n === shown) return;
+  shown = n;
+  clearTimeout(timer);
+  if (n && !n.hold) timer = window.setTimeout(() => close(n), STAYS);
+}
+
+/**
+ * Makes room for the notice: the page grows by its height, and a main button that it would cover is
+ * scrolled free.
+ */
+export const makeRoom = (el: Element) =>
+  new ResizeObserver(() => {
+    const at = el.getBoundingClientRect();
+    document.documentElement.style.setProperty('--said', at.height ? `${at.height + 8}px` : '0px');
+    if (!at.height) return;
+    for (const m of document.querySelectorAll('.screen .main, .screen .stack button')) {
+      const b = m.getBoundingClientRect();
+      if (b.height && b.bottom > at.top && b.top < at.bottom)
+        scrollBy({ top: b.bottom - at.top + 8, behavior: 'instant' });
+    }
+  }).observe(el);

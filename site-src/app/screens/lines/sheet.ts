@@ -1,0 +1,64 @@
+// The sheet of the lines at work: it is painted after each drawing, and follows fingers and keys.
+import { watch } from '../../marking/gesture.ts';
+import { paint, unpaint } from '../../marking/paint.ts';
+import { Sheet } from '../../marking/sheet.ts';
+import * as practice from '../../practice/practice.ts';
+import type { Practice } from '../../practice/practice.ts';
+import type { Verse } from '../../types.ts';
+import { colours } from './colours.ts';
+import { keys } from './keys.ts';
+import { drawOver } from './over.ts';
+
+let laid: { el: HTMLElement; verses: Verse[]; sheet: Sheet } | undefined;
+let resized: ResizeObserver | undefined;
+
+/** Colours the letters and draws what lies over them. */
+export function paintLines() {
+  const p = practice.get();
+  const el = document.querySelector<HTMLElement>('[data-t=passage]');
+  if (!p || !el) return;
+  if (laid?.el !== el || laid.verses !== p.verses) lay(el, p);
+  paint(laid!.sheet, el, colours(p));
+  drawOver(p, laid!.sheet, el.querySelector<HTMLElement>('.layer')!);
+}
+
+/** Begins to follow lines that were drawn for the first time. */
+function lay(el: HTMLElement, p: Practice) {
+  const sheet = new Sheet();
+  for (const word of el.querySelectorAll<HTMLElement>('.w'))
+    sheet.add(Number(word.dataset.v), Number(word.dataset.w), word, p.verses);
+  laid = { el, verses: p.verses, sheet };
+  follow(el, sheet);
+  keys(el, sheet, paintLines);
+  sheet.whenFont(el.textContent, paintLines);
+  // Letters move when the lines are laid anew: by a turned phone or a setting.
+  let size = '';
+  resized?.disconnect();
+  resized = new ResizeObserver(([e]) => {
+    const now = `${e!.contentRect.width} ${e!.contentRect.height}`;
+    if (size && size !== now) paintLines();
+    size = now;
+  });
+  resized.observe(el);
+}
+
+function follow(el: HTMLElement, sheet: Sheet) {
+  let adding = true;
+  watch(el, sheet, {
+    tap: practice.choose,
+    hold: (v, w) => practice.set({ open: { v, w } }),
+    stroke: (at, first) => {
+      const p = practice.get();
+      if (p?.draft.phase !== 'find' || p.ask) return;
+      if (first) adding = !practice.marked(p, at);
+      practice.mark(at, adding, first);
+    },
+  });
+}
+
+/** The lines are left. */
+export function leaveSheet() {
+  resized?.disconnect();
+  laid = undefined;
+  unpaint();
+}

@@ -1,0 +1,115 @@
+// The lines themselves: every verse, its words, and the places where one may stop.
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { guard } from 'lit-html/directives/guard.js';
+import { t } from '../../i18n.ts';
+import * as practice from '../../practice/practice.ts';
+import type { Practice } from '../../practice/practice.ts';
+import * as state from '../../state.ts';
+import { opens } from '../../text/data.ts';
+import { lined } from '../../text/lined.ts';
+import { linesName } from '../../text/names.ts';
+import type { Stops } from '../../text/stops.ts';
+import type { Verse, Word } from '../../types.ts';
+
+const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
+
+/** The sheet of the lines, with the layer for what lies over them. */
+export function sheetOf(p: Practice) {
+  const { from, to } = p.draft.lines;
+  return html`<div
+    class="sheet"
+    data-ink=${p.rule ? `f-${p.rule.family}` : nothing}
+    role="application"
+    tabindex="0"
+    data-t="passage"
+    aria-describedby="keys-help"
+    aria-label=${linesName(state.get().catalogue.surahs, from, to)}
+  >
+    <div class="text" lang="ar" dir="rtl">${guard([p.verses, p.draft.stops], () => verses(p))}</div>
+    <div class="glass" aria-hidden="true"></div>
+    <div class="layer" aria-hidden="true"></div>
+  </div>`;
+}
+
+function verses(p: Practice) {
+  const now = practice.stops(p);
+  return p.verses.map(
+    (verse, v) =>
+      html`${heading(p, verse, v)}<span
+          class="verse"
+          data-t="verse-${verse.s}-${verse.a}"
+          data-ref="${verse.s}:${verse.a}"
+          >${runs(verse).map((run, i) => [i ? ' ' : nothing, runOf(run, verse, v, now)])}</span
+        > `,
+  );
+}
+
+/** A surah's name where the lines cross into another, and what is read before its first verse. */
+function heading(p: Practice, verse: Verse, v: number) {
+  const { from, to } = p.draft.lines;
+  const named = from.s !== to.s && (verse.a === 1 || v === 0);
+  const before = p.basmala && verse.a === 1 && opens(verse.s);
+  const surah = state.get().catalogue.surahs[verse.s - 1]!.ar;
+  return [
+    named ? html`<span class="surah">${surah}</span>` : nothing,
+    before ? html`<span class="basmala" data-t="basmala">${p.basmala}</span>` : nothing,
+  ];
+}
+
+/** Words that stand together: those under one line of a prostration, else each alone. */
+interface Run {
+  lined: boolean;
+  words: number[];
+}
+
+function runs(verse: Verse): Run[] {
+  const out: Run[] = [];
+  verse.words.forEach((word, w) => {
+    const last = out.at(-1);
+    if (word.lined && last?.lined) last.words.push(w);
+    else out.push({ lined: !!word.lined, words: [w] });
+  });
+  return out;
+}
+
+function runOf(run: Run, verse: Verse, v: number, now: Stops) {
+  const words = run.words.map((w, i) => [i ? ' ' : nothing, place(verse, v, w, now)]);
+  return run.lined
+    ? html`<span role="group" aria-label=${t('lines.lined')}>${words}</span>`
+    : words;
+}
+
+/** A word with the place to stop after it, if there is one: a line must not begin with its sign. */
+function place(verse: Verse, v: number, w: number, now: Stops): TemplateResult {
+  const last = w === verse.words.length - 1;
+  const word = wordOf(verse.words, v, w);
+  if (!last && !now.movable(v, w)) return word;
+  return html`<span class="with-stop">${word}${stop(verse, v, w, now)}</span>`;
+}
+
+/** The word is one text node, as the source has it: ranges of letters are laid over it. */
+const wordOf = (words: Word[], v: number, w: number) =>
+  html`<span
+    class="w${lined(words, w)}"
+    role="button"
+    tabindex="-1"
+    data-v=${v}
+    data-w=${w}
+    .textContent=${words[w]!.text}
+  ></span>`;
+
+function stop(verse: Verse, v: number, w: number, now: Stops) {
+  const end = w === verse.words.length - 1 && !verse.open;
+  const what = t(now.after(v, w) ? 'stop.stops' : 'stop.reads-on');
+  return html`<button
+    class=${end ? 'stop end' : 'stop'}
+    ?disabled=${!now.movable(v, w)}
+    data-t="stop-${verse.s}-${verse.a}-${w}"
+    aria-pressed=${now.after(v, w)}
+    aria-label=${t(end ? 'stop.end' : 'stop.sign', { a: verse.a, what })}
+    title=${what}
+    @click=${() => practice.moveStop(v, w)}
+  >
+    ${end ? digits.format(verse.a) : nothing}
+  </button>`;
+}
