@@ -69,7 +69,7 @@ func edition(t testing.TB, changes []change) []bundle.File {
 func changedProject(t testing.TB, changes []change, besides ...string) string {
 	t.Helper()
 	dir := t.TempDir()
-	dirs := []string{"rules-content", "LICENSES", "site-src/app", "site-src/fonts", "site-src/icons", "site-src/pages", "site-src/strings", "site-src/style"}
+	dirs := []string{"rules-content", "LICENSES", "site-src/app", "site-src/fonts", "site-src/icons", "site-src/pages", "site-src/strings", "site-src/style", "site-src/vendor"}
 	for _, d := range append(dirs, besides...) {
 		if err := os.CopyFS(filepath.Join(dir, d), os.DirFS(filepath.Join(root, d))); err != nil {
 			t.Fatal(err)
