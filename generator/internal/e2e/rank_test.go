@@ -9,9 +9,10 @@ import (
 // planScript has the browser's planner and the passage index of the built site in it, but no
 // screen.
 const planScript = `
-import { loadCatalogue } from "./text/data.ts";
+import { dataFile, loadCatalogue } from "./text/data.ts";
+import { verified } from "./text/fetch.ts";
 import { course } from "./plan/child.ts";
-import { loadPhrases } from "./plan/load.ts";
+import { Phrases } from "./plan/phrases.ts";
 import { rank } from "./plan/rank.ts";
 
 let c, x;
@@ -19,9 +20,8 @@ globalThis.plan = {
   async start() {
     const html = await (await fetch("index.html")).text();
     const { catalogue, sha } = new DOMParser().parseFromString(html, "text/html").documentElement.dataset;
-    document.documentElement.dataset.catalogue = catalogue;
     c = await loadCatalogue(catalogue, sha);
-    x = course(await loadPhrases(c), c).x;
+    x = course(new Phrases(await verified(dataFile(c.passages), c.passagesSha)), c).x;
   },
   /** Milliseconds for one ranking of the whole text; k chooses the rule and the place. */
   time(k) {

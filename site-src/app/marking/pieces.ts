@@ -2,7 +2,6 @@
 // word cut to one letter where a range cannot colour that letter alone. All of it hangs on the
 // word's baseline and is measured in letter sizes (em), so it stays right when the lines are laid
 // anew, enlarged or printed.
-import { h } from '../dom.ts';
 import { stands } from '../text/letters.ts';
 import type { Word } from '../types.ts';
 import { ranges } from './highlights.ts';
@@ -55,8 +54,12 @@ const BELOW = 46;
 const SVG = 'http://www.w3.org/2000/svg';
 const em = (n: number) => `${Math.round(n * 1000) / 1000}em`;
 
-/** A place on a word's baseline, without extent. */
-const hook = () => h('span', { class: 'base', 'aria-hidden': 'true' });
+/** A span of a class. What is drawn here is made by hand: pages of lessons carry no templates. */
+function span(cls: string): HTMLElement {
+  const el = document.createElement('span');
+  el.className = cls;
+  return el;
+}
 
 /**
  * A corner of a copy's cut: so far from the word's right edge, so high over the baseline; in em.
@@ -64,21 +67,15 @@ const hook = () => h('span', { class: 'base', 'aria-hidden': 'true' });
 const corner = (right: number, up: number) => `calc(100% - ${em(right)}) calc(100% - ${em(up)})`;
 
 /** edge is how far right of the hook the word's right edge is, in em. */
-function copy(
-  text: string,
-  { slot, colour, below = -0.9, above = 1.7 }: Copy,
-  edge: number,
-): HTMLElement {
-  const from = slot.at - 0.02,
-    to = slot.at + slot.wide + 0.02;
-  const cut = [corner(from, above), corner(from, below), corner(to, below), corner(to, above)].join(
-    ',',
-  );
-  return h('span', {
-    class: 'again',
-    'data-text': text,
-    style: `color:${colour};right:${em(-edge)};clip-path:polygon(${cut})`,
-  });
+function copy(text: string, c: Copy, edge: number): HTMLElement {
+  const { slot, colour, below = -0.9, above = 1.7 } = c;
+  const from = slot.at - 0.02;
+  const to = slot.at + slot.wide + 0.02;
+  const cut = [corner(from, above), corner(from, below), corner(to, below), corner(to, above)];
+  const el = span('again');
+  el.dataset.text = text;
+  el.style.cssText = `color:${colour};right:${em(-edge)};clip-path:polygon(${cut.join()})`;
+  return el;
 }
 
 /**
@@ -86,25 +83,26 @@ function copy(
  * they stand under, so that it never makes a page wider.
  */
 function drawing(strokes: Stroke[], edge: number): SVGElement {
-  const svg = document.createElementNS(SVG, 'svg'),
-    paths = new Map<string, { d: string; s: Stroke }>();
-  const xs: number[] = [],
-    ys: number[] = [];
+  const svg = document.createElementNS(SVG, 'svg');
+  const paths = new Map<string, { d: string; s: Stroke }>();
+  const xs: number[] = [];
+  const ys: number[] = [];
   for (const s of strokes) {
-    const key = `${s.sign} ${s.colour}`,
-      one = paths.get(key) ?? { d: '', s };
-    const x = 100 * (edge - s.slot.at - s.slot.wide),
-      y = s.over === undefined ? BELOW : -100 * s.over - DEEP;
+    const key = `${s.sign} ${s.colour}`;
+    const one = paths.get(key) ?? { d: '', s };
+    const x = 100 * (edge - s.slot.at - s.slot.wide);
+    const y = s.over === undefined ? BELOW : -100 * s.over - DEEP;
     one.d += path(s.sign, x, y, 100 * s.slot.wide);
     paths.set(key, one);
     xs.push(x, x + 100 * s.slot.wide);
     ys.push(y, y + DEEP);
   }
-  const [x, y] = [Math.min(...xs), Math.min(...ys)],
-    [wide, high] = [Math.max(...xs) - x, Math.max(...ys) - y];
+  const [x, y] = [Math.min(...xs), Math.min(...ys)];
+  const [wide, high] = [Math.max(...xs) - x, Math.max(...ys) - y];
   svg.setAttribute('class', 'signs');
   svg.setAttribute('viewBox', `${x} ${y} ${wide} ${high}`);
-  svg.style.cssText = `left:${em(x / 100)};top:${em(y / 100)};width:${em(wide / 100)};height:${em(high / 100)}`;
+  const [left, top, width, height] = [x, y, wide, high].map((n) => em(n / 100));
+  svg.style.cssText = `left:${left};top:${top};width:${width};height:${height}`;
   for (const { d, s } of paths.values()) svg.append(stroke(d, s.sign, s.colour));
   return svg;
 }
@@ -116,20 +114,17 @@ export function bits(
   again: Inked['again'],
   m: Measure,
 ): HTMLElement {
-  const base = hook(),
-    strokes: Stroke[] = [];
-  for (const { l, colour = 'var(--ink)' } of again)
-    base.append(
-      copy(
-        word.text,
-        { slot: m.slot(l), colour, ...(stands(word, l) ? { below: m.crown(l) + 0.02 } : {}) },
-        m.edge,
-      ),
-    );
+  const base = span('base'); // a place on the baseline, without extent
+  base.ariaHidden = 'true';
+  for (const { l, colour = 'var(--ink)' } of again) {
+    const cut = stands(word, l) ? { below: m.crown(l) + 0.02 } : {};
+    base.append(copy(word.text, { slot: m.slot(l), colour, ...cut }, m.edge));
+  }
+  const strokes: Stroke[] = [];
   for (const { l, look } of shapes) {
     const over = stands(word, l);
-    if (!over || m.top || !shapes.some((x) => x.l === l - 1))
-      strokes.push({ slot: m.slot(l), ...look, ...(over && m.top ? { over: m.top(l) } : {}) });
+    if (over && !m.top && shapes.some((x) => x.l === l - 1)) continue;
+    strokes.push({ slot: m.slot(l), ...look, ...(over && m.top ? { over: m.top(l) } : {}) });
   }
   if (strokes.length) base.append(drawing(strokes, m.edge));
   return base;

@@ -74,7 +74,7 @@ export function leave() {
 export function set(patch: Partial<Practice>) {
   const was = get();
   if (!was) return;
-  const practice = { ...was, ...patch };
+  const practice = { ...was, opening: false, ...patch };
   state.set({ practice });
   if (practice.draft !== was.draft) save();
 }

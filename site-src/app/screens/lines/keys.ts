@@ -1,7 +1,7 @@
 // The keyboard on the lines. Left is on, right is back; with Ctrl or Alt by words; up and down by
 // lines.
 import { t } from '../../i18n.ts';
-import { byLetter, byLine, byWord } from '../../marking/move.ts';
+import { byLetter, byLine, byWord } from './move.ts';
 import type { Sheet } from '../../marking/sheet.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';

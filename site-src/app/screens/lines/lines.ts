@@ -96,7 +96,7 @@ async function open(want: Lines) {
     if (mine !== visit) return;
     practice.begin(catalogue, text, before, kept ? fitted(kept, text) : fresh(who, want));
     // The letters come first; what is around them a moment later.
-    requestAnimationFrame(() => setTimeout(() => practice.set({ opening: false })));
+    requestAnimationFrame(() => setTimeout(() => practice.set({})));
     // For the place after the session, which can do without.
     setTimeout(() => {
       if (mine === visit) loadCourse().catch(() => undefined);

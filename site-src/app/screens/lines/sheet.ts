@@ -1,5 +1,5 @@
 // The sheet of the lines at work: it is painted after each drawing, and follows fingers and keys.
-import { watch } from '../../marking/gesture.ts';
+import { watch } from './gesture.ts';
 import { paint, unpaint } from '../../marking/paint.ts';
 import { Sheet } from '../../marking/sheet.ts';
 import * as practice from '../../practice/practice.ts';

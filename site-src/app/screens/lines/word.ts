@@ -1,7 +1,7 @@
 // Opens and closes the enlarged word as the state says.
 import { look } from '../../colour/ink.ts';
 import { t } from '../../i18n.ts';
-import { type Zoom, zoom } from '../../marking/zoom.ts';
+import { type Zoom, zoom } from './zoom.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 

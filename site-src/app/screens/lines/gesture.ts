@@ -1,6 +1,6 @@
 // A finger, pen or mouse on the lines: a tap, a stroke along a word, or a word held for a moment.
-import type { Place } from '../types.ts';
-import type { Sheet } from './sheet.ts';
+import type { Place } from '../../types.ts';
+import type { Sheet } from '../../marking/sheet.ts';
 
 export interface Hands {
   tap: (p: Place) => void;

@@ -1,7 +1,7 @@
 // Moves the place of the keyboard: by letter, by word, by line. In Arabic the next letter stands on
 // the left.
-import type { Place, Verse } from '../types.ts';
-import { Sheet } from './sheet.ts';
+import type { Place, Verse } from '../../types.ts';
+import { Sheet } from '../../marking/sheet.ts';
 
 function words(vs: Verse[], p: Place, by: 1 | -1): Place | undefined {
   const w = p.w + by;
