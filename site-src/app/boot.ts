@@ -4,9 +4,9 @@ import { refetch } from './offline/refetch.ts';
 import { rescue } from './offline/rescue.ts';
 
 const $ = (id: string) => document.getElementById(id);
-const boot = $('boot'),
-  tools = $('tools'),
-  TRIED = 'sutur-tried';
+const boot = $('boot');
+const tools = $('tools');
+const TRIED = 'sutur-tried';
 
 /** Shows one of the lines below the buttons. */
 function say(id: string) {

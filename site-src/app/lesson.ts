@@ -17,19 +17,19 @@ early();
  */
 function colour(figure: HTMLElement, n: number) {
   const text = figure.querySelector<HTMLElement>('.ayah') ?? figure;
-  const sheet = new Sheet(),
-    spans: Span[] = [],
-    els = new Map(
-      [...text.querySelectorAll<HTMLElement>('.w')].map((w) => [Number(w.dataset.w), w]),
-    );
+  const sheet = new Sheet();
+  const spans: Span[] = [];
+  const els = new Map(
+    [...text.querySelectorAll<HTMLElement>('.w')].map((w) => [Number(w.dataset.w), w]),
+  );
   const all = [...els].map(([i, el]) => ({ i, el, word: words(el.textContent)[0]! }));
   for (const x of all) sheet.put({ v: 0, w: x.i, el: x.el, node: textOf(x.el), word: x.word });
   for (const m of (figure.dataset.marks ?? '').matchAll(/(\d+)\.(\d+):/g)) {
-    const w = Number(m[1]),
-      l = Number(m[2]),
-      el = els.get(w);
-    const set = el?.closest('mark') ?? el?.querySelector('mark'),
-      family = /(?:^|\s)f-([\w-]+)/.exec(set?.className ?? '')?.[1];
+    const w = Number(m[1]);
+    const l = Number(m[2]);
+    const el = els.get(w);
+    const set = el?.closest('mark') ?? el?.querySelector('mark');
+    const family = /(?:^|\s)f-([\w-]+)/.exec(set?.className ?? '')?.[1];
     if (!el || !family) continue;
     spans.push({ v: 0, w, l, ...familyLook(family, form(family)) });
     set?.classList.add('by-letter');
@@ -50,16 +50,16 @@ function textOf(el: HTMLElement): Text {
 document.querySelectorAll<HTMLElement>('[data-marks]').forEach(colour);
 
 // The app's link to a lesson carries the address of the lines after its #.
-const back = document.querySelector<HTMLElement>('.back'),
-  link = back?.querySelector('a');
+const back = document.querySelector<HTMLElement>('.back');
+const link = back?.querySelector('a');
 if (back && link && /^#\/lines\?[\w=:&-]+$/.test(location.hash)) {
   link.href += location.hash;
   back.hidden = false;
 }
 
 // These pages have no place to say how far it is: the app says it.
-const quiet = () => undefined,
-  idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
+const quiet = () => undefined;
+const idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
 idle(() =>
   keep(new URL('../sw.js', import.meta.url).href, { kept: quiet, newer: quiet, noRoom: quiet }),
 );

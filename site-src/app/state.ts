@@ -3,7 +3,7 @@
 import type { Closed } from './store/closed.ts';
 import type { Kept } from './store/store.ts';
 import type { Kept as Offline } from './offline/offline.ts';
-import type { Course } from './plan/child.ts';
+import type { Course } from './plan/course.ts';
 import type { Practice } from './practice/practice.ts';
 import type { Name, Screen } from './screens/screen.ts';
 import type { TextError } from './text/fetch.ts';

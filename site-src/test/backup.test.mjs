@@ -7,7 +7,7 @@ import {
   LARGEST,
   parse,
   write,
-} from '../node_modules/.out/app/log/backup.js';
+} from '../node_modules/.out/app/record/backup.js';
 
 const t = '2026-03-01T10:00:00.000Z';
 const learner = {

@@ -1,8 +1,9 @@
 // The planner on a text of two short surahs: orders, places, what is joined to a learner.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { week } from '../node_modules/.out/app/log/week.js';
-import { Child, course, dayNumber } from '../node_modules/.out/app/plan/child.js';
+import { week } from '../node_modules/.out/app/record/week.js';
+import { Child } from '../node_modules/.out/app/plan/child.js';
+import { course, dayNumber } from '../node_modules/.out/app/plan/course.js';
 import { order as rulesInOrder } from '../node_modules/.out/app/plan/ladder.js';
 import { mayMove, order } from '../node_modules/.out/app/plan/next.js';
 import { Phrases } from '../node_modules/.out/app/plan/phrases.js';

@@ -2,7 +2,7 @@
 // the tests run.
 import { readdirSync, readFileSync } from 'node:fs';
 import { gunzipSync } from 'node:zlib';
-import { course } from '../node_modules/.out/app/plan/child.js';
+import { course } from '../node_modules/.out/app/plan/course.js';
 import { Phrases } from '../node_modules/.out/app/plan/phrases.js';
 
 const data = new URL('../node_modules/.site/data/', import.meta.url),

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { totals } from '../node_modules/.out/app/log/totals.js';
+import { totals } from '../node_modules/.out/app/record/totals.js';
 
 const session = (day, hour, rule, found, missed) => ({
   day,

@@ -11,7 +11,7 @@ import (
 const planScript = `
 import { dataFile, loadCatalogue } from "./text/data.ts";
 import { verified } from "./text/fetch.ts";
-import { course } from "./plan/child.ts";
+import { course } from "./plan/course.ts";
 import { Phrases } from "./plan/phrases.ts";
 import { rank } from "./plan/rank.ts";
 

@@ -34,10 +34,10 @@ function calm() {
 }
 
 async function save(d: Draft, r: Result, outcome: Outcome): Promise<boolean> {
-  const c = state.get().catalogue,
-    who = state.get().learners.find((l) => l.id === d.learner);
-  const at = new Date().toISOString(),
-    { id, lines, marks, stops, helped } = d;
+  const c = state.get().catalogue;
+  const who = state.get().learners.find((l) => l.id === d.learner);
+  const at = new Date().toISOString();
+  const { id, lines, marks, stops, helped } = d;
   const session: Session = {
     id,
     learner: d.learner,
@@ -54,13 +54,13 @@ async function save(d: Draft, r: Result, outcome: Outcome): Promise<boolean> {
     helped,
     outcome,
   };
-  const held = child(),
-    plan = held?.learner.id === d.learner ? held : undefined,
-    was = who?.place ?? lines.from;
+  const held = child();
+  const plan = held?.learner.id === d.learner ? held : undefined;
+  const was = who?.place ?? lines.from;
   const place = plan ? moved(plan, lines) : (after(c, lines.to) ?? was);
   // A rule met for the first time is taught from today on, with the others of its lesson.
-  const known = new Set(state.taughtOf(d.learner).map((x) => x.rule)),
-    index = c.rules.findIndex((x) => x.id === lines.rule);
+  const known = new Set(state.taughtOf(d.learner).map((x) => x.rule));
+  const index = c.rules.findIndex((x) => x.id === lines.rule);
   const unit = units(c)
     .find((u) => u.rules.includes(index))
     ?.rules.map((x) => c.rules[x]!.id) ?? [lines.rule];
@@ -72,8 +72,8 @@ async function save(d: Draft, r: Result, outcome: Outcome): Promise<boolean> {
           .map((rule) => ({ learner: d.learner, rule, since: session.day, known: '' }));
   if (!(await keep(() => store.saveSession(session, d.at, place, added)))) return false;
   location.hash = '#/today';
-  const there = state.get().sessions.some((s) => s.id === id),
-    undo = { label: t('undo'), run: () => void back(d, { was, now: place }, added) };
+  const there = state.get().sessions.some((s) => s.id === id);
+  const undo = { label: t('undo'), run: () => void back(d, { was, now: place }, added) };
   state.set({
     notice: there ? { text: t('end.saved'), action: undo } : { text: t('end.gone'), hold: true },
   });

@@ -8,8 +8,8 @@ const RECORDS = ['learners', 'sessions', 'taught'] as const;
 /** Runs a write and reads anew what it changed; says so plainly when the device did not keep it. */
 export async function keep(write: () => Promise<Table[]>): Promise<boolean> {
   try {
-    const tables = await write(),
-      changed = RECORDS.filter((t) => tables.includes(t));
+    const tables = await write();
+    const changed = RECORDS.filter((t) => tables.includes(t));
     // Settings are in the state already, and may have changed once more meanwhile.
     if (changed.length) take(await store.all([...changed]));
     state.set({ kept: true });

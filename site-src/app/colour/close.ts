@@ -109,8 +109,8 @@ const write = (rgb: Triple) =>
 
 /** How far apart two colours are as view i sees them (deltaEOK). */
 export function difference(a: string, b: string, i: number): number {
-  const x = seen(a, i),
-    y = seen(b, i);
+  const x = seen(a, i);
+  const y = seen(b, i);
   return Math.hypot(x[0] - y[0], x[1] - y[1], x[2] - y[2]);
 }
 
@@ -119,8 +119,8 @@ export function difference(a: string, b: string, i: number): number {
  * too close.
  */
 export function tooClose(a: string, b: string): { which: Eyes; diff: number; close: boolean } {
-  let which: Eyes = 'full colour',
-    diff = Infinity;
+  let which: Eyes = 'full colour';
+  let diff = Infinity;
   VIEWS.forEach((v, i) => {
     const d = difference(a, b, i);
     if (i === 0 || d < diff - ROUNDING) {
@@ -138,8 +138,8 @@ export const luminance = (hex: string) => {
 
 /** WCAG 2's contrast ratio, 1 to 21; text wants 4.5. */
 export function contrast(a: string, b: string): number {
-  const x = luminance(a) + 0.05,
-    y = luminance(b) + 0.05;
+  const x = luminance(a) + 0.05;
+  const y = luminance(b) + 0.05;
   return Math.max(x, y) / Math.min(x, y);
 }
 

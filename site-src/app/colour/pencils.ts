@@ -49,18 +49,18 @@ export type Trouble =
  */
 export function troubles({ families, themes }: Catalogue, own: Pencils = {}): Trouble[] {
   const { paper, ink } = themes.light;
-  const colours = onPaper(families, own),
-    out: Trouble[] = [],
-    chosen = (f: Family) => colours.get(f.id) !== f.light;
+  const colours = onPaper(families, own);
+  const out: Trouble[] = [];
+  const chosen = (f: Family) => colours.get(f.id) !== f.light;
   families.forEach((f, i) => {
     const mine = colours.get(f.id)!;
     if (chosen(f) && tooClose(mine, ink).close) out.push({ kind: 'ink', a: f.id });
     if (chosen(f) && contrast(mine, paper) < FAINT) out.push({ kind: 'faint', a: f.id });
     for (const g of families.slice(i + 1)) {
       if (!chosen(f) && !chosen(g)) continue;
-      const other = colours.get(g.id)!,
-        near = tooClose(mine, other),
-        sameForm = f.form === g.form;
+      const other = colours.get(g.id)!;
+      const near = tooClose(mine, other);
+      const sameForm = f.form === g.form;
       if (difference(mine, other, 0) < CLOSE_BELOW)
         out.push({ kind: 'pair', a: f.id, b: g.id, which: VIEWS[0]!.name, sameForm });
       else if (near.close && sameForm)
@@ -75,9 +75,9 @@ export function troubles({ families, themes }: Catalogue, own: Pencils = {}): Tr
  * always light. Empty for none.
  */
 export function styles({ families, themes }: Catalogue, own: Pencils = {}): string {
-  const mine = families.filter((f) => valid(own[f.id])),
-    list = (of: (hex: string) => string) =>
-      mine.map((f) => `--c-${f.id}:${of(own[f.id]!)}`).join(';');
+  const mine = families.filter((f) => valid(own[f.id]));
+  const list = (of: (hex: string) => string) =>
+    mine.map((f) => `--c-${f.id}:${of(own[f.id]!)}`).join(';');
   if (!mine.length) return '';
   const dark = list((hex) => forDark(hex, themes.dark.paper));
   return `:root,.leaf{${list((hex) => hex)}}@media screen and (prefers-color-scheme:dark){:root:not([data-theme=light]){${dark}}}@media screen{:root[data-theme=dark]{${dark}}}`;

@@ -58,14 +58,14 @@ export function check(
   s: Lengths,
   details: Detail[],
 ): Result {
-  const all = places(verses, [index], stops),
-    out: Result = { found: [], missed: [], extra: [] };
+  const all = places(verses, [index], stops);
+  const out: Result = { found: [], missed: [], extra: [] };
   const used = new Set<Mark>(marks.filter((m) => all.some((h) => on(m, h.v, h.e))));
   for (const { v, e } of all) {
     const here = marks.filter((m) => on(m, v, e));
     if (here.length) {
-      const { want, also } = counts(rule, e, s, details[e.detail], stops.after(v, e.w)),
-        mark = here.find((m) => m.count) ?? here[0]!;
+      const { want, also } = counts(rule, e, s, details[e.detail], stops.after(v, e.w));
+      const mark = here.find((m) => m.count) ?? here[0]!;
       const count =
         !mark.count || !want
           ? 'none'

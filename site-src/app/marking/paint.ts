@@ -15,8 +15,8 @@ const forced = matchMedia('(forced-colors: active)');
  * words slower.
  */
 function allow(el: HTMLElement, names: Iterable<string>) {
-  const had = el.dataset.ink?.split(' ') ?? [],
-    more = [...names].filter((n) => !had.includes(n));
+  const had = el.dataset.ink?.split(' ') ?? [];
+  const more = [...names].filter((n) => !had.includes(n));
   if (more.length) el.dataset.ink = [...had, ...more].join(' ');
 }
 
@@ -52,18 +52,18 @@ function rangeOf(node: Text, { from, to }: { from: number; to: number }): Range 
  * sheets apart.
  */
 export function paint(sheet: Sheet, root: HTMLElement, spans: Span[], owner = 'lines') {
-  const byWord = new Map<Shown, Span[]>(),
-    byName: Ranges = new Map(),
-    coloured = ranges && !forced.matches;
+  const byWord = new Map<Shown, Span[]>();
+  const byName: Ranges = new Map();
+  const coloured = ranges && !forced.matches;
   for (const p of spans) {
-    const s = sheet.word(p.v, p.w),
-      own = s && byWord.get(s);
+    const s = sheet.word(p.v, p.w);
+    const own = s && byWord.get(s);
     if (own) own.push(p);
     else if (s) byWord.set(s, [p]);
   }
   for (const s of sheet.shown) {
-    const own = byWord.get(s) ?? [],
-      ink = inked(s.word, own);
+    const own = byWord.get(s) ?? [];
+    const ink = inked(s.word, own);
     refresh(s, own, ink, coloured);
     if (coloured) for (const r of ink.ranges) add(byName, r.name, rangeOf(s.node, r));
   }

@@ -29,8 +29,8 @@ const FONT = '16px "Scheherazade New"';
  * How far a letter's box reaches over and under the baseline, in em: engines give boxes of
  * different heights.
  */
-const UP = 1,
-  DOWN = 0.5;
+const UP = 1;
+const DOWN = 0.5;
 
 export class Sheet {
   readonly shown: Shown[] = [];
@@ -67,8 +67,8 @@ export class Sheet {
   /** Letters l to l+n-1 of a word as a range over its untouched text. */
   static range(s: Shown, l: number, n = 1): Range | undefined {
     if (!s.word.letters[l] || !s.word.letters[l + n - 1]) return undefined;
-    const r = new Range(),
-      { from, to } = cluster(s.word, l, n);
+    const r = new Range();
+    const { from, to } = cluster(s.word, l, n);
     r.setStart(s.node, from);
     r.setEnd(s.node, to);
     return r;
@@ -87,8 +87,8 @@ export class Sheet {
     if (l > 0 && stands(s.word, l)) return Sheet.across(s, l - 1);
     // Lam and alif are one form, of which each has a half; engines differ in what they say of
     // either alone.
-    const lam = lamAlif(s.word, l),
-      alif = lamAlif(s.word, l - 1);
+    const lam = lamAlif(s.word, l);
+    const alif = lamAlif(s.word, l - 1);
     const r =
       Sheet.range(s, alif ? l - 1 : l, lam || alif ? 2 : 1)?.getBoundingClientRect() ??
       s.el.getBoundingClientRect();
@@ -98,15 +98,15 @@ export class Sheet {
 
   /** Where a letter stands in its word, in em. */
   static slot(s: Shown, l: number): Slot {
-    const { left, right } = Sheet.across(s, l),
-      size = Sheet.em(s);
+    const { left, right } = Sheet.across(s, l);
+    const size = Sheet.em(s);
     return { at: (s.el.getBoundingClientRect().right - right) / size, wide: (right - left) / size };
   }
 
   /** Where a letter stands on screen. */
   static box(s: Shown, l: number): Box {
-    const size = Sheet.em(s),
-      base = Sheet.base(s);
+    const size = Sheet.em(s);
+    const base = Sheet.base(s);
     return { ...Sheet.across(s, l), top: base - UP * size, bottom: base + DOWN * size };
   }
 
@@ -114,8 +114,8 @@ export class Sheet {
    * The height on screen of a word's baseline: its line is evenly led around the font's own height.
    */
   static base(s: Shown): number {
-    const r = s.el.getBoundingClientRect(),
-      middle = (r.top + r.bottom) / 2;
+    const r = s.el.getBoundingClientRect();
+    const middle = (r.top + r.bottom) / 2;
     if (!pen) return middle;
     pen.font = getComputedStyle(s.el).font;
     const m = pen.measureText(' ');
@@ -148,8 +148,8 @@ export class Sheet {
   }
 
   private nearest(x: number, y: number): Shown | undefined {
-    let best: Shown | undefined,
-      least = 40;
+    let best: Shown | undefined;
+    let least = 40;
     for (const s of this.shown) {
       const r = s.el.getBoundingClientRect();
       const d = Math.hypot(
@@ -174,12 +174,12 @@ export class Sheet {
     const own = el && this.word(Number(el.dataset.v), Number(el.dataset.w));
     const s = own?.el === el && own ? own : this.nearest(x, y);
     if (!s) return undefined;
-    let l = 0,
-      least = Infinity;
+    let l = 0;
+    let least = Infinity;
     s.word.letters.forEach((_, i) => {
       if (stands(s.word, i)) return;
-      const b = Sheet.across(s, i),
-        d = Math.max(b.left - x, 0, x - b.right);
+      const b = Sheet.across(s, i);
+      const d = Math.max(b.left - x, 0, x - b.right);
       const tie = Math.abs((b.left + b.right) / 2 - x) / 1e4;
       if (d + tie < least) {
         least = d + tie;

@@ -53,8 +53,8 @@ export function inked(word: Word, spans: Span[], every = false): Inked {
   const look = (l: number) => spans.find((s) => s.l === l);
   const halves = (l: number) => lamAlif(word, l) && look(l)?.colour !== look(l + 1)?.colour;
   word.letters.forEach((_, l) => {
-    const mine = look(l),
-      over = stands(word, l);
+    const mine = look(l);
+    const over = stands(word, l);
     if (mine) out.shapes.push({ l, look: mine });
     if (halves(l) || halves(l - 1) || (over ? mine?.colour !== look(l - 1)?.colour : every && mine))
       out.again.push({ l, colour: mine?.colour });

@@ -23,15 +23,15 @@ type Message = Kept & { update?: boolean };
 /**
  * Waits (ms) before something is tried again by itself: the first, and the longest after doubling.
  */
-const FIRST = 15_000,
-  LONGEST = 600_000;
+const FIRST = 15_000;
+const LONGEST = 600_000;
 
-let on: Reports | undefined,
-  script = '',
-  wait = FIRST,
-  timer = 0,
-  asked = false,
-  last: Kept['kind'] = 'unknown';
+let on: Reports | undefined;
+let script = '';
+let wait = FIRST;
+let timer = 0;
+let asked = false;
+let last: Kept['kind'] = 'unknown';
 
 function report(k: Kept) {
   clearTimeout(timer);

@@ -39,13 +39,13 @@ function plain(x: unknown): unknown {
 export async function rescue(): Promise<boolean> {
   const db = await open();
   if (!db) return false;
-  const now = new Date(),
-    file: Record<string, unknown> = {
-      format: 'sutur-backup',
-      v: db.version,
-      saved: now.toISOString(),
-      unchecked: true,
-    };
+  const now = new Date();
+  const file: Record<string, unknown> = {
+    format: 'sutur-backup',
+    v: db.version,
+    saved: now.toISOString(),
+    unchecked: true,
+  };
   let n = 0;
   for (const table of TABLES) {
     const rows = db.objectStoreNames.contains(table) ? await all(db, table) : [];
@@ -54,8 +54,8 @@ export async function rescue(): Promise<boolean> {
   }
   db.close();
   if (!n) return false;
-  const url = URL.createObjectURL(new Blob([JSON.stringify(file)], { type: 'application/json' })),
-    a = document.createElement('a');
+  const url = URL.createObjectURL(new Blob([JSON.stringify(file)], { type: 'application/json' }));
+  const a = document.createElement('a');
   a.href = url;
   a.download = `sutur-${new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10)}.json`;
   a.click();

@@ -18,16 +18,16 @@ const kept = new WeakMap<Phrases, Map<string, All>>();
 
 /** Every passage within the phrases from first to last, found once; see candidates in rank.go. */
 export function all(x: Phrases, first: number, last: number, min: number, max: number): All {
-  const key = `${first} ${last} ${min} ${max}`,
-    mine = kept.get(x) ?? new Map<string, All>();
+  const key = `${first} ${last} ${min} ${max}`;
+  const mine = kept.get(x) ?? new Map<string, All>();
   kept.set(x, mine);
   let out = mine.get(key);
   if (out) return out;
-  const as: number[] = [],
-    bs: number[] = [],
-    starts: number[] = [],
-    from: number[] = [],
-    ends: number[] = [];
+  const as: number[] = [];
+  const bs: number[] = [];
+  const starts: number[] = [];
+  const from: number[] = [];
+  const ends: number[] = [];
   for (let a = first; a <= last; a++) {
     if (!x.mayStart(a)) continue;
     const before = as.length;

@@ -1,11 +1,10 @@
 // Joins what is kept of a learner with the passage index: what the planner's pure functions ask
 // for.
-import type { Catalogue, Entry, Learner, Lines, Ref, Taught } from '../types.ts';
-import { all } from './candidates.ts';
+import type { Entry, Learner, Lines, Ref, Taught } from '../types.ts';
+import { type Course, dayNumber } from './course.ts';
 import { type Begun, type Plan, plan, query, type Reader } from './day.ts';
 import { ahead, refOf, verseOf } from './places.ts';
 import { order } from './next.ts';
-import type { Phrases } from './phrases.ts';
 import { choose, type Passage, type Ranking } from './rank.ts';
 import {
   Alone,
@@ -14,34 +13,16 @@ import {
   knownDay,
   MuchHelp,
   type Practice,
-  rare,
   type Readiness,
   ready,
   SomeHelp,
 } from './ready.ts';
 import { review, type Schedule } from './review.ts';
-import { MAX, MIN, type Query, REST_DAYS } from './score.ts';
-import { type Unit, unitPlaces, units } from './units.ts';
+import { type Query, REST_DAYS } from './score.ts';
+import { unitPlaces } from './units.ts';
 
 /** Pages that count as what the child is about to read. */
 export const PAGES = 5;
-
-/** Days since 1970 of a date YYYY-MM-DD. */
-export const dayNumber = (d: string) => Math.round(Date.parse(`${d}T00:00Z`) / 864e5);
-export const dateOf = (day: number) => new Date(day * 864e5).toISOString().slice(0, 10);
-
-/** All lessons over the text: what is the same for every child. */
-export interface Course {
-  x: Phrases;
-  c: Catalogue;
-  units: Unit[];
-  rare: boolean[];
-}
-
-export function course(x: Phrases, c: Catalogue): Course {
-  all(x, 0, x.n - 1, MIN, MAX); // what the first ranking asks for
-  return { x, c, units: units(c), rare: rare(x.places(0, x.of.length - 2)) };
-}
 
 export type State = 'not-yet' | 'learning' | 'known' | 'due';
 
@@ -72,8 +53,8 @@ export class Child {
     this.sessions = sessions
       .filter((s) => s.learner === learner.id)
       .sort((a, b) => (a.at < b.at ? -1 : 1));
-    const begun = this.begun(taught.filter((t) => t.learner === learner.id)),
-      rules = begun.flatMap((b) => course.units[b.unit]!.rules);
+    const begun = this.begun(taught.filter((t) => t.learner === learner.id));
+    const rules = begun.flatMap((b) => course.units[b.unit]!.rules);
     this.reader = {
       day,
       settled: learner.settled,
@@ -86,8 +67,8 @@ export class Child {
 
   /** A unit is taught when one of its rules is, and called known when all of them are. */
   private begun(taught: Taught[]): Begun[] {
-    const { units: us, c } = this.course,
-      out: Begun[] = [];
+    const { units: us, c } = this.course;
+    const out: Begun[] = [];
     us.forEach((u, unit) => {
       const mine = u.rules
         .map((r) => taught.find((t) => t.rule === c.rules[r]!.id))
@@ -108,14 +89,14 @@ export class Child {
    * are asked for.
    */
   private log(rules: number[]): Practice[] {
-    const { x, c } = this.course,
-      numbers = new Map(c.rules.map((r, i) => [r.id, i])),
-      places = new Map<number, number[]>();
-    let day = '',
-      number = 0; // of the session before: many have the same
+    const { x, c } = this.course;
+    const numbers = new Map(c.rules.map((r, i) => [r.id, i]));
+    const places = new Map<number, number[]>();
+    let day = '';
+    let number = 0; // of the session before: many have the same
     return this.sessions.map((s) => {
-      const [a, b] = this.phrases(s),
-        at = a * x.n + b;
+      const [a, b] = this.phrases(s);
+      const at = a * x.n + b;
       if (s.day !== day) number = dayNumber((day = s.day));
       let counts = places.get(at);
       if (!counts) {
@@ -135,10 +116,10 @@ export class Child {
 
   /** First and last phrase of lines. */
   phrases(l: Pick<Lines, 'from' | 'to'>): [number, number] {
-    const { x } = this.course,
-      at = (r: Ref) => Math.min(Math.max(verseOf(x, r), 0), x.of.length - 2);
-    let a = x.of[at(l.from)]!,
-      b = x.of[at(l.to) + 1]! - 1;
+    const { x } = this.course;
+    const at = (r: Ref) => Math.min(Math.max(verseOf(x, r), 0), x.of.length - 2);
+    let a = x.of[at(l.from)]!;
+    let b = x.of[at(l.to) + 1]! - 1;
     while (l.from.w && a + 1 < x.n && x.verse[a + 1] === x.verse[a] && x.first[a + 1]! <= l.from.w)
       a++;
     while (l.to.w !== undefined && b > a && x.first[b]! > l.to.w) b--;
@@ -182,10 +163,10 @@ export class Child {
   }
 
   standing(unit: number): Standing {
-    const { units: us, rare: few } = this.course,
-      u = us[unit]!,
-      t = this.reader.taught.find((b) => b.unit === unit),
-      log = this.reader.log;
+    const { units: us, rare: few } = this.course;
+    const u = us[unit]!;
+    const t = this.reader.taught.find((b) => b.unit === unit);
+    const log = this.reader.log;
     if (!t) return { unit, state: 'not-yet', since: -1, known: -1, readiness: undefined, due: -1 };
     const known = t.known >= 0 ? t.known : knownDay(u, few, t.since, log, this.criterion);
     const readiness = ready(u, few, t.since, log, this.criterion);
@@ -203,9 +184,9 @@ export class Child {
 
   /** Lines of a passage. Words are named only where it begins or ends within a verse. */
   toLines(p: Pick<Passage, 'a' | 'b'>, rule: string): Lines {
-    const { x } = this.course,
-      from = refOf(x, x.verse[p.a]!),
-      to = refOf(x, x.verse[p.b]!);
+    const { x } = this.course;
+    const from = refOf(x, x.verse[p.a]!);
+    const to = refOf(x, x.verse[p.b]!);
     if (x.first[p.a]! > 0) from.w = x.first[p.a]!;
     if (x.end[p.b] === 1) to.w = x.first[p.b]! + x.words[p.b]! - 1;
     return { rule, from, to };

@@ -29,8 +29,8 @@ export class Channel {
 
   /** Places in the phrases from a to b, both included. */
   places(a: number, b: number): number {
-    const k = this.x.pause[b]!,
-      j = a ? this.x.pause[a - 1]! : -1;
+    const k = this.x.pause[b]!;
+    const j = a ? this.x.pause[a - 1]! : -1;
     return (
       this.sums[b + 1]! -
       this.sums[a]! +
@@ -83,8 +83,8 @@ class Counted {
   }
 
   places(a: number, b: number): number {
-    const k = this.x.pause[b]!,
-      j = a ? this.x.pause[a - 1]! : -1;
+    const k = this.x.pause[b]!;
+    const j = a ? this.x.pause[a - 1]! : -1;
     let n = (k < 0 ? 0 : this.atStop.at(k)) + (j < 0 ? 0 : this.atFrom.at(j));
     for (let p = a; p <= b; p++) n += this.inPhrase.at(p);
     return n;
@@ -106,8 +106,8 @@ export class Tally {
     readable: number[],
     private readonly due: number[],
   ) {
-    const rules = x.counts.map((_, r) => r),
-      later = rules.filter((r) => !readable.includes(r));
+    const rules = x.counts.map((_, r) => r);
+    const later = rules.filter((r) => !readable.includes(r));
     this.all = ofAll.get(x) ?? new Counted(x, rules);
     ofAll.set(x, this.all);
     this.later = 2 * later.length <= rules.length;
@@ -119,8 +119,8 @@ export class Tally {
    * many due rules have one.
    */
   of(a: number, b: number): { total: number; readable: number; due: number } {
-    const total = this.all.places(a, b),
-      part = this.part.places(a, b);
+    const total = this.all.places(a, b);
+    const part = this.part.places(a, b);
     return {
       total,
       readable: this.later ? total - part : part,

@@ -9,19 +9,19 @@ import type { Unit } from './units.ts';
  * known for some time, in lines where others are due too; and when all is taught and nothing due,
  * read on.
  */
-export const Settle = 0,
-  Teach = 1,
-  Practise = 2,
-  Review = 3,
-  ReadOn = 4;
+export const Settle = 0;
+export const Teach = 1;
+export const Practise = 2;
+export const Review = 3;
+export const ReadOn = 4;
 
 /**
  * Days of reading before the first rule; rules that must be due before a session is given to review
  * alone; one session in how many at most is.
  */
-const SETTLE_DAYS = 2,
-  REVIEW_RULES = 3,
-  REVIEW_EVERY = 4;
+const SETTLE_DAYS = 2;
+const REVIEW_RULES = 3;
+const REVIEW_EVERY = 4;
 
 /** A unit that was begun: on which day, and on which the adult called it known, -1 for not yet. */
 export interface Begun {
@@ -61,8 +61,8 @@ export function plan(us: Unit[], few: boolean[], l: Reader, c: Criterion): Plan 
   const known = l.taught.map((t) =>
     t.known >= 0 ? t.known : knownDay(us[t.unit]!, few, t.since, l.log, c),
   );
-  const schedules: Schedule[] = [],
-    since = new Map<number, number>();
+  const schedules: Schedule[] = [];
+  const since = new Map<number, number>();
   let learning = -1;
   l.taught.forEach((t, i) => {
     if (known[i]! < 0) {
@@ -98,8 +98,8 @@ export function plan(us: Unit[], few: boolean[], l: Reader, c: Criterion): Plan 
     return { ...p, do: Review, rule: p.due[0]! };
   }
   if (learning >= 0) {
-    const t = l.taught[learning]!,
-      readiness = ready(us[t.unit]!, few, t.since, l.log, c);
+    const t = l.taught[learning]!;
+    const readiness = ready(us[t.unit]!, few, t.since, l.log, c);
     return { ...p, do: Practise, unit: t.unit, rule: readiness.rule, readiness };
   }
   return nextUnit >= 0 ? { ...p, do: Teach, unit: nextUnit, rule: us[nextUnit]!.rules[0]! } : p;
@@ -107,8 +107,8 @@ export function plan(us: Unit[], few: boolean[], l: Reader, c: Criterion): Plan 
 
 /** Asks for the lines of a plan. A rule of the same unit counts like a due one. */
 export function query(us: Unit[], p: Plan, place: number, used: [number, number][]): Query {
-  const focus = p.rule < 0 ? [] : [p.rule],
-    mine = p.unit < 0 ? [] : us[p.unit]!.rules;
+  const focus = p.rule < 0 ? [] : [p.rule];
+  const mine = p.unit < 0 ? [] : us[p.unit]!.rules;
   const asked = [...new Set([...mine, ...p.due])].filter((r) => !focus.includes(r));
   return {
     focus,

@@ -14,9 +14,9 @@ export class Heap {
   }
 
   pop(): number {
-    const { list } = this,
-      top = list[0]!,
-      n = list.pop()!;
+    const { list } = this;
+    const top = list[0]!;
+    const n = list.pop()!;
     let i = 0;
     for (let down = 1; down < list.length; down = 2 * i + 1) {
       if (down + 1 < list.length && list[down + 1]! > list[down]!) down++;

@@ -14,7 +14,7 @@ export function shown(
   focus: string,
   taught: ReadonlySet<string> | 'all',
 ): number[] {
-  const first = c.rules.filter((r) => r.id === focus),
-    more = order(c).filter((r) => r.id !== focus && (taught === 'all' || taught.has(r.id)));
+  const first = c.rules.filter((r) => r.id === focus);
+  const more = order(c).filter((r) => r.id !== focus && (taught === 'all' || taught.has(r.id)));
   return [...first, ...more].map((r) => c.rules.indexOf(r));
 }

@@ -21,15 +21,15 @@ export function next(us: Unit[], places: number[], taught: boolean[]): Option[] 
  */
 export function order(us: Unit[], chosen: string[]): number[] {
   const ids = new Map(us.map((u, i) => [u.id, i]));
-  const left = [...new Set([...chosen.flatMap((id) => ids.get(id) ?? []), ...us.keys()])],
-    done = us.map(() => false),
-    out: number[] = [];
+  const left = [...new Set([...chosen.flatMap((id) => ids.get(id) ?? []), ...us.keys()])];
+  const done = us.map(() => false);
+  const out: number[] = [];
   while (left.length) {
     const k = Math.max(
-        0,
-        left.findIndex((u) => !missing(us, done, u).length),
-      ),
-      [u] = left.splice(k, 1);
+      0,
+      left.findIndex((u) => !missing(us, done, u).length),
+    );
+    const [u] = left.splice(k, 1);
     done[u!] = true;
     out.push(u!);
   }

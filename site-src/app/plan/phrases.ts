@@ -3,10 +3,10 @@
 // written, under the default stops.
 
 /** What comes after a phrase: no stop at all, a pause sign, a verse's end, a surah's end. */
-export const Split = 0,
-  PauseEnd = 1,
-  VerseEnd = 2,
-  SurahEnd = 3;
+export const Split = 0;
+export const PauseEnd = 1;
+export const VerseEnd = 2;
+export const SurahEnd = 3;
 
 export class Phrases {
   readonly n: number;
@@ -39,15 +39,15 @@ export class Phrases {
   readonly surahs: number[] = [0];
 
   constructor(b: Uint8Array) {
-    const view = new DataView(b.buffer, b.byteOffset, b.byteLength),
-      head = 10;
+    const view = new DataView(b.buffer, b.byteOffset, b.byteLength);
+    const head = 10;
     if (b.length < head || String.fromCharCode(...b.subarray(0, 4)) !== 'SPI2')
       throw new Error('no passage index');
-    const n = view.getUint16(4, true),
-      k = view.getUint16(6, true),
-      rules = b[8]!;
-    const changes = b.subarray(head + 3 * n, head + 3 * n + rules),
-      kept = changes.reduce((all, c) => all + (c & 1) + (c >> 1), 0);
+    const n = view.getUint16(4, true);
+    const k = view.getUint16(6, true);
+    const rules = b[8]!;
+    const changes = b.subarray(head + 3 * n, head + 3 * n + rules);
+    const kept = changes.reduce((all, c) => all + (c & 1) + (c >> 1), 0);
     if (b.length !== head + 3 * n + rules * (n + 1) + kept * k)
       throw new Error('passage index: length');
     let at = head;
@@ -77,12 +77,12 @@ export class Phrases {
   }
 
   private derive() {
-    let verse = 0,
-      first = 0,
-      pauses = 0;
+    let verse = 0;
+    let first = 0;
+    let pauses = 0;
     for (let i = 0; i < this.n; i++) {
-      const w = this.words[i]!,
-        end = this.end[i]!;
+      const w = this.words[i]!;
+      const end = this.end[i]!;
       this.verse[i] = verse;
       this.first[i] = first;
       this.at[i + 1] = this.at[i]! + w;
@@ -107,9 +107,9 @@ export class Phrases {
 
   /** Places of a rule in the passage of the phrases from a to b, both included. */
   count(rule: number, a: number, b: number): number {
-    const row = this.counts[rule]!,
-      k = this.pause[b]!,
-      j = a ? this.pause[a - 1]! : -1;
+    const row = this.counts[rule]!;
+    const k = this.pause[b]!;
+    const j = a ? this.pause[a - 1]! : -1;
     let n =
       (k < 0 ? 0 : (this.atStop[rule]?.[k] ?? 0)) + (j < 0 ? 0 : (this.atFrom[rule]?.[j] ?? 0));
     for (let p = a; p <= b; p++) n += row[p]!;
@@ -120,9 +120,9 @@ export class Phrases {
    * Whether a rule has a place there; counted only where stopping or starting changes its places.
    */
   has(rule: number, a: number, b: number): boolean {
-    const row = this.counts[rule]!,
-      k = this.pause[b]!,
-      j = a ? this.pause[a - 1]! : -1;
+    const row = this.counts[rule]!;
+    const k = this.pause[b]!;
+    const j = a ? this.pause[a - 1]! : -1;
     if ((k >= 0 && this.atStop[rule]?.[k]) || (j >= 0 && this.atFrom[rule]?.[j]))
       return this.count(rule, a, b) > 0;
     for (let p = a; p <= b; p++) if (row[p]) return true;

@@ -24,14 +24,14 @@ const juzOf = (c: Pick<Catalogue, 'juz'>, r: Ref) =>
  * those read: children begin with the last one and go back a juz at a time (common practice).
  */
 export function moved(c: Child, lines: Pick<Lines, 'from' | 'to'>): Ref {
-  const { x, c: cat } = c.course,
-    [a, b] = c.phrases(lines),
-    here = x.at[x.of[c.place]!]!,
-    was = c.learner.place;
+  const { x, c: cat } = c.course;
+  const [a, b] = c.phrases(lines);
+  const here = x.at[x.of[c.place]!]!;
+  const was = c.learner.place;
   if (x.at[b + 1]! <= here || x.at[a]! - here >= ON_THE_WAY) return was;
   const next = x.end[b]! < VerseEnd ? refOf(x, x.verse[b]!) : after(cat, refOf(x, x.verse[b]!));
-  const read = [...c.sessions.map((s) => juzOf(cat, s.from)), juzOf(cat, lines.from)],
-    back = Math.max(0, Math.min(...read) - 1);
+  const read = [...c.sessions.map((s) => juzOf(cat, s.from)), juzOf(cat, lines.from)];
+  const back = Math.max(0, Math.min(...read) - 1);
   if (next && (juzOf(cat, next) === juzOf(cat, lines.from) || !read.includes(juzOf(cat, next))))
     return next;
   return { s: cat.juz[back]![0], a: cat.juz[back]![1] };

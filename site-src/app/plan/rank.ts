@@ -11,10 +11,10 @@ import { most, search } from './search.ts';
  * As wanted; fewer places than wanted; only where lines of the last days were; none in the verses
  * asked for.
  */
-export const AsWanted = 0,
-  Fewer = 1,
-  Again = 2,
-  Nowhere = 3;
+export const AsWanted = 0;
+export const Fewer = 1;
+export const Again = 2;
+export const Nowhere = 3;
 
 export interface Passage {
   a: number;
@@ -47,15 +47,15 @@ export function rank(x: Phrases, query: Query): Ranking {
     to: x.of.length - 2,
     ...query,
   };
-  const focus = new Channel(x, q.focus),
-    list = all(x, x.of[q.from]!, x.of[q.to + 1]! - 1, q.min, q.max),
-    { as, bs } = list;
-  const before = usedBefore(x, q.used),
-    same = new Set(q.used.map(([a, b]) => a * x.n + b));
+  const focus = new Channel(x, q.focus);
+  const list = all(x, x.of[q.from]!, x.of[q.to + 1]! - 1, q.min, q.max);
+  const { as, bs } = list;
+  const before = usedBefore(x, q.used);
+  const same = new Set(q.used.map(([a, b]) => a * x.n + b));
   const fresh = (i: number) => before[bs[i]! + 1] === before[as[i]!];
   const again = (i: number) => !same.has(as[i]! * x.n + bs[i]!);
-  let least = 0,
-    how = AsWanted;
+  let least = 0;
+  let how = AsWanted;
   if (q.focus.length) {
     const n = most(list, focus, q.want, fresh, again);
     if (n.fresh >= q.want) least = q.want;
@@ -63,12 +63,12 @@ export function rank(x: Phrases, query: Query): Ranking {
     else if (n.again) [least, how] = [Math.min(n.again, q.want), Again];
     else return { seen: list.n, least, how: Nowhere, passages: [] };
   }
-  const place = x.at[x.of[q.place]!]!,
-    passages: Passage[] = [],
-    taken = new Uint8Array(x.n);
+  const place = x.at[x.of[q.place]!]!;
+  const passages: Passage[] = [];
+  const taken = new Uint8Array(x.n);
   search(list, focus, weights(x, q, place), least, how === Again ? again : fresh, (i, points) => {
-    const a = as[i]!,
-      b = bs[i]!;
+    const a = as[i]!;
+    const b = bs[i]!;
     if (taken.subarray(a, b + 1).includes(1)) return true;
     taken.fill(1, a, b + 1);
     passages.push(figures(x, q, a, b, points, place));
@@ -79,8 +79,8 @@ export function rank(x: Phrases, query: Query): Ranking {
 
 /** How many phrases were used before each one, one entry more than phrases. */
 function usedBefore(x: Phrases, used: [number, number][]): Int32Array {
-  const is = new Uint8Array(x.n),
-    before = new Int32Array(x.n + 1);
+  const is = new Uint8Array(x.n);
+  const before = new Int32Array(x.n + 1);
   for (const [a, b] of used) is.fill(1, a, b + 1);
   for (let p = 0; p < x.n; p++) before[p + 1] = before[p]! + is[p]!;
   return before;
@@ -95,9 +95,9 @@ function figures(
   place: number,
 ): Passage {
   const byRule: [number, number][] = [];
-  let focus = 0,
-    known = 0,
-    later = 0;
+  let focus = 0;
+  let known = 0;
+  let later = 0;
   for (let r = 0; r < x.counts.length; r++) {
     const n = x.count(r, a, b);
     if (q.focus.includes(r)) focus += n;

@@ -7,9 +7,9 @@
 import { ENOUGH } from './score.ts';
 import type { Unit } from './units.ts';
 
-export const Alone = 0,
-  SomeHelp = 1,
-  MuchHelp = 2;
+export const Alone = 0;
+export const SomeHelp = 1;
+export const MuchHelp = 2;
 
 /**
  * What the log has of one session; rule is -1 for reading only. Days are numbered; places are those
@@ -85,9 +85,9 @@ class Tally {
   }
 
   get(): Readiness {
-    const { u, c, last } = this,
-      found = last.reduce((n, s) => n + s.found, 0),
-      all = last.reduce((n, s) => n + s.found + s.missed, 0);
+    const { u, c, last } = this;
+    const found = last.reduce((n, s) => n + s.found, 0);
+    const all = last.reduce((n, s) => n + s.found + s.missed, 0);
     const r: Readiness = {
       sessions: this.sessions,
       days: this.days.size,
@@ -100,8 +100,8 @@ class Tally {
     };
     let lack = -Infinity;
     u.rules.forEach((rule, k) => {
-      const practised = this.practised[k]!,
-        wanted = this.few[rule] && u.rules.length > 1 ? Math.min(1, c.sessions) : c.sessions;
+      const practised = this.practised[k]!;
+      const wanted = this.few[rule] && u.rules.length > 1 ? Math.min(1, c.sessions) : c.sessions;
       const l = (wanted - practised) * 1000 - this.marked[k]!;
       if (l <= lack) return;
       lack = l; // the greater lack first; of equal ones the rule marked less

@@ -19,13 +19,13 @@ export interface Query {
   best?: number; // passages asked for
 }
 
-export const MIN = 15,
-  MAX = 30,
-  ENOUGH = 4,
-  BEST = 10,
-  MAX_DUE = 8,
-  REST_DAYS = 14,
-  BEGINNER = 4;
+export const MIN = 15;
+export const MAX = 30;
+export const ENOUGH = 4;
+export const BEST = 10;
+export const MAX_DUE = 8;
+export const REST_DAYS = 14;
+export const BEGINNER = 4;
 
 /** Whole division of numbers that are not negative. */
 export const div = (a: number, b: number) => (a / b) | 0;
@@ -36,20 +36,20 @@ export function weights(
   q: Query & { min: number; max: number },
   place: number,
 ): Weights {
-  const due = q.due.slice(0, MAX_DUE),
-    tally = new Tally(x, [...q.known, ...q.focus], due);
-  const near = q.focus.length ? 4 : 8,
-    long = Math.max(0, BEGINNER - q.level);
+  const due = q.due.slice(0, MAX_DUE);
+  const tally = new Tally(x, [...q.known, ...q.focus], due);
+  const near = q.focus.length ? 4 : 8;
+  const long = Math.max(0, BEGINNER - q.level);
   const begins = (words: number, f: number): number => {
-    const far = words < 0 ? -4 * words : words,
-      s = 30 * Math.min(f, 8) + 6 * Math.min(Math.max(f - 8, 0), 8);
+    const far = words < 0 ? -4 * words : words;
+    const s = 30 * Math.min(f, 8) + 6 * Math.min(Math.max(f - 8, 0), 8);
     return s + near * Math.max(0, 100 - div(far, 12)) - div(far, 500) + (far ? 0 : 15 * near);
   };
   return {
     most(a, b, f) {
-      const from = x.at[a]! - place,
-        to = x.at[b]! - place,
-        whole = a < b || x.first[a] === 0;
+      const from = x.at[a]! - place;
+      const to = x.at[b]! - place;
+      const whole = a < b || x.first[a] === 0;
       return (
         begins(from > 0 ? from : to < 0 ? to : 0, f) +
         (whole ? 30 : 0) +
@@ -59,8 +59,8 @@ export function weights(
       );
     },
     exact(a, b, f) {
-      const words = x.at[b + 1]! - x.at[a]!,
-        has = tally.of(a, b);
+      const words = x.at[b + 1]! - x.at[a]!;
+      const has = tally.of(a, b);
       let s = begins(x.at[a]! - place, f) + 25 * has.due;
       if (has.total) s += 3 * div(100 * has.readable, has.total);
       if (x.first[a] === 0) s += 30;

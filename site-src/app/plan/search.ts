@@ -51,8 +51,8 @@ export function most(
   fresh: (i: number) => boolean,
   again: (i: number) => boolean,
 ) {
-  const out = { fresh: 0, again: 0 },
-    least = () => (out.fresh >= want ? Infinity : Math.min(out.fresh, out.again));
+  const out = { fresh: 0, again: 0 };
+  const least = () => (out.fresh >= want ? Infinity : Math.min(out.fresh, out.again));
   stretches(l, focus, least, (s, t) => {
     for (let i = l.from[s]!; i < l.from[t + 1]! && out.fresh < want; i++) {
       const n = focus.places(l.as[i]!, l.bs[i]!);
@@ -66,12 +66,12 @@ export function most(
 // What waits in the heap is one number: the points, made positive; then a stretch, a start or a
 // passage, in this order when the points are equal; then its number, of passages the first one
 // highest.
-const NUMBERS = 1 << 22,
-  KINDS = 4,
-  OFFSET = 1 << 20,
-  StretchKind = 2,
-  StartKind = 1,
-  PassageKind = 0;
+const NUMBERS = 1 << 22;
+const KINDS = 4;
+const OFFSET = 1 << 20;
+const StretchKind = 2;
+const StartKind = 1;
+const PassageKind = 0;
 const pack = (points: number, kind: number, n: number) =>
   ((points + OFFSET) * KINDS + kind) * NUMBERS + (kind === PassageKind ? NUMBERS - 1 - n : n);
 
@@ -99,10 +99,10 @@ export function search(
     (s, t) => promise(StretchKind, s, s, t),
   );
   while (heap.size) {
-    const top = heap.pop(),
-      rest = Math.floor(top / NUMBERS),
-      kind = rest % KINDS,
-      n = top % NUMBERS;
+    const top = heap.pop();
+    const rest = Math.floor(top / NUMBERS);
+    const kind = rest % KINDS;
+    const n = top % NUMBERS;
     if (kind === StretchKind) {
       for (let s = n; s < Math.min(n + STRETCH, l.starts.length); s++) promise(StartKind, s, s, s);
     } else if (kind === StartKind) {

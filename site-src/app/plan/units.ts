@@ -13,11 +13,11 @@ export interface Unit {
 }
 
 export function units(c: Pick<Catalogue, 'rules' | 'lessons'>): Unit[] {
-  const at = new Map(c.rules.map((r, i) => [r.id, i])),
-    of = new Map(c.lessons.flatMap((l, i) => l.rules.map((r) => [r, i] as const)));
+  const at = new Map(c.rules.map((r, i) => [r.id, i]));
+  const of = new Map(c.lessons.flatMap((l, i) => l.rules.map((r) => [r, i] as const)));
   return c.lessons.map(({ id, name, ar, rules }, i) => {
-    const mine = rules.map((r) => at.get(r)!),
-      needs = mine.flatMap((r) => c.rules[r]!.needs.map((n) => of.get(n)!));
+    const mine = rules.map((r) => at.get(r)!);
+    const needs = mine.flatMap((r) => c.rules[r]!.needs.map((n) => of.get(n)!));
     return {
       id,
       name,

@@ -13,8 +13,8 @@ const NAMED = 4;
  * readable, what comes later.
  */
 export function explain(c: Child, p: Passage, rule: number, name: string): string[] {
-  const rules = c.course.c.rules,
-    out: string[] = [];
+  const rules = c.course.c.rules;
+  const out: string[] = [];
   if (rule >= 0) out.push(t('plan.focus', { n: p.focus, rule: rules[rule]!.name }));
   if (p.known) out.push(t('plan.known', { n: p.known }));
   if (c.today.level || rule >= 0) out.push(t('plan.share', { n: p.share, child: name }));

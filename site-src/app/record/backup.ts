@@ -31,8 +31,8 @@ const VERSION = 4;
 
 /** The file, with a line for each record. */
 export function write(k: Whole, saved: string): string {
-  const ids = new Set(k.learners.map((l) => l.id)),
-    odd: Damaged[] = k.damaged.map(({ table, record }) => ({ table, record: plain(record) }));
+  const ids = new Set(k.learners.map((l) => l.id));
+  const odd: Damaged[] = k.damaged.map(({ table, record }) => ({ table, record: plain(record) }));
   // What no version knows, and what belongs to nobody, could not be read back.
   const known = (table: keyof Records) =>
     k[table].flatMap((x: Records[keyof Records][number]) => {
@@ -82,8 +82,8 @@ export function parse(file: string): Whole {
     throw new BackupError(Number(x.v) > VERSION ? 'newer' : 'damaged', 'v');
   const odd = Object.keys(x).find((k) => !FIELDS.includes(k));
   if (odd !== undefined) throw new BackupError('damaged', odd.slice(0, 40));
-  const unchecked = x.unchecked === true,
-    damaged: Damaged[] = [];
+  const unchecked = x.unchecked === true;
+  const damaged: Damaged[] = [];
   const refuse = (name: string, at: number) => {
     if (at >= 0) throw new BackupError('damaged', `${name}, ${at + 1}`);
   };
@@ -140,13 +140,13 @@ function found(damaged: Damaged[], k: Records): Learner[] {
  * earlier one. What is damaged is set aside once.
  */
 export function additions(mine: Whole, file: Whole): Whole {
-  const learners = new Map(mine.learners.map((l) => [l.id, l])),
-    sessions = new Set(mine.sessions.map((s) => s.id));
-  const key = (x: Taught) => `${x.learner} ${x.rule}`,
-    rules = new Map(mine.taught.map((x) => [key(x), x]));
+  const learners = new Map(mine.learners.map((l) => [l.id, l]));
+  const sessions = new Set(mine.sessions.map((s) => s.id));
+  const key = (x: Taught) => `${x.learner} ${x.rule}`;
+  const rules = new Map(mine.taught.map((x) => [key(x), x]));
   const earlier = (a: string, b: string) => (!a ? b : !b ? a : a < b ? a : b);
-  const text = (d: Damaged) => JSON.stringify([d.table, plain(d.record)]),
-    aside = new Set(mine.damaged.map(text));
+  const text = (d: Damaged) => JSON.stringify([d.table, plain(d.record)]);
+  const aside = new Set(mine.damaged.map(text));
   const out: Whole = {
     learners: [],
     sessions: [],

@@ -24,8 +24,8 @@ export const LAST = 2;
  * store gives them.
  */
 export function totals(sessions: Entry[]): Total[] {
-  const by = new Map<string, Entry[]>(),
-    sum = (list: Entry[], f: (s: Entry) => number) => list.reduce((n, s) => n + f(s), 0);
+  const by = new Map<string, Entry[]>();
+  const sum = (list: Entry[], f: (s: Entry) => number) => list.reduce((n, s) => n + f(s), 0);
   for (const s of sessions) {
     if (!s.rule) continue;
     const list = by.get(s.rule);
@@ -33,8 +33,8 @@ export function totals(sessions: Entry[]): Total[] {
     else by.set(s.rule, [s]);
   }
   return [...by].map(([rule, all]) => {
-    const last = all.slice(0, LAST),
-      places = (s: Entry) => s.found + s.missed;
+    const last = all.slice(0, LAST);
+    const places = (s: Entry) => s.found + s.missed;
     return {
       rule,
       sessions: all.length,

@@ -13,8 +13,8 @@ export function today(now = new Date()): string {
 export function week(sessions: Entry[], end = today()): { day: string; n: number }[] {
   const ago = (n: number) =>
     new Date(Date.parse(`${end}T00:00Z`) - n * 864e5).toISOString().slice(0, 10);
-  const days = new Map(Array.from({ length: 7 }, (_, i) => [ago(6 - i), 0])),
-    before = ago(8); // a local day is off by one at most
+  const days = new Map(Array.from({ length: 7 }, (_, i) => [ago(6 - i), 0]));
+  const before = ago(8); // a local day is off by one at most
   for (const { day, at } of sessions) {
     if (at < before) break;
     if (days.has(day)) days.set(day, days.get(day)! + 1);

@@ -14,8 +14,8 @@ export function counts(
   stop?: boolean,
 ): { want: number; also: number[] } {
   if (!e.count) return { want: 0, also: [] };
-  const want = rule.setting ? s[rule.setting] : e.count,
-    here = !detail?.at || stop === (detail.at === 'stop');
+  const want = rule.setting ? s[rule.setting] : e.count;
+  const here = !detail?.at || stop === (detail.at === 'stop');
   const all = [e.count, ...(rule.setting ? rule.counts : []), ...((here && detail?.counts) || [])];
   return { want, also: [...new Set(all)].filter((c) => c !== want) };
 }

@@ -54,9 +54,9 @@ function surah(c: Catalogue, s: Surah): Promise<Packed[]> {
 export async function verses(c: Catalogue, from: Ref, to: Ref): Promise<Verse[]> {
   const packed = await Promise.all(c.surahs.slice(from.s - 1, to.s).map((s) => surah(c, s)));
   const out = packed.flatMap((list, i) => {
-    const s = from.s + i,
-      first = i ? 1 : from.a,
-      last = s === to.s ? to.a : list.length;
+    const s = from.s + i;
+    const first = i ? 1 : from.a;
+    const last = s === to.s ? to.a : list.length;
     return list.slice(first - 1, last).map((p, k) => verse(p, c, s, first + k));
   });
   return cut(out, from.w ?? 0, to.w ?? Infinity);
@@ -65,9 +65,9 @@ export async function verses(c: Catalogue, from: Ref, to: Ref): Promise<Verse[]>
 /** Lines may begin and end within a verse: the words outside are left out, and their events. */
 function cut(verses: Verse[], first: number, last: number): Verse[] {
   return verses.map((v, i) => {
-    const end = v.words.length - 1,
-      b = i === verses.length - 1 ? Math.min(last, end) : end,
-      a = i === 0 ? Math.min(first, b) : 0;
+    const end = v.words.length - 1;
+    const b = i === verses.length - 1 ? Math.min(last, end) : end;
+    const a = i === 0 ? Math.min(first, b) : 0;
     if (a === 0 && b === end) return v;
     const events = v.events.filter((e) => e.w >= a && e.w <= b).map((e) => ({ ...e, w: e.w - a }));
     return { ...v, words: v.words.slice(a, b + 1), events, open: b < end };

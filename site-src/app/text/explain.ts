@@ -55,11 +55,11 @@ function kinds(book: Book, w: Word, e: Event, cause: Letter | undefined): string
 
 /** The sentence for one event, with the names of its letters and the count. */
 export function why(book: Book, verses: Verse[], v: number, e: Event): string {
-  const rule = book.rules[e.rule]!,
-    at = causeOf(verses, v, e),
-    cause = at && letterAt(verses, at);
-  const word = verses[v]!.words[e.w]!,
-    letter = word.letters[e.l]!;
+  const rule = book.rules[e.rule]!;
+  const at = causeOf(verses, v, e);
+  const cause = at && letterAt(verses, at);
+  const word = verses[v]!.words[e.w]!;
+  const letter = word.letters[e.l]!;
   const own = kinds(book, word, e, cause).find((k) => rule.cases?.[k]);
   return fill(own ? rule.cases![own]! : rule.why, {
     letter: letterName(letter),
@@ -75,8 +75,8 @@ export function explain(
   p: Place,
   known: Set<string>,
 ): Explained {
-  const letter = letterAt(verses, p),
-    marks = markNames(letter);
+  const letter = letterAt(verses, p);
+  const marks = markNames(letter);
   const here = verses[p.v]!.events.filter((e) => e.w === p.w && e.l === p.l && stops.holds(p.v, e));
   const out: Explained = {
     title: letterName(letter),

@@ -3,15 +3,15 @@
 // here.
 import type { Letter, Word } from '../types.ts';
 
-const TATWEEL = 0x640,
-  HAMZAS = [0x654, 0x655],
-  SAD = 0x635,
-  SEEN = 0x6dc,
-  QUARTER = 0x6de,
-  SAJDAH = 0x6e9;
-export const SMALL_ALIF = 0x670,
-  SMALL_YA_TOP = 0x6e7,
-  SMALL_NOON = 0x6e8;
+const TATWEEL = 0x640;
+const HAMZAS = [0x654, 0x655];
+const SAD = 0x635;
+const SEEN = 0x6dc;
+const QUARTER = 0x6de;
+const SAJDAH = 0x6e9;
+export const SMALL_ALIF = 0x670;
+export const SMALL_YA_TOP = 0x6e7;
+export const SMALL_NOON = 0x6e8;
 
 const isLetter = (c: number) =>
   (c >= 0x621 && c <= 0x63a) ||
@@ -37,8 +37,8 @@ export const stands = (word: Word, l: number) => {
   );
 };
 
-const LAM = 0x644,
-  ALIFS = new Set([0x622, 0x623, 0x625, 0x627, 0x671]);
+const LAM = 0x644;
+const ALIFS = new Set([0x622, 0x623, 0x625, 0x627, 0x671]);
 
 /** Whether letters l and l+1 are lam and alif, which fonts draw as one form. */
 export const lamAlif = (word: Word, l: number) =>
@@ -57,13 +57,13 @@ const ENDS = new Set([
 export function shaped(word: Word, l: number): string {
   const x = word.letters[l];
   if (!x) return '';
-  let before = l - 1,
-    after = l + 1;
+  let before = l - 1;
+  let after = l + 1;
   while (stands(word, before)) before--;
   while (stands(word, after)) after++;
-  const prior = word.letters[before],
-    joins = prior && !ENDS.has(prior.rune),
-    on = word.letters[after] && !ENDS.has(x.rune);
+  const prior = word.letters[before];
+  const joins = prior && !ENDS.has(prior.rune);
+  const on = word.letters[after] && !ENDS.has(x.rune);
   return (joins ? '\u200d' : '') + word.text.slice(x.from, x.to) + (on ? '\u200d' : '');
 }
 
@@ -74,8 +74,8 @@ const MARK = /\p{M}/u;
  * no less than that.
  */
 export function cluster(word: Word, l: number, n: number): { from: number; to: number } {
-  let from = word.letters[l]!.from,
-    to = word.letters[l + n - 1]!.to;
+  let from = word.letters[l]!.from;
+  let to = word.letters[l + n - 1]!.to;
   while (from > 0 && MARK.test(word.text[from]!)) from--;
   while (to < word.text.length && MARK.test(word.text[to]!)) to++;
   return { from, to };
@@ -83,11 +83,11 @@ export function cluster(word: Word, l: number, n: number): { from: number; to: n
 
 function word(text: string): Word {
   const letters: Letter[] = [];
-  let stretch = -1,
-    pause = 0;
+  let stretch = -1;
+  let pause = 0;
   for (let i = 0; i < text.length; i++) {
-    const c = text.charCodeAt(i),
-      last = letters[letters.length - 1];
+    const c = text.charCodeAt(i);
+    const last = letters[letters.length - 1];
     if (c === TATWEEL) stretch = i;
     else if (stretch >= 0 && HAMZAS.includes(c)) {
       letters.push({ rune: TATWEEL, from: stretch, to: i + 1, marks: [c] });

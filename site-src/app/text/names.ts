@@ -6,10 +6,10 @@ const code = (c: number) => c.toString(16).padStart(4, '0');
 
 // Written with a hamza as a sign of its own: over the line, or beneath a seat of ya. The letter's
 // name tells it.
-const ABOVE = 0x654,
-  BELOW = 0x655,
-  STRETCH = 0x640,
-  SEAT = 0x649;
+const ABOVE = 0x654;
+const BELOW = 0x655;
+const STRETCH = 0x640;
+const SEAT = 0x649;
 const beneath = (l: Letter) => l.rune === SEAT && l.marks.includes(BELOW);
 
 /** The letter's name; a carrier with a hamza is named for the hamza too. */
@@ -18,8 +18,8 @@ export const letterName = (l: Letter) =>
 
 /** What stands on the letter, in words; empty for a bare letter. */
 export function markNames(l: Letter): string {
-  const set = new Set(l.marks),
-    out: string[] = [];
+  const set = new Set(l.marks);
+  const out: string[] = [];
   // A vowel with a small meem is a tanween turned to meem; named as one sign.
   const meem = set.has(0x6e2) ? 0x6e2 : set.has(0x6ed) ? 0x6ed : 0;
   const told = beneath(l) ? BELOW : l.rune === STRETCH ? ABOVE : 0;
@@ -41,8 +41,8 @@ export const letterAt = (vs: Verse[], p: Place) => vs[p.v]!.words[p.w]!.letters[
  * that begin or end them.
  */
 export function linesName(surahs: { la: string }[], from: Ref, to: Ref): string {
-  const name = versesName(surahs, from, to),
-    key = from.w === undefined ? 'to' : to.w === undefined ? 'from' : 'both';
+  const name = versesName(surahs, from, to);
+  const key = from.w === undefined ? 'to' : to.w === undefined ? 'from' : 'both';
   return from.w === undefined && to.w === undefined
     ? name
     : t(`ref.words-${key}`, { name, from: (from.w ?? 0) + 1, to: (to.w ?? 0) + 1 });

@@ -2,8 +2,8 @@
 // opened over plain HTTP on the family's own network). The constants are computed as the standard
 // defines them: the fractional parts of the square and cube roots of the first primes.
 
-const K = new Uint32Array(64),
-  H = new Uint32Array(8);
+const K = new Uint32Array(64);
+const H = new Uint32Array(8);
 for (let n = 2, i = 0; i < 64; n++) {
   let prime = true;
   for (let d = 2; d * d <= n && prime; d++) prime = n % d !== 0;
@@ -16,20 +16,20 @@ const rot = (x: number, n: number) => (x >>> n) | (x << (32 - n));
 
 /** The 32 bytes of the SHA-256 of data. */
 export function sha256(data: Uint8Array): Uint8Array {
-  const len = data.length,
-    padded = new Uint8Array(((len + 72) >> 6) << 6),
-    view = new DataView(padded.buffer);
+  const len = data.length;
+  const padded = new Uint8Array(((len + 72) >> 6) << 6);
+  const view = new DataView(padded.buffer);
   padded.set(data);
   padded[len] = 0x80;
   view.setUint32(padded.length - 8, Math.floor(len / 2 ** 29));
   view.setUint32(padded.length - 4, len << 3);
-  const h = H.slice(),
-    w = new Uint32Array(64);
+  const h = H.slice();
+  const w = new Uint32Array(64);
   for (let at = 0; at < padded.length; at += 64) {
     for (let i = 0; i < 16; i++) w[i] = view.getUint32(at + 4 * i);
     for (let i = 16; i < 64; i++) {
-      const x = w[i - 15]!,
-        y = w[i - 2]!;
+      const x = w[i - 15]!;
+      const y = w[i - 2]!;
       w[i] =
         w[i - 16]! +
         w[i - 7]! +
@@ -63,8 +63,8 @@ export function sha256(data: Uint8Array): Uint8Array {
       h[i] = h[i]! + x;
     });
   }
-  const out = new Uint8Array(32),
-    o = new DataView(out.buffer);
+  const out = new Uint8Array(32);
+  const o = new DataView(out.buffer);
   h.forEach((x, i) => o.setUint32(4 * i, x));
   return out;
 }

@@ -21,8 +21,8 @@ export interface Packed {
   kind: number[];
 }
 
-const MAGIC = [0x53, 0x55, 0x52],
-  HEAD = 36;
+const MAGIC = [0x53, 0x55, 0x52];
+const HEAD = 36;
 
 /** The verses of a surah of so many; name is that of the file, for errors. */
 export async function unpack(
@@ -33,13 +33,13 @@ export async function unpack(
 ): Promise<Packed[]> {
   if (b.length < HEAD || MAGIC.some((x, i) => b[i] !== x)) throw new TextError('damaged', name);
   if (b[3] !== VERSION) throw new TextError('version', `${name}: ${b[3]}`);
-  const { alphabet } = code,
-    list: Packed[] = [],
-    units = new Uint16Array(b.length - HEAD);
-  let n = 0,
-    start = 0,
-    at: number[] = [],
-    kind: number[] = [];
+  const { alphabet } = code;
+  const list: Packed[] = [];
+  const units = new Uint16Array(b.length - HEAD);
+  let n = 0;
+  let start = 0;
+  let at: number[] = [];
+  let kind: number[] = [];
   for (let i = HEAD; i < b.length; i++) {
     const x = b[i]!;
     if (x >= alphabet.length) {
@@ -53,8 +53,8 @@ export async function unpack(
     at = [];
     kind = [];
   }
-  const text = new TextDecoder('utf-16le').decode(units.subarray(0, n)),
-    sum = await sha(new TextEncoder().encode(text));
+  const text = new TextDecoder('utf-16le').decode(units.subarray(0, n));
+  const sum = await sha(new TextEncoder().encode(text));
   if (start !== n || at.length || list.length !== count || sum.some((x, i) => b[i + 4] !== x))
     throw new TextError('damaged', name);
   text
@@ -68,12 +68,12 @@ export async function unpack(
 
 /** A verse in words and letters, with its events; s and a are surah and verse. */
 export function verse({ text, at, kind }: Packed, { kinds }: Code, s: number, a: number): Verse {
-  const list = words(text),
-    events: Event[] = [],
-    wrong = () => new TextError('damaged', `${s}:${a}`);
-  let w = 0,
-    from = 0,
-    l = 0; // the word, where it begins, its letter
+  const list = words(text);
+  const events: Event[] = [];
+  const wrong = () => new TextError('damaged', `${s}:${a}`);
+  let w = 0;
+  let from = 0;
+  let l = 0; // the word, where it begins, its letter
   at.forEach((end, i) => {
     while (list[w] && end > from + list[w]!.text.length) {
       from += list[w++]!.text.length + 1;
@@ -86,8 +86,8 @@ export function verse({ text, at, kind }: Packed, { kinds }: Code, s: number, a:
       return;
     }
     while (l < word.letters.length && from + word.letters[l]!.to < end) l++;
-    const k = kinds[kind[i]!],
-      letter = word.letters[l];
+    const k = kinds[kind[i]!];
+    const letter = word.letters[l];
     if (!k || !letter || from + letter.to !== end) throw wrong();
     const [rule, count, flags, cw = 0, cause] = k;
     events.push({

@@ -31,8 +31,8 @@ async function each(files: Entry[], work: (e: Entry) => Promise<unknown>) {
 
 /** Keeps every file. What was kept before the first that cannot be had counts at the next try. */
 export async function fill(progress: (n: number, of: number) => void) {
-  const files = [...(await list()).values()],
-    bytes = new Map<Entry, ArrayBuffer>();
+  const files = [...(await list()).values()];
+  const bytes = new Map<Entry, ArrayBuffer>();
   await each(files, async (e) => {
     bytes.set(e, await save(e));
     if (bytes.size % 10 === 0) progress(bytes.size, files.length);

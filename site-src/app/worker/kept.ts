@@ -28,8 +28,8 @@ export const made = (name: string, b: BodyInit) =>
 
 /** The right bytes from one of our caches. */
 export async function had(e: Entry, cache: string): Promise<ArrayBuffer | undefined> {
-  const res = await (await caches.open(cache)).match(urlOf(e[0])).catch(() => undefined),
-    b = await res?.arrayBuffer().catch(() => undefined);
+  const res = await (await caches.open(cache)).match(urlOf(e[0])).catch(() => undefined);
+  const b = await res?.arrayBuffer().catch(() => undefined);
   return b && (await right(b, e)) ? b : undefined;
 }
 

@@ -31,8 +31,8 @@ export async function right(b: ArrayBuffer, e: Entry): Promise<boolean> {
 }
 
 async function fetched(e: Entry, cache: RequestCache): Promise<ArrayBuffer> {
-  const stop = new AbortController(),
-    timer = setTimeout(() => stop.abort(), STALLED);
+  const stop = new AbortController();
+  const timer = setTimeout(() => stop.abort(), STALLED);
   try {
     const res = await fetch(urlOf(e[0]), { cache, signal: stop.signal });
     if (res.status !== 200) throw new Bad(e[0], 'network');

@@ -9,12 +9,12 @@ declare const __PRECACHE__: { version: string; list: Entry; lost: string };
 export const sw = self as unknown as ServiceWorkerGlobalScope;
 const { version, list: LIST, lost: LOST } = __PRECACHE__;
 export { LIST, LOST };
-export const scope = sw.registration.scope,
-  PREFIX = `sutur:${scope}:`;
+export const scope = sw.registration.scope;
+export const PREFIX = `sutur:${scope}:`;
 
 /** The caches of this version's files and of what is known about versions. */
-export const NAME = PREFIX + version,
-  STATE = `${PREFIX}state`;
+export const NAME = PREFIX + version;
+export const STATE = `${PREFIX}state`;
 
 export const urlOf = (name: string) => new URL(name, scope).href;
 

@@ -1,85 +1,125 @@
 // A finger, pen or mouse on the lines: a tap, a stroke along a word, or a word held for a moment.
-import type { Place } from '../../types.ts';
 import type { Sheet } from '../../marking/sheet.ts';
+import type { Place } from '../../types.ts';
 
 export interface Hands {
-  tap: (p: Place) => void;
+  tap: (at: Place) => void;
   /** The first letter of a stroke, then each letter it passes. */
-  stroke: (p: Place, first: boolean) => void;
+  stroke: (at: Place, first: boolean) => void;
   hold: (v: number, w: number) => void;
 }
 
-const HOLD = 450; // milliseconds
-const SLOP = 8; // pixels a resting finger moves
-const STEP = 5; // pixels between the points of a stroke that are looked at
+/** How long (ms) a word is held before it opens. */
+const HOLD = 450;
 
-export function watch(el: HTMLElement, sheet: Sheet, on: Hands) {
-  let id = -1,
-    x = 0,
-    y = 0,
-    timer = 0,
-    moving = false,
-    touched = 0;
-  const end = () => {
-    clearTimeout(timer);
-    id = -1;
+/** Pixels that a resting finger moves. */
+const SLOP = 8;
+
+/** Pixels between the points of a stroke that are looked at. */
+const STEP = 5;
+
+/** How long (ms) after a touch a click still belongs to it. */
+const OWN_CLICK = 1000;
+
+const onButton = (e: Event) => !!(e.target as Element).closest('button');
+
+/** Follows one pointer at a time. */
+class Follower {
+  private id = -1;
+  private x = 0;
+  private y = 0;
+  private timer = 0;
+  private moving = false;
+  private lifted = -Infinity;
+
+  constructor(
+    private readonly el: HTMLElement,
+    private readonly sheet: Sheet,
+    private readonly on: Hands,
+  ) {}
+
+  readonly down = (e: PointerEvent) => {
+    if (e.button !== 0 || this.id >= 0 || onButton(e)) return;
+    this.id = e.pointerId;
+    this.x = e.clientX;
+    this.y = e.clientY;
+    this.moving = false;
+    this.timer = window.setTimeout(this.held, HOLD);
   };
 
-  el.addEventListener('pointerdown', (e) => {
-    if (e.button !== 0 || id >= 0 || (e.target as Element).closest('button')) return;
-    ({ pointerId: id, clientX: x, clientY: y } = e);
-    moving = false;
-    timer = window.setTimeout(() => {
-      const p = sheet.hit(x, y);
-      end();
-      if (p) on.hold(p.v, p.w);
-    }, HOLD);
-  });
+  private readonly held = () => {
+    const at = this.sheet.hit(this.x, this.y);
+    this.end();
+    if (at) this.on.hold(at.v, at.w);
+  };
 
-  el.addEventListener('pointermove', (e) => {
-    if (e.pointerId !== id) return;
-    const far = Math.hypot(e.clientX - x, e.clientY - y);
-    if (!moving) {
-      if (far < SLOP) return;
-      clearTimeout(timer);
-      // Up or down is the page's: the finger scrolls, also where there is nothing to scroll.
-      if (e.pointerType === 'touch' && Math.abs(e.clientY - y) > Math.abs(e.clientX - x)) {
-        end();
-        return;
-      }
-      moving = true;
-      el.setPointerCapture(id);
-      const p = sheet.hit(x, y);
-      if (p) on.stroke(p, true);
-    }
+  readonly move = (e: PointerEvent) => {
+    if (e.pointerId !== this.id) return;
+    const far = Math.hypot(e.clientX - this.x, e.clientY - this.y);
+    if (!this.moving && (far < SLOP || !this.begin(e))) return;
     for (let i = 1, n = Math.ceil(far / STEP); i <= n; i++) {
-      const p = sheet.hit(x + ((e.clientX - x) * i) / n, y + ((e.clientY - y) * i) / n);
-      if (p) on.stroke(p, false);
+      const x = this.x + ((e.clientX - this.x) * i) / n;
+      const y = this.y + ((e.clientY - this.y) * i) / n;
+      this.touch(x, y, false);
     }
-    x = e.clientX;
-    y = e.clientY;
-  });
+    this.x = e.clientX;
+    this.y = e.clientY;
+  };
 
-  el.addEventListener('pointerup', (e) => {
-    if (e.pointerId !== id) return;
-    end();
-    touched = e.timeStamp;
-    const p = moving ? undefined : sheet.hit(e.clientX, e.clientY);
-    if (p) on.tap(p);
-  });
-  el.addEventListener('pointercancel', end); // the page scrolls
+  /** Begins a stroke, unless the finger scrolls: up or down is the page's. */
+  private begin(e: PointerEvent): boolean {
+    clearTimeout(this.timer);
+    const steep = Math.abs(e.clientY - this.y) > Math.abs(e.clientX - this.x);
+    if (e.pointerType === 'touch' && steep) {
+      this.end();
+      return false;
+    }
+    this.moving = true;
+    this.el.setPointerCapture(this.id);
+    this.touch(this.x, this.y, true);
+    return true;
+  }
 
-  // A screen reader's own tap comes as a click without a pointer: open the word, where every letter
-  // is a control.
-  el.addEventListener('click', (e) => {
-    if (e.detail !== 0 || e.timeStamp - touched <= 1000 || (e.target as Element).closest('button'))
-      return;
-    const w = (e.target as Element).closest<HTMLElement>('.w');
-    const p = w
-      ? { v: Number(w.dataset.v), w: Number(w.dataset.w) }
-      : sheet.hit(e.clientX, e.clientY);
-    if (p) on.hold(p.v, p.w);
-  });
+  private touch(x: number, y: number, first: boolean) {
+    const at = this.sheet.hit(x, y);
+    if (at) this.on.stroke(at, first);
+  }
+
+  readonly up = (e: PointerEvent) => {
+    if (e.pointerId !== this.id) return;
+    this.end();
+    this.lifted = e.timeStamp;
+    const at = this.moving ? undefined : this.sheet.hit(e.clientX, e.clientY);
+    if (at) this.on.tap(at);
+  };
+
+  readonly end = () => {
+    clearTimeout(this.timer);
+    this.id = -1;
+  };
+
+  /**
+   * A screen reader's own tap comes as a click without a pointer: it opens the word, where every
+   * letter is a control.
+   */
+  readonly click = (e: MouseEvent) => {
+    if (e.detail !== 0 || e.timeStamp - this.lifted <= OWN_CLICK || onButton(e)) return;
+    const word = (e.target as Element).closest<HTMLElement>('.w');
+    const at = word
+      ? { v: Number(word.dataset.v), w: Number(word.dataset.w) }
+      : this.sheet.hit(e.clientX, e.clientY);
+    if (at) this.on.hold(at.v, at.w);
+  };
+}
+
+/** Listens on the lines. */
+export function watch(el: HTMLElement, sheet: Sheet, on: Hands) {
+  const f = new Follower(el, sheet, on);
+  el.addEventListener('pointerdown', f.down);
+  el.addEventListener('pointermove', f.move);
+  el.addEventListener('pointerup', f.up);
+  el.addEventListener('pointercancel', f.end); // the page scrolls
+  el.addEventListener('click', f.click);
   // The text can be selected, because WebKit colours none that cannot: a stroke or a double tap
   // must not.
   el.addEventListener('selectstart', (e) => e.preventDefault());

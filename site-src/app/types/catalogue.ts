@@ -1,0 +1,92 @@
+// What the build says of the rules, the lessons and the text.
+import type { Kind } from './text.ts';
+
+/**
+ * All that is known here about a rule; the files of the rules say it. counts: every length the rule
+ * can have; setting: the family's setting that chooses among them; role: what its letter does, also
+ * for a child who has not been taught it; cases: sentences in place of why (see text/explain.ts);
+ * letters: those that decide it; at: a word that shows it, from 0.
+ */
+export interface Rule {
+  id: string;
+  name: string;
+  ar: string;
+  tr: string;
+  family: string;
+  needs: string[];
+  counts: number[];
+  setting?: Length;
+  role?: 'silent' | 'long' | 'ending';
+  short: string;
+  why: string;
+  cases?: Record<string, string>;
+  lesson: string;
+  letters?: string;
+  at: [surah: number, verse: number, word: number];
+}
+
+/**
+ * What an event's rule does not say. counts: lengths also accepted, at: only when reading on after
+ * the word, or at a stop there.
+ */
+export interface Detail {
+  id: string;
+  counts?: number[];
+  at?: 'join' | 'stop';
+  text?: string;
+}
+
+/** Lengths in which teachers differ: of a long vowel with hamza, and of one at a stop. */
+export type Length = 'madd' | 'arid';
+
+export interface Surah {
+  n: number;
+  ar: string;
+  la: string;
+  count: number;
+  sha: string;
+}
+export interface Family {
+  id: string;
+  light: string;
+  dark: string;
+  form: 'solid' | 'double' | 'dotted' | 'dashed' | 'wavy';
+}
+/** A page and its ink, #rrggbb. */
+export interface Theme {
+  paper: string;
+  ink: string;
+}
+export interface Catalogue {
+  v: number;
+  textDigest: string;
+  surahs: Surah[];
+  rules: Rule[];
+  families: Family[];
+  details: Detail[];
+  themes: Record<'light' | 'dark', Theme>;
+  alphabet: string;
+  kinds: Kind[]; // what the bytes of the surahs' files mean (text/surah.ts)
+  juz: [number, number][];
+  pages: [number, number][];
+  passages: string;
+  // file of the passage index, beside the catalogue, and the digest of what is in it
+  passagesSha: string;
+  lessons: Lesson[]; // in teaching order
+}
+
+/**
+ * Rules taught together, and why there: places are its own, in the last juz. opens is the lesson
+ * (an index) for whose sake it stands there, itself where it is its own places; lessons are those
+ * up to opens and together their places.
+ */
+export interface Lesson {
+  id: string;
+  name: string;
+  ar: string;
+  rules: string[];
+  places: number;
+  opens: number;
+  lessons: number;
+  together: number;
+}
