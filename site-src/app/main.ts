@@ -44,7 +44,8 @@ function failed(e: unknown) {
 
 /** Has the site kept for use without a signal, and looks once more whether all sessions were read. */
 function settle() {
-  makeRoom(document.querySelector('.said') ?? document.body);
+  const said = document.querySelector('.said');
+  if (said) makeRoom(said);
   const idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
   setTimeout(() => idle(() => void recheck().then((more) => more && tellAside(), ignore)), QUIET);
   idle(() => void keepSite());

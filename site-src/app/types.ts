@@ -6,9 +6,12 @@ export type * from './types/catalogue.ts';
 export type * from './types/record.ts';
 export * from './types/text.ts';
 
+/** Screens whose address is their name alone. */
+export const PLAIN = ['today', 'rules', 'record', 'learner', 'print'] as const;
+
 /** What an address asks for. */
 export type Route =
-  | { name: 'today' | 'rules' | 'record' | 'learner' | 'print' }
+  | { name: (typeof PLAIN)[number] }
   | { name: 'choose'; pick: string }
   | { name: 'lines'; lines: Lines }
   | { name: 'bad'; reason: Below<'bad'>; vars: Record<string, string | number> };

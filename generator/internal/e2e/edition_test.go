@@ -81,6 +81,9 @@ func changedProject(t testing.TB, changes []change, besides ...string) string {
 		if (err == nil) != (c.old != "") || !bytes.Contains(data, []byte(c.old)) {
 			t.Fatalf("%s: %v; it should hold %q", c.file, err, c.old)
 		}
+		if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
+			t.Fatal(err)
+		}
 		if err := os.WriteFile(name, bytes.Replace(data, []byte(c.old), []byte(c.new), 1), 0o644); err != nil {
 			t.Fatal(err)
 		}

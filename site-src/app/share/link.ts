@@ -1,19 +1,10 @@
 // What stands after # in the address: which screen, and for lines the rule and the verses. Never a
 // name.
 import type { Below } from '../i18n.ts';
-import type { Catalogue, Lines, Ref, Route } from '../types.ts';
+import { type Catalogue, type Lines, PLAIN, type Ref, type Route } from '../types.ts';
 
 /** More verses than this are not one sitting. */
 export const MOST = 60;
-
-const PLAIN = {
-  '': 'today',
-  today: 'today',
-  rules: 'rules',
-  record: 'record',
-  learner: 'learner',
-  print: 'print',
-} as const;
 
 const bad = (reason: Below<'bad'>, vars: Record<string, string | number> = {}): Route => ({
   name: 'bad',
@@ -86,7 +77,8 @@ export function parseHash(c: Catalogue, hash: string): Route {
   const [path = '', query = ''] = hash.replace(/^#?\/?/, '').split('?');
   const name = path.replace(/\/+$/, '');
   if (name === 'lines') return lines(c, new URLSearchParams(query));
-  if (Object.hasOwn(PLAIN, name)) return { name: PLAIN[name as keyof typeof PLAIN] };
+  const plain = PLAIN.find((x) => x === (name || 'today'));
+  if (plain) return { name: plain };
   return bad('screen', { found: name });
 }
 
