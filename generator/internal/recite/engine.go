@@ -9,7 +9,7 @@
 //
 //	heavy.go      heavy-letter, sad-as-seen
 //	lam.go        heavy-lam, light-lam
-//	ra.go         heavy-ra, light-ra
+//	ra.go         heavy-ra, light-ra, heavy-ra-sakinah, light-ra-sakinah
 //	wasl.go       hamzat-wasl, madd-badal at a start
 //	article.go    sun-lam, moon-lam
 //	silent.go     silent-letter

@@ -1,102 +1,105 @@
 package recite
 
-// raRule: heavy and light ra (al-Jazariyyah, on the ras), when reading on and at a stop.
+// raRule: heavy and light ra (al-Jazariyyah, on the ras). A ra that is read with a vowel goes by
+// that vowel: heavy-ra, light-ra. A ra without one, in the word or where the reader stops, goes by
+// the letters around it: heavy-ra-sakinah, light-ra-sakinah.
 func raRule(c *context) {
 	w := c.cur
 	for i := range w.s {
-		if s := &w.s[i]; s.kind != consonant || s.cons != ra {
-			continue
-		}
-		joined, cause, why := joinedRa(c, i)
-		if c.mark.kind == raEither {
-			why = Either
-		}
-		if i != w.final() {
-			c.add(i, joined, 0, Always).because(cause).detail(why)
-			continue
-		}
-		stopped, stopCause, either := stoppedRa(c, i)
-		merges := i == w.last && w.s[i].v == sukun && c.next != nil && c.next.firstCons() == ra
-		if merges { // one ra, the next word's
-			c.add(i, stopped, 0, Stop).because(stopCause)
-			continue
-		}
-		if joined == stopped {
-			if either {
-				why = EitherAtStop
-			}
-			c.add(i, joined, 0, Always).because(cause).detail(why)
-			continue
-		}
-		c.add(i, joined, 0, Join).because(cause).detail(why)
-		if e := c.add(i, stopped, 0, Stop).because(stopCause); either {
-			e.detail(Either)
+		if s := &w.s[i]; s.kind == consonant && s.cons == ra {
+			raAt(c, i)
 		}
 	}
 }
 
-// because names a letter of the same word as the cause; -1 is none.
-func (e event) because(letter int) event {
-	e.CauseLetter = int8(letter)
-	return e
-}
-
-func heavyOrLight(light bool) RuleID {
-	if light {
-		return LightRa
-	}
-	return HeavyRa
-}
-
-// joinedRa decides the ra at i when reading on, names the letter that decides, -1 for its own
-// vowel, and says where it is heavy though no fatha or damma makes it so.
-func joinedRa(c *context, i int) (RuleID, int, Detail) {
+// raAt finds what the ra at i is when reading on and, where the word may end on it, at a stop.
+func raAt(c *context, i int) {
 	w, s := c.cur, &c.cur.s[i]
-	if s.imalah {
-		return LightRa, -1, NoDetail
+	joined := joinedRa(c, i)
+	if c.mark.kind == raEither {
+		joined.why = Either
 	}
-	if s.v != sukun {
-		return heavyOrLight(s.v == kasra), -1, NoDetail
+	if i != w.final() || s.tanween && s.v == fatha { // a stop keeps that fatha and draws it out
+		joined.add(c, i, Always)
+		return
+	}
+	stopped := stoppedRa(c, i)
+	switch merges := i == w.last && s.v == sukun && c.next != nil && c.next.firstCons() == ra; {
+	case merges: // one ra, the next word's
+		stopped.add(c, i, Stop)
+	case joined.rule == stopped.rule:
+		joined.add(c, i, Always)
+	default:
+		joined.add(c, i, Join)
+		stopped.add(c, i, Stop)
+	}
+}
+
+// raEvent is what a ra is: its rule, the letter of its word that decides, -1 for its own vowel or
+// none, and what else there is to say.
+type raEvent struct {
+	rule  RuleID
+	cause int
+	why   Detail
+}
+
+func (r raEvent) add(c *context, i int, when When) {
+	e := c.add(i, r.rule, 0, when)
+	e.CauseLetter, e.Detail = int8(r.cause), r.why
+}
+
+// sakinahRa is a ra without a vowel that is heavy or light because of the letter named.
+func sakinahRa(light bool, cause int) raEvent {
+	if light {
+		return raEvent{LightRaSakinah, cause, NoDetail}
+	}
+	return raEvent{HeavyRaSakinah, cause, NoDetail}
+}
+
+// joinedRa decides the ra at i when reading on, and says where it is heavy though no fatha or damma
+// makes it so.
+func joinedRa(c *context, i int) raEvent {
+	w, s := c.cur, &c.cur.s[i]
+	switch {
+	case s.imalah:
+		return raEvent{LightRa, -1, Tilted}
+	case s.v == kasra:
+		return raEvent{LightRa, -1, NoDetail}
+	case s.v != sukun:
+		return raEvent{HeavyRa, -1, NoDetail}
 	}
 	p := w.prev(i)
 	if p < 0 || w.s[p].kind == wasl { // the kasra before it, if any, is borrowed
-		return HeavyRa, -1, AfterWasl
+		return raEvent{HeavyRaSakinah, -1, AfterWasl}
 	}
 	if w.s[p].v != kasra {
-		return HeavyRa, int(w.s[p].letter), NoDetail
+		return sakinahRa(false, int(w.s[p].letter))
 	}
 	if n := w.next(i); n >= 0 && w.s[n].kind == consonant && raised.has(w.s[n].cons) && w.s[n].v != kasra {
-		return HeavyRa, int(w.s[n].letter), RaisedAfter
+		return raEvent{HeavyRaSakinah, int(w.s[n].letter), RaisedAfter}
 	}
-	return LightRa, int(w.s[p].letter), NoDetail
+	return sakinahRa(true, int(w.s[p].letter))
 }
 
-// stoppedRa decides the last ra at a stop. The last result says that both ways are accepted.
-func stoppedRa(c *context, i int) (RuleID, int, bool) {
-	w, s := c.cur, &c.cur.s[i]
-	switch c.mark.kind {
+// stoppedRa decides the last ra of a word at a stop, where it has no vowel.
+func stoppedRa(c *context, i int) raEvent {
+	switch w := c.cur; c.mark.kind {
 	case raStopHeavy:
-		return HeavyRa, -1, true
+		return raEvent{HeavyRaSakinah, -1, EitherAtStop}
 	case raStopLight:
-		return LightRa, -1, true
-	}
-	if s.tanween && s.v == fatha { // the stop keeps the fatha and draws it out
-		return HeavyRa, -1, false
-	}
-	for p := w.prev(i); p >= 0; p = w.prev(p) {
-		q := &w.s[p]
-		if q.kind == wasl {
-			break
+		return raEvent{LightRaSakinah, -1, EitherAtStop}
+	default:
+		for p := w.prev(i); p >= 0 && w.s[p].kind != wasl; p = w.prev(p) {
+			switch q := &w.s[p]; {
+			case q.kind == consonant && q.v == sukun && q.cons == ya:
+				return sakinahRa(true, int(q.letter))
+			case q.kind == consonant && q.v == sukun && q.cons != waw: // look one letter further
+			default:
+				return sakinahRa(q.v == kasra, int(q.letter))
+			}
 		}
-		if q.kind == consonant && q.v == sukun && q.cons == ya {
-			return LightRa, int(q.letter), false
-		}
-		if q.kind == consonant && q.v == sukun && q.cons != waw {
-			continue
-		}
-		return heavyOrLight(q.v == kasra), int(q.letter), false
+		return sakinahRa(false, -1)
 	}
-	return HeavyRa, -1, false
 }
 
 // firstCons is the consonant a word begins with when it is read on to: none for hamzat wasl.

@@ -48,6 +48,8 @@ const (
 	TasHil
 	SadAsSeen
 	Sajdah
+	HeavyRaSakinah
+	LightRaSakinah
 	NumRules = iota
 )
 
@@ -57,7 +59,7 @@ var ruleNames = [NumRules]string{
 	"noon-ikhfa", "meem-ikhfa", "meem-idgham", "meem-izhar", "idgham-mithlayn", "idgham-mutajanisayn",
 	"idgham-mutaqaribayn", "qalqalah", "madd-tabii", "madd-badal", "madd-iwad", "madd-silah-short", "madd-silah-long",
 	"madd-muttasil", "madd-munfasil", "madd-lazim", "madd-lazim-letter", "madd-arid", "madd-lin", "stop-form",
-	"pause-sign", "sakt", "imalah", "ishmam", "tas-hil", "sad-as-seen", "sajdah",
+	"pause-sign", "sakt", "imalah", "ishmam", "tas-hil", "sad-as-seen", "sajdah", "heavy-ra-sakinah", "light-ra-sakinah",
 }
 
 // String returns the rule's id.
@@ -165,6 +167,7 @@ const (
 	FourOrSix   // the ayn of the opening letters: both lengths are accepted, six is the default
 	TwoOrSix    // the meem of 3:1: read on, both lengths are accepted, six is the default; stopped on, six alone
 	SixAtStop   // madd muttasil on a hamza that the word ends in: stopped on, six is accepted too
+	Tilted      // ra with imalah: light without a kasra
 	numDetails
 )
 
@@ -174,7 +177,7 @@ var detailNames = [numDetails]string{
 	"before-sukun", "to-sukun", "tanween-falls", "to-alif", "to-ha", "silah-falls", "alif-read", "to-long", "long-read",
 	"must-stop", "no-stop", "stop-or-on", "better-on", "better-stop", "one-of-two", "read-seen", "read-sad",
 	"raised-after", "after-wasl", "four-or-six", "two-or-six",
-	"six-at-stop",
+	"six-at-stop", "tilted",
 }
 
 // String returns the detail's id, empty for none.
