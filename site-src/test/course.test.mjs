@@ -12,16 +12,18 @@ const lesson = (id, rules) => ({
   name: id,
   ar: '',
   rules,
+  why: 'begins',
+  on: 0,
   places: 0,
-  opens: 0,
-  lessons: 1,
-  together: 0,
+  look: 0,
+  sign: false,
 });
 const apart = catalogue.lessons.flatMap((l) => l.rules.map((r) => lesson(r, [r])));
 const together = [
   ['sun-lam', 'moon-lam'],
   ['heavy-lam', 'light-lam'],
   ['heavy-ra', 'light-ra'],
+  ['heavy-ra-sakinah', 'light-ra-sakinah'],
   ['idgham-mithlayn', 'idgham-mutajanisayn', 'idgham-mutaqaribayn'],
   ['imalah', 'ishmam', 'tas-hil', 'sad-as-seen'],
   ['madd-lazim', 'madd-lazim-letter'],

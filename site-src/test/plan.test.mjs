@@ -17,10 +17,11 @@ const lesson = (id, rules) => ({
   name: id,
   ar: '',
   rules,
+  why: 'begins',
+  on: 0,
   places: 0,
-  opens: 0,
-  lessons: 1,
-  together: 0,
+  look: 0,
+  sign: false,
 });
 const c = {
   rules,

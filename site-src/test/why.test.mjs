@@ -154,7 +154,7 @@ for (const [name, ref, w, l, rule, when, more, want] of [
     '89:14',
     3,
     6,
-    'heavy-ra',
+    'heavy-ra-sakinah',
     'always',
     { detail: 'raised-after', cl: 6 },
     /but sad, one of the seven heavy letters/,

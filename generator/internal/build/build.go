@@ -93,7 +93,7 @@ func source(root string) (site.Source, []diag.Diagnostic) {
 	s.Passages = Index(s.Text)
 	s.Lessons, more = lesson.Load(os.DirFS(filepath.Join(root, filepath.FromSlash(lesson.Dir))), s.Text, recite.New(s.Text), s.Rules)
 	if ds = append(ds, more...); !diag.HasError(ds) {
-		s.Steps = teachingOrder(s.Lessons, s.Text, s.Passages, s.Rules)
+		s.Steps = teachingOrder(s.Lessons, s.Text, s.Rules)
 		ds = append(ds, lesson.CheckOrder(s.Lessons)...)
 	}
 	return s, ds

@@ -4,19 +4,21 @@ import (
 	"path"
 
 	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/plan"
 )
 
 // lessonEntry is what the planner has to know of a lesson: the rules that are taught together, and
 // why the lesson stands where it does (plan.Step).
 type lessonEntry struct {
-	ID       string   `json:"id"`
-	Name     string   `json:"name"`
-	Arabic   string   `json:"ar"`
-	Rules    []string `json:"rules"`
-	Places   int      `json:"places"`
-	Opens    int      `json:"opens"` // index of a lesson
-	Lessons  int      `json:"lessons"`
-	Together int      `json:"together"`
+	ID     string   `json:"id"`
+	Name   string   `json:"name"`
+	Arabic string   `json:"ar"`
+	Rules  []string `json:"rules"`
+	Why    plan.Why `json:"why"`
+	On     int      `json:"on"` // index of a lesson
+	Places int      `json:"places"`
+	Look   int      `json:"look"`
+	Sign   bool     `json:"sign"`
 }
 
 // addPassages encodes the passage index and tells the catalogue its name, and which rules are
@@ -27,7 +29,7 @@ func (c *catalogue) addPassages(s Source) bundle.File {
 	c.Passages, c.PassageSHA = path.Base(f.Name), digest(raw)
 	for i, step := range s.Steps {
 		l := s.Lessons[i]
-		c.Lessons = append(c.Lessons, lessonEntry{l.ID, l.Name, l.Arabic, l.Rules, step.Places, step.Opens, step.Lessons, step.Together})
+		c.Lessons = append(c.Lessons, lessonEntry{l.ID, l.Name, l.Arabic, l.Rules, step.Why, step.On, step.Places, step.Look, step.Sign})
 	}
 	return f
 }

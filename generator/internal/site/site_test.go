@@ -97,7 +97,7 @@ func newSource(t *testing.T, replaced map[string]string) Source {
 		Rules:    []rules.Rule{{ID: "noon-ikhfa", Name: "Ikhfa", Family: "noon", Counts: []int{2}}},
 		Families: []colour.Family{{Name: "noon", Light: "#112233", Dark: "#ddeeff", Form: "wavy"}},
 		CSS:      ":root{--c-noon:#123456}",
-		Steps:    []plan.Step{{Unit: 0, Places: 7, Opens: 1, Lessons: 2, Together: 9}, {Unit: 1, Places: 2, Opens: 1, Lessons: 1, Together: 2}},
+		Steps:    []plan.Step{{Unit: 0, Why: plan.Begins, Places: 7, Look: 2}, {Unit: 1, Why: plan.Builds, Places: 2, Look: 1, Sign: true}},
 		Lessons: []lesson.Lesson{
 			{ID: "noon-ikhfa", Name: "Ikhfa", Rules: []string{"noon-ikhfa"}, Kind: "lesson", HTML: "<p>One</p>"},
 			{ID: "qalqalah", Name: "Qalqalah", Rules: []string{"qalqalah"}, Kind: "lesson", HTML: "<p>Two</p>"},

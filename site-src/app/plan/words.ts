@@ -43,8 +43,8 @@ export function reach(r: Ranking): string {
 
 /** Why a lesson comes where it does in the computed order. */
 export function reason(c: Pick<Catalogue, 'lessons'>, unit: number): string {
-  const { places, opens, lessons, together } = c.lessons[unit]!;
-  if (opens !== unit)
-    return t('plan.opens', { rule: c.lessons[opens]!.name, n: together, lessons });
-  return t(lessons === 1 ? 'plan.most' : 'plan.most-needs', { n: places });
+  const { why, on, places: n, look, sign } = c.lessons[unit]!;
+  if (why === 'rare') return t('plan.rare', { n });
+  if (why !== 'begins') return t(`plan.${why}`, { n, rule: c.lessons[on]!.name });
+  return t(sign ? 'plan.sign' : look ? `plan.look-${look}` : 'plan.letter', { n });
 }

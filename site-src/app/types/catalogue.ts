@@ -76,17 +76,19 @@ export interface Catalogue {
 }
 
 /**
- * Rules taught together, and why there: places are its own, in the last juz. opens is the lesson
- * (an index) for whose sake it stands there, itself where it is its own places; lessons are those
- * up to opens and together their places.
+ * Rules taught together, and why there (Step in generator/internal/plan/sequence.go): it begins a
+ * row of its family, begins one that builds on lesson `on` (an index), follows `on` in its row, or
+ * is rare. places are its own, in the last juz; look is how many things besides the letter a child
+ * must look at, sign whether the print shows each place by one.
  */
 export interface Lesson {
   id: string;
   name: string;
   ar: string;
   rules: string[];
+  why: 'begins' | 'builds' | 'row' | 'rare';
+  on: number;
   places: number;
-  opens: number;
-  lessons: number;
-  together: number;
+  look: 0 | 1 | 2 | 3;
+  sign: boolean;
 }
