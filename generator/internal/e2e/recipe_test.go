@@ -12,8 +12,8 @@ import (
 // step: it acts on every kaf. A file that is not there yet has no old text.
 var madeUp = []change{
 	// 1. The engine: an id at the end of the list, a family of its own, and its place in the order.
-	{"generator/internal/recite/rule.go", "\tSajdah\n\tNumRules", "\tSajdah\n\tLetterKaf\n\tNumRules"},
-	{"generator/internal/recite/rule.go", `"sad-as-seen", "sajdah",`, `"sad-as-seen", "sajdah", "letter-kaf",`},
+	{"generator/internal/recite/rule.go", "\tLightRaSakinah\n\tNumRules", "\tLightRaSakinah\n\tLetterKaf\n\tNumRules"},
+	{"generator/internal/recite/rule.go", `"light-ra-sakinah",`, `"light-ra-sakinah", "letter-kaf",`},
 	{"generator/internal/recite/kaf.go", "", `package recite
 
 func kafRule(c *context) {

@@ -23,7 +23,7 @@ var carriers = []string{"The letters", "The letter", "The signs", "The sign", "T
 var examples = map[string]int{
 	"hamzat-wasl": 6, "sun-moon-lam": 6, "silent-letter": 6, "madd-tabii": 6, "stop-form": 6, "ghunnah": 5, "qalqalah": 6,
 	"pause-sign": 5, "noon-izhar": 6, "noon-ikhfa": 6, "noon-iqlab": 6, "noon-idgham-ghunnah": 6, "noon-idgham": 6,
-	"noon-izhar-mutlaq": 5, "meem-izhar": 6, "meem-ikhfa": 5, "meem-idgham": 5, "heavy-letter": 6, "heavy-lam": 6, "ra": 6,
+	"noon-izhar-mutlaq": 5, "meem-izhar": 6, "meem-ikhfa": 5, "meem-idgham": 5, "heavy-letter": 6, "heavy-lam": 6, "ra": 6, "ra-sakinah": 6,
 	"madd-badal": 6, "madd-iwad": 6, "madd-muttasil": 6, "madd-munfasil": 6, "madd-silah": 6, "madd-arid": 6, "madd-lin": 5,
 	"madd-lazim": 6, "madd-lazim-letter": 6, "idgham": 6, "sakt": 5, "sajdah": 3, "single-words": 6,
 }

@@ -1,5 +1,6 @@
 // Package plan computes which lines fit a child best (rank.go) and in which order lessons are
-// taught (units.go). Both are pure functions of the passage index.
+// taught (sequence.go). The lines are a pure function of the passage index, the order one of the
+// rules and the text.
 //
 // The build proposes lines on lesson pages and puts the lessons in order; the browser ranks lines
 // for the child in hand, in TypeScript (site-src/app/plan), where the plan of the day, readiness

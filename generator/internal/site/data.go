@@ -18,7 +18,7 @@ import (
 
 // DataVersion is the version of the data files' shape, the first field of the catalogue and a byte
 // of every surah's file. A browser that finds another one refuses the data.
-const DataVersion = 3
+const DataVersion = 4
 
 // catalogue is data/catalogue.<hash>.json.gz: all that a page needs before it knows which verses it
 // is to show.

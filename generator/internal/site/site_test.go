@@ -169,7 +169,7 @@ func TestData(t *testing.T) {
 	if r := c.Rules[0]; r.Lesson != "noon-ikhfa" || r.Needs == nil || r.Counts[0] != 2 {
 		t.Errorf("rule %+v", r)
 	}
-	if l := c.Lessons; len(l) != 2 || l[1].ID != "qalqalah" || l[0].Opens != 1 || l[0].Together != 9 || l[0].Rules[0] != "noon-ikhfa" {
+	if l := c.Lessons; len(l) != 2 || l[1].ID != "qalqalah" || l[1].Why != plan.Builds || l[1].Look != 1 || !l[1].Sign || l[0].Rules[0] != "noon-ikhfa" {
 		t.Errorf("lessons %+v", l)
 	}
 	for i, e := range c.Surahs {

@@ -48,7 +48,7 @@ func TestSurahs(t *testing.T) {
 				}
 			}
 		}
-		if got != want.String() || string(raw[:4]) != "SUR\x03" || [32]byte(raw[4:36]) != sha256.Sum256([]byte(want.String())) {
+		if got != want.String() || string(raw[:4]) != "SUR\x04" || [32]byte(raw[4:36]) != sha256.Sum256([]byte(want.String())) {
 			t.Errorf("surah %d: its text, or its head, is another", su.Number)
 		}
 		if !slices.Equal(events, have) || !slices.Equal(lined, lines) {

@@ -9,7 +9,7 @@ import { sha } from './sha256.ts';
 export type Code = Pick<Catalogue, 'alphabet' | 'kinds'>;
 
 /** Version of the data files; another one is refused. */
-export const VERSION = 3;
+export const VERSION = 4;
 
 /**
  * The text of a verse, and what stands behind its letters: after how many UTF-16 units, and which
