@@ -74,6 +74,7 @@ func signsOf(b *bench, t *mushaf.Text, e Engine, first, end int) {
 		{b.witness("signs: hamzat wasl"), waslSigns},
 		{b.witness("signs: ghunnah on shadda"), ghunnahSigns},
 		{b.witness("signs: echo letters with sukun"), echoSigns},
+		{b.witness("signs: ra by its vowel, or without one"), raSigns},
 		{b.witness("signs: pauses, silences, prostrations"), pauseSigns},
 		{b.witness("signs: single words"), singleSigns},
 	}

@@ -75,6 +75,42 @@ func pauseSigns(s *stand, p *page) {
 	}
 }
 
+// A ra that bears a vowel is heavy or light by it when all is joined; one that bears a sukun goes by
+// the letters around it; one that bears nothing has merged. The engine sees the vowels: for them
+// this compares a reading with its source only.
+func raSigns(s *stand, p *page) {
+	const light = mushaf.Kasra | mushaf.KasratanStacked | mushaf.KasratanOpen | mushaf.ImalahMark
+	p.each(func(w, i int, l mushaf.Letter, held rules, opening bool) {
+		if opening || l.Rune != 'ر' {
+			return
+		}
+		shown, said := "merged", ""
+		switch {
+		case l.Has(light):
+			shown = "light"
+		case l.Has(voiced):
+			shown = "heavy"
+		case l.Has(mushaf.Sukun):
+			shown = "no vowel"
+		}
+		for _, c := range []struct {
+			name string
+			rule rules
+		}{
+			{"heavy", of(recite.HeavyRa)}, {"light", of(recite.LightRa)},
+			{"no vowel", of(recite.HeavyRaSakinah, recite.LightRaSakinah)},
+		} {
+			if held.any(c.rule) {
+				said += c.name
+			}
+		}
+		if said == "" {
+			said = "merged"
+		}
+		s.same(p.ref, w+1, at(i, l), shown, said)
+	})
+}
+
 // The signs of single words: imalah, ishmam (printed before the noon that bears it), tas-hil, the
 // seen on a sad.
 func singleSigns(s *stand, p *page) {

@@ -101,7 +101,8 @@ func TestSignsSeeFaults(t *testing.T) {
 		recite.MeemIkhfa, recite.MeemIdgham, recite.MeemIzhar, recite.IdghamMithlayn, recite.IdghamMutajanisayn,
 		recite.IdghamMutaqaribayn, recite.MaddSilahLong, recite.MaddMuttasil, recite.MaddMunfasil, recite.MaddLazim,
 		recite.MaddLazimLetter, recite.Qalqalah, recite.PauseSign, recite.Sakt, recite.Imalah, recite.Ishmam,
-		recite.TasHil, recite.SadAsSeen, recite.Sajdah)
+		recite.TasHil, recite.SadAsSeen, recite.Sajdah, recite.HeavyRa, recite.LightRa, recite.HeavyRaSakinah,
+		recite.LightRaSakinah)
 	joined := func(x recite.Event) bool { return (x.When == recite.Always || x.When == recite.Join) && !x.Unwritten }
 	// try changes the first event that matches and hears the verses around it, before and after.
 	try := func(name string, match recite.RuleID, change func(recite.Event) (recite.Event, bool)) {
@@ -139,6 +140,8 @@ func TestSignsSeeFaults(t *testing.T) {
 		{recite.MeemIkhfa, recite.MeemIzhar}, {recite.SunLam, recite.MoonLam}, {recite.MoonLam, recite.SunLam},
 		{recite.MaddTabii, recite.MaddMunfasil}, {recite.MaddMuttasil, recite.MaddTabii}, {recite.MaddSilahShort, recite.MaddSilahLong},
 		{recite.MaddTabii, recite.Qalqalah}, {recite.MaddTabii, recite.NoonIkhfa}, {recite.MaddTabii, recite.SilentLetter},
+		{recite.HeavyRa, recite.LightRa}, {recite.LightRa, recite.HeavyRa}, {recite.HeavyRa, recite.HeavyRaSakinah},
+		{recite.LightRaSakinah, recite.LightRa},
 	} {
 		try(c.from.String()+" turned to "+c.to.String(), c.from, func(x recite.Event) (recite.Event, bool) {
 			x.Rule = c.to
