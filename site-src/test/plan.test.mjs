@@ -9,6 +9,7 @@ import { mayMove, order } from '../node_modules/.out/app/plan/next.js';
 import { Phrases } from '../node_modules/.out/app/plan/phrases.js';
 import { after, moved } from '../node_modules/.out/app/plan/place.js';
 import { units } from '../node_modules/.out/app/plan/units.js';
+import { reason } from '../node_modules/.out/app/plan/words.js';
 
 const rule = (id, needs = []) => ({ id, name: id, ar: '', family: 'f', needs, counts: [] });
 const rules = [rule('b', ['a']), rule('a'), rule('c'), rule('d', ['b'])];
@@ -209,4 +210,20 @@ test('the week ends today and counts each day', () => {
     [w.length, w[0], w[5], w[6].n],
     [7, { day: '2026-02-24', n: 1 }, { day: '2026-03-01', n: 2 }, 0],
   );
+});
+test('why a lesson stands where it does is said for each kind of reason', () => {
+  const why = (more) =>
+    reason({ lessons: [lesson('first', []), { ...lesson('x', []), places: 7, ...more }] }, 1);
+  for (const [more, want] of [
+    [{ look: 0 }, /^The letter itself shows it\. It occurs 7 times/],
+    [{ look: 2, sign: true }, /^The text shows it by a sign\./],
+    [{ look: 1 }, /only one thing to look at/],
+    [{ look: 2 }, /two things to look at/],
+    [{ look: 3, places: 1 }, /three things to look at.* occurs once/],
+    [{ why: 'builds' }, /^It builds on first and occurs 7 times/],
+    [{ why: 'row', sign: true }, /^It belongs with first and occurs 7 times/],
+    [{ why: 'rare', places: 0 }, /^It does not occur in the last juz, so/],
+    [{ why: 'rare', places: 2 }, /^It occurs only 2 times/],
+  ])
+    assert.match(why(more), want);
 });
