@@ -49,7 +49,7 @@ func TestBadSources(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			dir := t.TempDir()
-			for _, d := range []string{"rules-content", LicenceDir, "site-src/app", "site-src/fonts", "site-src/icons", "site-src/pages", "site-src/strings", "site-src/style"} {
+			for _, d := range []string{"rules-content", LicenceDir, "site-src/app", "site-src/fonts", "site-src/icons", "site-src/pages", "site-src/strings", "site-src/style", "site-src/vendor"} {
 				if err := os.CopyFS(filepath.Join(dir, d), os.DirFS(filepath.Join(here, d))); err != nil {
 					t.Fatal(err)
 				}

@@ -25,7 +25,7 @@ const patience = 5 * time.Minute
 func copyProject(t *testing.T) string {
 	t.Helper()
 	dir := t.TempDir()
-	for _, d := range []string{"rules-content", "LICENSES", "site-src/app", "site-src/fonts", "site-src/icons", "site-src/pages", "site-src/strings", "site-src/style"} {
+	for _, d := range []string{"rules-content", "LICENSES", "site-src/app", "site-src/fonts", "site-src/icons", "site-src/pages", "site-src/strings", "site-src/style", "site-src/vendor"} {
 		if err := os.CopyFS(filepath.Join(dir, d), os.DirFS(filepath.Join(project, d))); err != nil {
 			t.Fatal(err)
 		}

@@ -28,7 +28,7 @@ var faces = []face{
 	{"@fontsource/opendyslexic", "OpenDyslexic"},
 }
 
-var bookFont = regexp.MustCompile(`--book: "([^"]+)"`)
+var bookFont = regexp.MustCompile(`--book: '([^']+)'`)
 
 // wear gives every page opened from now on a font in the place of the first that the style sheets
 // ask for, as if the device had it under that name. Bytes handed over by script are no request,
