@@ -1,0 +1,184 @@
+package e2e
+
+import (
+	"fmt"
+	"path"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/input"
+
+	"sutur/generator/internal/recite"
+)
+
+// faults is what is seen where a part does not arrive or the record does not open.
+func (l *looks) faults(t *testing.T) {
+	files := built(t)
+	s, f := harmed(t, "/", files)
+	f.set(nameOf(t, files, "assets/main."), missing)
+	p := l.page(t, `ServiceWorkerContainer.prototype.register = () => Promise.reject(new Error("refused"))`)
+	p.open(s.address)
+	l.see(p, "boot", words+` && document.documentElement.dataset.boot === "failed"`)
+	f.set("data/s*", signIn)
+	f.also(nameOf(t, files, "assets/print."), missing)
+	p.open(s.address + "about.html")
+	p.open(s.address)
+	l.see(p, "not kept", `document.querySelector('[data-t=offline-again]')`)
+	l.at(p, "no lines", "#/lines?rule=noon-ikhfa&from=78:12&to=78:16", visible(hook("text-error")))
+	l.at(p, "no part", "#/print", visible(hook("part-again")))
+
+	closed := l.page(t, `IDBFactory.prototype.open = () => { throw new DOMException("blocked", "SecurityError"); }`)
+	closed.open(s.address)
+	l.see(closed, "closed", visible(hook("closed")))
+
+	f.set("", "")
+	plain := l.page(t, `delete globalThis.Highlight`) // a browser that colours no ranges
+	plain.open(s.address + "#/lines?rule=noon-ikhfa&from=78:12&to=78:16")
+	plain.wait("the lines", visible(hook("verse-78-16")))
+	plain.tap(places(t, rule, surah, from, upTo)[0])
+	l.see(plain, "no ranges", `document.querySelector(".whole")`)
+}
+
+// pages is all that is read without the app, and the page of the app as it comes.
+func (l *looks) pages(p *page, s *server) {
+	p.open(s.address + "lessons/noon-ikhfa.html#/lines?rule=noon-ikhfa&from=78:12&to=78:16")
+	l.see(p, "lesson", `document.querySelector(".by-letter") && `+visible(".back"))
+	var names []string
+	for _, f := range built(p.t) {
+		if path.Ext(f.Name) == ".html" {
+			names = append(names, fmt.Sprintf("%q", s.address+f.Name))
+		}
+	}
+	l.add(eval[looked](p, `(async () => look(...await Promise.all([`+strings.Join(names, ",")+`].map(
+		async n => new DOMParser().parseFromString(await (await fetch(n)).text(), "text/html")))))()`))
+}
+
+// day is the first visit, and the day of a learner who has done nothing yet.
+func (l *looks) day(p *page, s *server) {
+	p.open(s.address)
+	l.see(p, "first visit", visible(hook("name")))
+	p.begin(s.address, "Nur")
+	l.see(p, "settling in", visible(hook("next-settle")))
+	p.click("settled")
+	p.wait("the first rule", visible(hook("next-teach")))
+	p.click("because")
+	l.see(p, "teaching", visible(hook("other-lines")))
+	l.at(p, "record empty", "#/record", visible(hook("empty")))
+	l.at(p, "choice", "#/lines", visible(hook("best-1")))
+	p.set("from", "5")
+	p.set("to", "2")
+	p.click("open")
+	l.see(p, "choice refused", `document.querySelector('[data-t=problem]').textContent`)
+	l.at(p, "bad link", "#/lines?from=115:1&to=115:2", visible(hook("open")))
+}
+
+// session is every phase of marking lines, and all that opens there.
+func (l *looks) session(p *page, s *server) {
+	want := places(p.t, rule, surah, from, upTo)
+	p.choose(rule, surah, from, upTo)
+	l.see(p, "lines", visible(hook("next")))
+	x, y := p.place(fmt.Sprintf(`[data-t=passage] .w[data-v="%d"][data-w="%d"]`, want[0].v, want[0].w))
+	p.mouse(input.DispatchMouseEventTypeMousePressed, x, y)
+	p.wait("the enlarged word", visible(hook("zoom")))
+	p.mouse(input.DispatchMouseEventTypeMouseReleased, x, y)
+	p.click(fmt.Sprintf("zoom-letter-%d", want[0].l))
+	l.see(p, "zoom", `document.querySelector('.zoom-letter[aria-pressed=true]')`)
+	p.click("zoom-close")
+	p.tap(want[1])
+	p.wait("the marks", fmt.Sprintf(`CSS.highlights.get("f-%s")?.size === 2`, family))
+	p.click("count-2")
+	l.see(p, "count", visible(".count")+` && document.querySelector(".caret")`)
+	p.clickOn(hook("menu") + " summary")
+	l.see(p, "menu", visible(hook("restart")))
+	p.click("restart")
+	l.see(p, "notice", visible(hook("notice-said")))
+	p.click("notice-action")
+	p.click("drawer")
+	l.see(p, "drawer", visible(hook("hint")))
+	text, err := theText()
+	if err != nil {
+		p.t.Fatal(err)
+	}
+	p.tap(letter(text, text.Find(surah, from), 0, 0)) // a wrong letter
+	p.wait("the wrong mark", fmt.Sprintf(`CSS.highlights.get("f-%s").size === 3`, family))
+	p.click("next")
+	l.see(p, "check", visible(hook("missed"))+" && "+visible(hook("extra"))+" && "+visible(hook("found")))
+	p.clickOn(hook("missed") + " .word-link")
+	l.see(p, "letter", visible(".rule-why b"))
+	p.click("letter-close")
+	p.click("next")
+	l.see(p, "read", `document.querySelector("main.lines").dataset.phase === "read"`)
+	p.click("next")
+	l.see(p, "end", visible(hook("outcome-some")))
+	p.click("outcome-some")
+	p.wait("today", `document.querySelector('[data-t^="next-"]')`)
+	l.at(p, "two surahs", "#/lines?rule=madd-tabii&from=111:5&to=112:4", visible(".surah"))
+	l.at(p, "stops", "#/lines?rule=noon-ikhfa&from=2:255&to=2:255", visible(".stop:not(.end)"))
+	l.at(p, "prostration", "#/lines?rule=madd-tabii&from=53:61&to=53:62", visible(".lined"))
+	l.at(p, "copies", "#/lines?rule=madd-tabii&from=96:18&to=96:19", visible(hook("verse-96-19")))
+	p.tap(places(p.t, "madd-tabii", 96, 18, 19)[0])
+	p.click("drawer")
+	p.click("answer")
+	l.see(p, "answer", `document.querySelector(".again")`)
+	l.at(p, "left off", "#/today", visible(hook("resume")))
+}
+
+// record is a learner with many sessions: what is known, due and left off.
+func (l *looks) record(p *page, s *server) {
+	p.putSessions(s, 60)
+	inDatabase[any](p, `
+		const [l] = await all("learners"), to = db.transaction("taught", "readwrite").objectStore("taught");
+		for (const [rule, known] of [["sakt", "2020-02-01"], ["madd-muttasil", ""]])
+			await ask(to.put({ learner: l.id, rule, since: "2020-01-01", known }));
+		return 0;`)
+	p.open(s.address + "#/record")
+	l.see(p, "record", visible(hook("more")))
+	p.click("remove")
+	l.see(p, "removed", visible(hook("notice-action")))
+	p.click("notice-action")
+	l.at(p, "rules", "#/rules", visible(hook("next")))
+	eval[any](p, `(document.querySelectorAll("main details").forEach(d => { d.removeAttribute("name"); d.open = true; }), 0)`)
+	l.see(p, "rules opened", visible(hook("ready")))
+	l.at(p, "today", "#/today", `document.querySelector('[data-t^="next-"]')`)
+}
+
+// learner is the settings, with pencils hard to tell apart and a second learner.
+func (l *looks) learner(p *page) {
+	l.at(p, "learner", "#/learner", visible(hook("pencil-noon")))
+	p.set("pencil-noon", "#101010")
+	l.see(p, "pencils", `document.querySelector("[data-t=pencil-said] li")`)
+	p.click("pencil-back-noon")
+	for _, theme := range []string{"dark", "light", "auto"} {
+		p.click("theme-" + theme)
+		l.see(p, "theme "+theme, `(document.documentElement.dataset.theme ?? "auto") === "`+theme+`"`)
+	}
+	p.click("remove-learner")
+	l.see(p, "dialog", visible(hook("confirm")))
+	p.click("keep")
+	p.click("add-learner")
+	l.see(p, "two learners", visible("fieldset.choice [data-t^=learner-]"))
+}
+
+// print is every sheet.
+func (l *looks) print(p *page, s *server) {
+	var all []string
+	for r := recite.RuleID(0); r < recite.NumRules; r++ {
+		all = append(all, r.String())
+	}
+	p.learner(s.address, all...)
+	for _, x := range []struct{ what, hash string }{
+		{"print both", "sheet=both&from=78:12&to=78:16&rule=noon-ikhfa"},
+		{"print surahs", "sheet=both&from=111:1&to=112:4&rule=madd-tabii"},
+		{"print prostration", "sheet=both&from=53:61&to=53:62&rule=madd-tabii&turn=landscape"},
+		{"print sign", "sheet=practice&from=7:206&to=7:206&rule=madd-tabii"},
+		{"print many", "sheet=both&surah=78&rule=noon-ikhfa&size=48"},
+		{"print card", "sheet=card"},
+		{"print record", "sheet=record&turn=landscape"},
+		{"print wrong", "sheet=poster"},
+	} {
+		p.lay(s, "#/print?"+x.hash)
+		l.see(p, x.what, visible(".leaf"))
+	}
+	p.set("pencil-noon", "#101010")
+	l.see(p, "print pencils", `document.querySelector("[data-t=pencil-said] li")`)
+}
