@@ -6,7 +6,7 @@ import { t } from './i18n.ts';
 import { reopen, started } from './offline/tools.ts';
 import { makeRoom } from './screens/frame.ts';
 import { wayOut } from './screens/parts/wayout.ts';
-import { tellAside } from './screens/record/aside.ts';
+import { tellAside } from './actions/aside.ts';
 import { parseHash } from './share/link.ts';
 import * as state from './state.ts';
 import { closedBy } from './store/closed.ts';

@@ -5,7 +5,7 @@ import type { Kept } from './store/store.ts';
 import type { Kept as Offline } from './offline/offline.ts';
 import type { Course } from './plan/course.ts';
 import type { Practice } from './practice/practice.ts';
-import type { Name, Screen } from './screens/screen.ts';
+import type { Shown } from './screens/shown.ts';
 import type { TextError } from './text/fetch.ts';
 import type { Catalogue, Entry, Learner, Route, Settings, Taught } from './types.ts';
 
@@ -17,20 +17,16 @@ export interface Notice {
   closed?: () => void;
 }
 
-export interface State extends Omit<Kept, 'settings'> {
+export interface State extends Omit<Kept, 'settings'>, Shown {
   catalogue: Catalogue;
   route: Route;
   settings: Settings;
-  /** The screens that have been fetched, or could not be. */
-  screens: Partial<Record<Name, Screen | 'failed'>>;
   /** The lines on screen and the marks on them. */
   practice: Practice | undefined;
   /** Why the lines that were asked for cannot be shown. */
   unreadable: TextError['code'] | undefined;
   /** What the planner works with, once it has been fetched. */
   course: Course | 'failed' | undefined;
-  /** The juz in which the next rule is looked for; 0 for the next pages. */
-  ahead: number;
   notice: Notice | undefined;
   /** Whether the device kept what was written last. */
   kept: boolean;
@@ -56,10 +52,16 @@ let state = {
   taught: [],
   settings: defaults,
   screens: {},
+  card: undefined,
+  left: [],
+  ahead: 0,
+  listed: 0,
+  sample: undefined,
+  removing: undefined,
+  choice: undefined,
   practice: undefined,
   unreadable: undefined,
   course: undefined,
-  ahead: 0,
   route: { name: 'today' },
   notice: undefined,
   kept: true,

@@ -16,7 +16,7 @@ func TestPartAgain(t *testing.T) {
 	files := built(t)
 	parts := []struct{ part, at, words, again, there string }{
 		{"card", "#/today", "no-plan", "plan-again", `document.querySelector('[data-t^="next-"]')`},
-		{"panel", "#/learner", "pencils-again", "pencils-again", `document.querySelector("[data-t^=pencil-]")`},
+		{"learner", "#/learner", "part-again", "part-again", `document.querySelector("[data-t^=pencil-]")`},
 		{"offline", "#/learner", "offline-again", "offline-again", `document.querySelector("[data-t=offline]")?.innerText.includes("Kept on this device")`},
 		{"print", "#/print", "part-again", "part-again", `document.querySelector("main.print")`},
 	}

@@ -19,9 +19,6 @@ export const reopen = () =>
     () => undefined,
   );
 
-/** The buttons with what they say; nothing where boot.ts did not arrive. */
-export const wayOut = (): HTMLElement | false => (tools && !tools.hidden ? tools : false);
-
 /** The app has started: what boot.ts noted of an attempt before is over. */
 export function started() {
   try {

@@ -10,22 +10,15 @@ import type { Route } from '../types.ts';
 import { wayOut } from './parts/wayout.ts';
 import { type Name, nameOf, type Screen } from './screen.ts';
 import { sheet } from './stylesheet.ts';
-import { today as oldToday } from './today/today.ts';
+import { today } from './today/today.ts';
 import { legacy } from './legacy.ts';
-
-const today = legacy(oldToday);
 
 const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
   lines: () => import('./lines/lines.ts').then((m) => m.lines),
-  choose: () =>
-    import('./choose/choose.ts').then((m) =>
-      legacy((r) =>
-        r.name === 'bad' ? m.choose(r) : m.choose(undefined, r.name === 'choose' ? r.pick : ''),
-      ),
-    ),
+  choose: () => import('./choose/choose.ts').then((m) => m.choose),
   rules: () => import('./rules/rules.ts').then((m) => m.rules),
-  record: () => import('./record/record.ts').then((m) => legacy(m.record)),
-  learner: () => import('./learner/learner.ts').then((m) => legacy(m.learner)),
+  record: () => import('./record/record.ts').then((m) => m.record),
+  learner: () => import('./learner/learner.ts').then((m) => m.learner),
   print: () =>
     Promise.all([import('./print/print.ts'), sheet('paper')]).then(([m]) => legacy(m.print)),
 };

@@ -1,113 +1,160 @@
 // Choose lines: a rule, then the best lines for it, or a surah and verses. A link that could not be
 // read comes here too, with the reason.
-import * as state from '../../state.ts';
-import { whenCalm } from '../../calm.ts';
-import { h } from '../../dom.ts';
-import { type Key, t } from '../../i18n.ts';
+import { html } from 'lit-html';
+import { guard } from 'lit-html/directives/guard.js';
+import { keyed } from 'lit-html/directives/keyed.js';
+import { live } from 'lit-html/directives/live.js';
+import { t } from '../../i18n.ts';
 import { order } from '../../plan/ladder.ts';
-import { loadCourse as load, reader as look } from '../../planner.ts';
+import { loadCourse, reader } from '../../planner.ts';
 import { linesHash, MOST } from '../../share/link.ts';
+import * as state from '../../state.ts';
+import type { State } from '../../state.ts';
 import type { Route } from '../../types.ts';
-import type { View } from '../view.ts';
+import { surahSelect } from '../parts/surahs.ts';
+import type { Screen } from '../screen.ts';
 import { find, results, whereField } from './best.ts';
-import { surahSelect } from './fields.ts';
+import type { Choice } from './choice.ts';
 
-/** The screen; wrong says what could not be read, pick is a rule already chosen. */
-export function choose(wrong?: Extract<Route, { name: 'bad' }>, pick = ''): View {
-  const c = state.get().catalogue,
-    at = state.learner()?.place ?? { s: c.juz[29]?.[0] ?? 78, a: 1 };
-  const number = (id: string, value: number) =>
-    h('input', {
-      id,
-      type: 'number',
-      inputmode: 'numeric',
-      min: 1,
-      value,
-      required: true,
-      'data-t': id,
-    });
-  const rule = h(
-    'select',
-    { id: 'rule', 'data-t': 'rule', onchange: () => void suggest() },
-    h('option', { value: '' }, t('choose.no-rule')),
-    order(c).map((r) => h('option', { value: r.id, selected: r.id === pick }, r.name)),
-  );
-  const count = () => c.surahs[Number(surah.value) - 1]!.count;
-  const surah = surahSelect('surah', at.s, () => {
-    from.value = '1';
-    to.value = String(Math.min(5, count()));
-    fit();
-  });
-  const from = number('from', at.a),
-    to = number('to', Math.min(at.a + 4, c.surahs[at.s - 1]!.count)),
-    problem = h('p', { class: 'problem', role: 'alert', 'data-t': 'problem' });
-  const fit = () => {
-    from.max = to.max = String(count());
-  };
-  fit();
-  const open = (e: Event) => {
-    e.preventDefault();
-    const a = Number(from.value),
-      b = Number(to.value),
-      s = Number(surah.value);
-    if (b < a) problem.textContent = t('bad.order', { from: a, to: b });
-    else if (b - a >= MOST) problem.textContent = t('bad.many', { n: b - a + 1, most: MOST });
-    else location.hash = linesHash({ rule: rule.value, from: { s, a }, to: { s, a: b } });
-  };
-  const found = h('p', { class: 'quiet', role: 'status', 'data-t': 'choose-found' });
-  let asked = 0;
-  const list = h(
-    'section',
-    { 'aria-live': 'polite', 'data-t': 'best' },
-    h('p', { class: 'quiet' }, t('today.looking')),
-  );
-  const where = whereField('where', () => void suggest());
-  /** Shows the best lines, and puts the verses of the best into the fields. */
-  const suggest = async () => {
-    const mine = ++asked;
-    found.textContent = '';
-    try {
-      await load();
-    } catch {
-      whenCalm(() => list.replaceChildren(h('p', { class: 'quiet' }, t('today.no-lines'))));
-      return;
-    }
-    const child = look()!,
-      n = c.rules.findIndex((r) => r.id === rule.value),
-      all = find(child, n, where.value),
-      top = all.passages[0];
-    whenCalm(() => list.replaceChildren(...results(child, all, n)));
-    if (mine !== asked || !rule.value || !top) return; // verses chosen by hand since stay
-    const b = child.toLines(top, rule.value);
-    [surah.value, from.value, to.value] = [String(b.from.s), String(b.from.a), String(b.to.a)];
-    fit();
-    found.textContent = t('choose.found', { n: top.focus });
-  };
-  void suggest();
-  if (wrong) problem.textContent = t(`bad.${wrong.reason}`, wrong.vars);
-  const field = (label: Key, el: HTMLElement) =>
-    h('div', {}, h('label', { for: el.id }, t(label)), el);
-  const node = h(
-    'main',
-    { class: 'choose' },
-    h('h1', { tabindex: '-1' }, t('choose.title')),
-    h('div', { class: 'card' }, problem, field('field.rule', rule), field('best.where', where)),
-    h('h2', {}, t('best.title')),
-    list,
-    h('h2', {}, t('choose.own')),
-    h(
-      'form',
-      { class: 'card', onsubmit: open },
-      field('field.surah', surah),
-      h('div', { class: 'fields' }, field('field.from', from), field('field.to', to)),
-      found,
-      h('button', { class: 'main', 'data-t': 'open' }, t('choose.open')),
-    ),
-  );
-  for (const el of [surah, from, to])
-    el.addEventListener('input', () => {
-      asked++;
-      found.textContent = '';
-    });
-  return { node, title: t('choose.title'), update: () => undefined };
+/** Verses put into the fields with a surah. */
+const FEW = 5;
+
+const change = (patch: Partial<Choice>) =>
+  state.set({ choice: { ...state.get().choice!, ...patch } });
+
+const verses = (surah: number) => state.get().catalogue.surahs[surah - 1]!.count;
+
+function view(s: State) {
+  const x = s.choice!;
+  return html`
+    <main class="choose">
+      <h1 tabindex="-1">${t('choose.title')}</h1>
+      <div class="card">
+        <p class="problem" role="alert" data-t="problem" .textContent=${x.problem}></p>
+        <div><label for="rule">${t('field.rule')}</label>${ruleField(s, x)}</div>
+        <div>
+          <label for="where">${t('best.where')}</label>${whereField('where', x.where, look)}
+        </div>
+      </div>
+      <h2>${t('best.title')}</h2>
+      <section aria-live="polite" data-t="best">${guard([x.best], () => best(x))}</section>
+      <h2>${t('choose.own')}</h2>
+      ${own(s, x)}
+    </main>
+  `;
 }
+
+function ruleField(s: State, x: Choice) {
+  const pick = (e: Event) => suggest({ rule: (e.target as HTMLSelectElement).value });
+  return html`<select id="rule" data-t="rule" @change=${pick}>
+    <option value="">${t('choose.no-rule')}</option>
+    ${order(s.catalogue).map(
+      (r) => html`<option value=${r.id} .selected=${r.id === x.rule}>${r.name}</option>`,
+    )}
+  </select>`;
+}
+
+const look = (where: string) => suggest({ where });
+
+/** The best lines; others begin anew, with the reasons of the first one open. */
+function best({ best: b }: Choice) {
+  if (typeof b === 'object') return keyed(b, results(b));
+  return html`<p class="quiet">${t(b ? 'today.no-lines' : 'today.looking')}</p>`;
+}
+
+/** The fields for lines of one's own. */
+function own(s: State, x: Choice) {
+  const surah = (n: number) =>
+    byHand({ surah: n, from: '1', to: String(Math.min(FEW, verses(n))) });
+  return html`
+    <form class="card" @submit=${open}>
+      <div>
+        <label for="surah">${t('field.surah')}</label
+        >${surahSelect(s.catalogue, 'surah', x.surah, surah)}
+      </div>
+      <div class="fields">
+        <div><label for="from">${t('field.from')}</label>${verseField(x, 'from')}</div>
+        <div><label for="to">${t('field.to')}</label>${verseField(x, 'to')}</div>
+      </div>
+      <p class="quiet" role="status" data-t="choose-found" .textContent=${found(x)}></p>
+      <button class="main" data-t="open">${t('choose.open')}</button>
+    </form>
+  `;
+}
+
+const found = ({ places: n }: Choice) => (n === undefined ? '' : t('choose.found', { n }));
+
+const byHand = (patch: Partial<Choice>) => change({ ...patch, byHand: true, places: undefined });
+
+/** live, because what cannot be read as a number is empty here and not in the field. */
+const verseField = (x: Choice, key: 'from' | 'to') => html`
+  <input
+    id=${key}
+    type="number"
+    inputmode="numeric"
+    min="1"
+    max=${verses(x.surah)}
+    required
+    data-t=${key}
+    .value=${live(x[key])}
+    @input=${(e: Event) => byHand({ [key]: (e.target as HTMLInputElement).value })}
+  />
+`;
+
+function open(e: Event) {
+  e.preventDefault();
+  const { rule, surah: s, from, to } = state.get().choice!;
+  const [a, b] = [Number(from), Number(to)];
+  if (b < a) change({ problem: t('bad.order', { from: a, to: b }) });
+  else if (b - a >= MOST) change({ problem: t('bad.many', { n: b - a + 1, most: MOST }) });
+  else location.hash = linesHash({ rule, from: { s, a }, to: { s, a: b } });
+}
+
+/**
+ * Looks for the best lines with what was chosen anew, and puts the verses of the best into the
+ * fields, unless others have been chosen by hand meanwhile.
+ */
+async function suggest(patch: Partial<Choice> = {}) {
+  change({ ...patch, byHand: false, places: undefined });
+  try {
+    await loadCourse();
+  } catch {
+    return change({ best: 'failed' });
+  }
+  const x = state.get().choice!;
+  const child = reader()!;
+  const rule = state.get().catalogue.rules.findIndex((r) => r.id === x.rule);
+  const ranking = find(child, rule, x.where);
+  const top = ranking.passages[0];
+  change({ best: { child, rule, ranking } });
+  if (x.byHand || rule < 0 || !top) return;
+  const { from, to } = child.toLines(top, x.rule);
+  change({ surah: from.s, from: String(from.a), to: String(to.a), places: top.focus });
+}
+
+/** The choice at an address: at the learner's place, with a rule, or why the link cannot be read. */
+function choiceAt(r: Route): Choice {
+  const { juz, rules } = state.get().catalogue;
+  const pick = r.name === 'choose' ? rules.find((x) => x.id === r.pick) : undefined;
+  const at = state.learner()?.place ?? { s: juz[29]?.[0] ?? 78, a: 1 };
+  return {
+    rule: pick?.id ?? '',
+    where: '',
+    best: undefined,
+    surah: at.s,
+    from: String(at.a),
+    to: String(Math.min(at.a + FEW - 1, verses(at.s))),
+    byHand: false,
+    places: undefined,
+    problem: r.name === 'bad' ? t(`bad.${r.reason}`, r.vars) : '',
+  };
+}
+
+export const choose: Screen = {
+  title: () => t('choose.title'),
+  view,
+  enter(r) {
+    state.set({ choice: choiceAt(r) });
+    void suggest();
+  },
+};

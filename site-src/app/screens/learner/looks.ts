@@ -1,84 +1,77 @@
 // How the lines look, and the counts on which teachers differ.
-import * as state from '../../state.ts';
-import { whenCalm } from '../../calm.ts';
-import * as store from '../../store/store.ts';
-import { h } from '../../dom.ts';
-import { t } from '../../i18n.ts';
+import { html, nothing } from 'lit-html';
 import { keep } from '../../actions/keep.ts';
+import { t } from '../../i18n.ts';
+import * as state from '../../state.ts';
+import type { State } from '../../state.ts';
+import * as store from '../../store/store.ts';
 import { choices } from '../../text/counts.ts';
 import { verses } from '../../text/data.ts';
 import type { Settings } from '../../types.ts';
 
-let sample = '';
-
-export function looks(): HTMLElement {
-  const s = state.get().settings,
-    { rules } = state.get().catalogue;
-  const save = (patch: Partial<Settings>) => {
-    const settings = { ...state.get().settings, ...patch };
-    state.set({ settings });
-    void keep(() => store.changeSettings(patch));
-  };
-  const slide = (key: 'size' | 'spacing', min: number, max: number) => {
-    const el = h('input', {
-      id: key,
-      type: 'range',
-      min,
-      max,
-      step: 0.1,
-      value: s[key],
-      'data-t': key,
-      oninput: () => save({ [key]: Number(el.value) }),
-    });
-    return [h('label', { for: key }, t(`looks.${key}`)), el];
-  };
-  const pick = <K extends 'theme' | 'madd' | 'arid'>(key: K, values: Settings[K][]) =>
-    h(
-      'fieldset',
-      { class: 'choice' },
-      h('legend', {}, t(`looks.${key}`)),
-      h(
-        'div',
-        { class: 'row' },
-        values.map((v) =>
-          h(
-            'button',
-            {
-              class: 'chip',
-              'data-t': `${key}-${v}`,
-              'aria-pressed': String(s[key] === v),
-              onclick: () => save({ [key]: v } as Partial<Settings>),
-            },
-            typeof v === 'number' ? String(v) : t(`looks.theme.${v as Settings['theme']}`),
-          ),
-        ),
-      ),
-    );
-  return h(
-    'section',
-    { class: 'card looks' },
-    h('h2', {}, t('looks.title')),
-    slide('size', 0.7, 1.8),
-    slide('spacing', 0.4, 2.5),
-    preview(),
-    pick('theme', ['auto', 'light', 'dark']),
-    h('h2', {}, t('looks.counts')),
-    h('p', { class: 'quiet' }, t('looks.counts-what')),
-    pick('madd', choices(rules, 'madd')),
-    pick('arid', choices(rules, 'arid')),
-  );
+/** Puts settings of the device into effect and keeps them. */
+export function change(patch: Partial<Settings>) {
+  state.set({ settings: { ...state.get().settings, ...patch } });
+  void keep(() => store.changeSettings(patch));
 }
 
+export function looks(s: State) {
+  const { rules } = s.catalogue;
+  return html`
+    <section class="card looks">
+      <h2>${t('looks.title')}</h2>
+      ${slider(s, 'size', 0.7, 1.8)} ${slider(s, 'spacing', 0.4, 2.5)} ${preview(s)}
+      ${pick(s, 'theme', ['auto', 'light', 'dark'])}
+      <h2>${t('looks.counts')}</h2>
+      <p class="quiet">${t('looks.counts-what')}</p>
+      ${pick(s, 'madd', choices(rules, 'madd'))} ${pick(s, 'arid', choices(rules, 'arid'))}
+    </section>
+  `;
+}
+
+const slider = (s: State, key: 'size' | 'spacing', min: number, max: number) => html`
+  <label for=${key}>${t(`looks.${key}`)}</label>
+  <input
+    id=${key}
+    type="range"
+    min=${min}
+    max=${max}
+    step="0.1"
+    .value=${String(s.settings[key])}
+    data-t=${key}
+    @input=${(e: Event) => change({ [key]: Number((e.target as HTMLInputElement).value) })}
+  />
+`;
+
+const pick = <K extends 'theme' | 'madd' | 'arid'>(s: State, key: K, values: Settings[K][]) => html`
+  <fieldset class="choice">
+    <legend>${t(`looks.${key}`)}</legend>
+    <div class="row">
+      ${values.map(
+        (v) =>
+          html`<button
+            class="chip"
+            data-t="${key}-${v}"
+            aria-pressed=${s.settings[key] === v}
+            @click=${() => change({ [key]: v })}
+          >
+            ${typeof v === 'number' ? v : t(`looks.theme.${v as Settings['theme']}`)}
+          </button>`,
+      )}
+    </div>
+  </fieldset>
+`;
+
 /** The first verse of all, so that size and spacing are seen as they change. */
-function preview(): HTMLElement {
-  const p = h('p', { class: 'text preview', lang: 'ar', dir: 'rtl' }, sample);
-  if (!sample) {
-    verses(state.get().catalogue, { s: 1, a: 1 }, { s: 1, a: 1 })
-      .then(([v]) => {
-        sample = v?.text ?? '';
-        whenCalm(() => document.querySelector('.preview')?.replaceChildren(sample));
-      })
-      .catch(() => whenCalm(() => p.remove()));
-  }
-  return p;
+const preview = ({ sample }: State) =>
+  sample === 'failed'
+    ? nothing
+    : html`<p class="text preview" lang="ar" dir="rtl" .textContent=${sample?.text ?? ''}></p>`;
+
+export async function readSample() {
+  const { sample, catalogue } = state.get();
+  if (sample && sample !== 'failed') return;
+  const first = { s: 1, a: 1 };
+  const [verse] = await verses(catalogue, first, first).catch(() => []);
+  state.set({ sample: verse ?? 'failed' });
 }

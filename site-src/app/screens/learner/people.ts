@@ -1,113 +1,108 @@
 // Who is learning: choose, rename, add, remove.
-import * as state from '../../state.ts';
-import * as store from '../../store/store.ts';
-import { h } from '../../dom.ts';
-import { t } from '../../i18n.ts';
+import { html, nothing } from 'lit-html';
+import { keyed } from 'lit-html/directives/keyed.js';
 import { keep } from '../../actions/keep.ts';
+import { add, choose, LONGEST, nameOf } from '../../actions/learner.ts';
+import { t } from '../../i18n.ts';
+import * as state from '../../state.ts';
+import type { State } from '../../state.ts';
+import * as store from '../../store/store.ts';
 import type { Learner } from '../../types.ts';
-import { add } from '../today/first.ts';
+import { called } from '../parts/words.ts';
 
-export function people(): HTMLElement {
-  const s = state.get(),
-    now = state.learner();
-  if (!now)
-    return h(
-      'section',
-      { class: 'card' },
-      h('p', {}, t('people.none')),
-      h('a', { class: 'button main', href: '#/today' }, t('nav.today')),
-    );
-  const name = h('input', {
-    id: 'nickname',
-    value: now.name,
-    maxlength: 40,
-    autocomplete: 'off',
-    placeholder: t('child'),
-    'data-t': 'nickname',
-    onchange: () => void rename(now, name.value),
-  });
-  return h(
-    'section',
-    { class: 'card' },
-    s.learners.length > 1 &&
-      h(
-        'fieldset',
-        { class: 'choice' },
-        h('legend', {}, t('people.who')),
-        h(
-          'div',
-          { class: 'row' },
-          s.learners.map((l) =>
-            h(
-              'button',
-              {
-                class: 'chip',
-                'data-t': `learner-${l.id}`,
-                'aria-pressed': String(l.id === now.id),
-                onclick: () => choose(l.id),
-              },
-              l.name || t('child'),
-            ),
-          ),
-        ),
-      ),
-    h('label', { for: 'nickname' }, t('people.name')),
-    name,
-    h(
-      'div',
-      { class: 'row' },
-      h(
-        'button',
-        {
-          class: 'plain',
-          'data-t': 'add-learner',
-          onclick: () => void add('').then(() => document.getElementById('nickname')?.focus()),
-        },
-        t('people.add'),
-      ),
-      h(
-        'button',
-        { class: 'plain', 'data-t': 'remove-learner', onclick: () => ask(now) },
-        t('people.remove'),
-      ),
-    ),
-  );
+/** now is the learner who is reading, if there is one. */
+export function people(s: State, now: Learner | undefined) {
+  if (!now) return nobody();
+  return html`
+    <section class="card">
+      ${s.learners.length > 1 ? who(s.learners, now) : nothing}
+      <label for="nickname">${t('people.name')}</label>
+      ${keyed(now.id, nameField(now))}
+      <div class="row">
+        <button class="plain" data-t="add-learner" @click=${() => void another()}>
+          ${t('people.add')}
+        </button>
+        <button class="plain" data-t="remove-learner" @click=${() => state.set({ removing: now })}>
+          ${t('people.remove')}
+        </button>
+      </div>
+    </section>
+  `;
 }
 
-function choose(id: string) {
-  const settings = { ...state.get().settings, learner: id };
-  state.set({ settings });
-  void keep(() => store.changeSettings({ learner: id }));
+const nobody = () => html`
+  <section class="card">
+    <p>${t('people.none')}</p>
+    <a class="button main" href="#/today">${t('nav.today')}</a>
+  </section>
+`;
+
+const who = (all: Learner[], now: Learner) => html`
+  <fieldset class="choice">
+    <legend>${t('people.who')}</legend>
+    <div class="row">
+      ${all.map(
+        (l) =>
+          html`<button
+            class="chip"
+            data-t="learner-${l.id}"
+            aria-pressed=${l.id === now.id}
+            @click=${() => void choose(l.id)}
+          >
+            ${called(l)}
+          </button>`,
+      )}
+    </div>
+  </fieldset>
+`;
+
+function nameField(l: Learner) {
+  const rename = ({ target }: Event) => {
+    const field = target as HTMLInputElement;
+    field.value = nameOf(field.value);
+    void keep(() => store.changeLearner(l.id, { name: field.value }));
+  };
+  return html`<input
+    id="nickname"
+    .value=${l.name}
+    maxlength=${LONGEST}
+    autocomplete="off"
+    placeholder=${t('child')}
+    data-t="nickname"
+    @change=${rename}
+  />`;
 }
 
-const rename = (l: Learner, name: string) =>
-  keep(() => store.changeLearner(l.id, { name: name.trim().slice(0, 40) }));
+/** Adds a learner and asks for the name. */
+async function another() {
+  await add('');
+  document.getElementById('nickname')?.focus();
+}
+
+const close = (e: Event) => (e.target as Element).closest('dialog')!.close();
 
 /** Asks before everything of a learner goes. */
-function ask(l: Learner) {
-  const box: HTMLDialogElement = h(
-    'dialog',
-    { 'data-t': 'confirm' },
-    h('p', {}, t('people.sure', { child: l.name || t('child'), n: state.sessionsOf(l.id).length })),
-    h(
-      'div',
-      { class: 'row' },
-      h('button', { class: 'big', 'data-t': 'keep', onclick: () => box.close() }, t('people.keep')),
-      h(
-        'button',
-        {
-          class: 'plain',
-          'data-t': 'confirm-remove',
-          onclick: () => {
-            box.close();
-            void keep(() => store.removeLearner(l.id));
-          },
-        },
-        t('people.remove'),
-      ),
-    ),
-  );
-  box.addEventListener('close', () => box.remove());
-  document.body.append(box);
-  box.showModal();
+export function removal(l: Learner) {
+  const remove = (e: Event) => {
+    close(e);
+    void keep(() => store.removeLearner(l.id));
+  };
+  const n = state.sessionsOf(l.id).length;
+  return html`
+    <dialog data-t="confirm" @close=${() => state.set({ removing: undefined })}>
+      <p>${t('people.sure', { child: called(l), n })}</p>
+      <div class="row">
+        <button class="big" data-t="keep" @click=${close}>${t('people.keep')}</button>
+        <button class="plain" data-t="confirm-remove" @click=${remove}>
+          ${t('people.remove')}
+        </button>
+      </div>
+    </dialog>
+  `;
+}
+
+/** Opens the dialog once it is drawn. */
+export function askRemoval() {
+  const dialog = document.querySelector<HTMLDialogElement>('dialog[data-t=confirm]');
+  if (dialog && !dialog.open) dialog.showModal();
 }

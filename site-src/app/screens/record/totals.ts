@@ -1,53 +1,50 @@
 // Progress by rule: how often each was marked, and how much of it was found.
-import * as state from '../../state.ts';
-import { pencil, swatch } from '../../colour/ink.ts';
-import { h } from '../../dom.ts';
+import { html, nothing } from 'lit-html';
+import { repeat } from 'lit-html/directives/repeat.js';
 import { dateName, t } from '../../i18n.ts';
 import { LAST, type Total, totals } from '../../record/totals.ts';
+import * as state from '../../state.ts';
 import type { Entry } from '../../types.ts';
+import { pencil, swatch } from '../parts/pencil.ts';
 
-export function byRule(
-  sessions: Entry[],
-  open: boolean,
-  toggled: (open: boolean) => void,
-): HTMLElement | false {
+export function byRule(sessions: Entry[]) {
   const all = totals(sessions);
-  if (!all.length) return false;
-  const box: HTMLDetailsElement = h(
-    'details',
-    { class: 'by-rule opens', 'data-t': 'by-rule', open, ontoggle: () => toggled(box.open) },
-    h('summary', {}, h('h2', {}, t('record.by-rule'))),
-    h('ul', { class: 'plan-bars' }, all.map(row)),
-  );
-  return box;
+  if (!all.length) return nothing;
+  return html`
+    <details class="by-rule opens" data-t="by-rule" open>
+      <summary><h2>${t('record.by-rule')}</h2></summary>
+      <ul class="plan-bars">
+        ${repeat(all, (x) => x.rule, row)}
+      </ul>
+    </details>
+  `;
 }
 
-function row(x: Total): HTMLElement {
-  const rule = state.get().catalogue.rules.find((r) => r.id === x.rule),
-    share = x.of ? Math.round((100 * x.found) / x.of) : 0;
-  return h(
-    'li',
-    { 'data-t': `total-${x.rule}`, style: rule ? pencil(rule.family) : '' },
-    h(
-      'a',
-      { href: '#/rules' },
-      h('b', { class: rule ? 'inked' : '' }, rule && swatch(rule.family), rule?.name ?? x.rule),
-    ),
-    x.of > 0 && h('span', { class: 'plan-figure' }, t('record.found', { n: x.found, of: x.of })),
-    x.of > 0 &&
-      h(
-        'span',
-        { class: 'plan-bar', 'aria-hidden': 'true' },
-        h('span', { style: `inline-size:${share}%` }),
-      ),
-    h(
-      'p',
-      { class: 'quiet' },
-      `${t('record.sessions', { n: x.sessions })} ${t('record.on-days', { n: x.days })}, `,
-      h('span', { class: 'date' }, t('record.last-day', { day: dateName(x.day) })),
-      x.sessions > LAST &&
-        x.lastOf > 0 &&
-        ` · ${t('record.lately', { n: x.lastFound, of: x.lastOf, last: LAST })}`,
-    ),
-  );
+function row(x: Total) {
+  const rule = state.get().catalogue.rules.find((r) => r.id === x.rule);
+  return html`<li data-t="total-${x.rule}" .style=${rule ? pencil(rule.family) : ''}>
+    <a href="#/rules"
+      ><b class=${rule ? 'inked' : ''}
+        >${rule ? swatch(rule.family) : nothing}${rule?.name ?? x.rule}</b
+      ></a
+    >
+    ${x.of > 0 ? share(x) : nothing}
+    <p class="quiet">
+      ${t('record.sessions', { n: x.sessions })} ${t('record.on-days', { n: x.days })},
+      <span class="date">${t('record.last-day', { day: dateName(x.day) })}</span>${lately(x)}
+    </p>
+  </li>`;
 }
+
+const share = ({ found, of }: Total) => html`
+  <span class="plan-figure">${t('record.found', { n: found, of })}</span>
+  <span class="plan-bar" aria-hidden="true"
+    ><span .style=${`inline-size:${Math.round((100 * found) / of)}%`}></span
+  ></span>
+`;
+
+/** How the last sessions went, where there were others before. */
+const lately = (x: Total) =>
+  x.sessions > LAST && x.lastOf > 0
+    ? ` · ${t('record.lately', { n: x.lastFound, of: x.lastOf, last: LAST })}`
+    : nothing;

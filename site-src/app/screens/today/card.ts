@@ -1,21 +1,30 @@
 // The card of today: what to do, why in one line, one large button, and on asking why these lines.
-import * as state from '../../state.ts';
-import { pencil, swatch } from '../../colour/ink.ts';
-import { h } from '../../dom.ts';
-import { join, t } from '../../i18n.ts';
+// The ranking behind it is expensive: all is made once for what is known of the learner.
+import { html, nothing } from 'lit-html';
+import { guard } from 'lit-html/directives/guard.js';
+import { keyed } from 'lit-html/directives/keyed.js';
 import { keep } from '../../actions/keep.ts';
+import { t } from '../../i18n.ts';
 import type { Child } from '../../plan/child.ts';
-import { child as held, loadCourse as load } from '../../planner.ts';
 import { Practise, ReadOn, Review, Settle, Teach } from '../../plan/day.ts';
-import type { Readiness } from '../../plan/ready.ts';
-import { explain, reach, reason } from '../../plan/words.ts';
+import type { Ranking } from '../../plan/rank.ts';
+import { explain, reach } from '../../plan/words.ts';
+import { child, loadCourse } from '../../planner.ts';
 import { linesHash } from '../../share/link.ts';
+import * as state from '../../state.ts';
 import { changeLearner } from '../../store/store.ts';
 import { prefetch } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
+import type { Lines, Rule } from '../../types.ts';
 import { lessonPath } from '../parts/lesson.ts';
+import { pencil, swatch } from '../parts/pencil.ts';
+import { called } from '../parts/words.ts';
+import type { Screen } from '../screen.ts';
+import { why } from './why.ts';
 
-const KIND = {
+export { loadCourse };
+
+const KINDS = {
   [Settle]: 'settle',
   [Teach]: 'teach',
   [Practise]: 'practise',
@@ -23,127 +32,109 @@ const KIND = {
   [ReadOn]: 'read',
 } as Record<number, 'settle' | 'teach' | 'practise' | 'review' | 'read'>;
 
-export { load };
-
-/** The card; undefined without a learner. */
-export function card(): HTMLElement | undefined {
-  const c = held();
-  return c && draw(c);
+/** What is next for a learner: the rule, if there is one, and lines for it, if there are any. */
+interface Next {
+  of: Child;
+  rule: Rule | undefined;
+  found: Ranking;
+  lines: Lines | undefined;
 }
 
-function draw(c: Child): HTMLElement {
-  const { c: cat, units } = c.course,
-    p = c.today,
-    kind = KIND[p.do]!,
-    child = c.learner.name || t('child');
-  const rule = p.rule < 0 ? undefined : cat.rules[p.rule]!,
-    name = p.do === Teach ? units[p.unit]!.name : (rule?.name ?? '');
-  const found = c.lines(),
-    best = found.passages[0],
-    lines = best && c.toLines(best, rule?.id ?? '');
-  const to = lines ? linesHash(lines) : '#/lines',
-    lesson = p.do === Teach && units[p.unit]!.id;
-  if (lines) prefetch(cat, lines);
-  return h(
-    'section',
-    { class: 'card', 'data-t': `next-${kind}` },
-    h(
-      'h2',
-      rule ? { style: pencil(rule.family), class: 'inked' } : {},
-      rule && swatch(rule.family),
-      t(`today.card.${kind}`, { rule: name, child }),
-    ),
-    h('p', { 'data-t': 'why' }, why(c, child)),
-    h(
-      'a',
-      { class: 'button main', href: lesson ? lessonPath(lesson) : to, 'data-t': 'start' },
-      t(`today.button.${kind}`),
-    ),
-    lesson && h('p', {}, h('a', { href: to, 'data-t': 'start-lines' }, t('today.after-lesson'))),
-    h(
-      'p',
-      { class: 'quiet', 'data-t': 'where' },
-      best && lines
-        ? linesName(cat.surahs, lines.from, lines.to) +
-            (rule ? ` · ${t('today.places', { n: best.focus })}` : '')
-        : t('plan.nowhere'),
-    ),
-    best &&
-      h(
-        'details',
-        { class: 'plan-why opens', 'data-t': 'because' },
-        h('summary', {}, t('plan.because')),
-        h(
-          'ul',
-          {},
-          [reach(found), ...explain(c, best, p.rule, child)]
-            .filter(Boolean)
-            .map((x) => h('li', {}, x)),
-        ),
-        h(
-          'p',
-          {},
-          h(
-            'a',
-            { href: `#/lines${rule ? `?rule=${rule.id}` : ''}`, 'data-t': 'other-lines' },
-            t('plan.other-lines'),
-          ),
-        ),
-      ),
-    p.do === Settle &&
-      h(
-        'p',
-        {},
-        h(
-          'button',
-          { class: 'link', 'data-t': 'settled', onclick: () => void settle() },
-          t('today.settled'),
-        ),
-      ),
-    p.do === Teach &&
-      h('p', {}, h('a', { href: '#/rules', 'data-t': 'other-rule' }, t('today.other-rule'))),
+let last: Next | undefined;
+
+function nextFor(c: Child): Next {
+  if (last?.of === c) return last;
+  const rule = c.course.c.rules[c.today.rule];
+  const found = c.lines();
+  const best = found.passages[0];
+  last = { of: c, rule, found, lines: best && c.toLines(best, rule?.id ?? '') };
+  return last;
+}
+
+let ready: Child | undefined;
+
+/** The card; nothing without a learner. Its lines are fetched before they are asked for. */
+export const card: Pick<Screen, 'view' | 'drawn'> = {
+  view() {
+    const c = child();
+    return html`${guard([c], () => (c ? cardOf(c, nextFor(c)) : nothing))}`;
+  },
+  drawn() {
+    const c = child();
+    if (!c || c === ready) return;
+    ready = c;
+    const { lines } = nextFor(c);
+    if (lines) prefetch(c.course.c, lines);
+  },
+};
+
+function cardOf(c: Child, next: Next) {
+  const { rule, lines } = next;
+  const { units } = c.course;
+  const { do: todo, unit } = c.today;
+  const kind = KINDS[todo]!;
+  const names = {
+    rule: todo === Teach ? units[unit]!.name : (rule?.name ?? ''),
+    child: called(c.learner),
+  };
+  const to = lines ? linesHash(lines) : '#/lines';
+  const lesson = todo === Teach ? lessonPath(units[unit]!.id) : undefined;
+  // Another thing to do is another card, with its reasons folded away.
+  return keyed(
+    kind + to,
+    html`<section class="card" data-t="next-${kind}">
+      <h2 class=${rule ? 'inked' : nothing} .style=${rule ? pencil(rule.family) : ''}>
+        ${rule ? swatch(rule.family) : nothing}${t(`today.card.${kind}`, names)}
+      </h2>
+      <p data-t="why">${why(c)}</p>
+      <a class="button main" href=${lesson ?? to} data-t="start">${t(`today.button.${kind}`)}</a>
+      ${lesson ? html`<p><a href=${to} data-t="start-lines">${t('today.after-lesson')}</a></p>` : nothing}
+      <p class="quiet" data-t="where">${where(c, next)}</p>
+      ${because(c, next)} ${other(todo)}
+    </section>`,
   );
+}
+
+function where(c: Child, { rule, found, lines }: Next): string {
+  if (!lines) return t('plan.nowhere');
+  const name = linesName(c.course.c.surahs, lines.from, lines.to);
+  return rule ? `${name} · ${t('today.places', { n: found.passages[0]!.focus })}` : name;
+}
+
+/** Why these lines, and a way to others. */
+function because(c: Child, { rule, found }: Next) {
+  const best = found.passages[0];
+  if (!best) return nothing;
+  const reasons = [reach(found), ...explain(c, best, c.today.rule, called(c.learner))];
+  return html`
+    <details class="plan-why opens" data-t="because">
+      <summary>${t('plan.because')}</summary>
+      <ul>
+        ${reasons.filter(Boolean).map((x) => html`<li>${x}</li>`)}
+      </ul>
+      <p>
+        <a href="#/lines${rule ? `?rule=${rule.id}` : ''}" data-t="other-lines"
+          >${t('plan.other-lines')}</a
+        >
+      </p>
+    </details>
+  `;
+}
+
+/** What else may be done: end the first weeks, or begin with another rule. */
+function other(todo: number) {
+  if (todo === Settle)
+    return html`<p>
+      <button class="link" data-t="settled" @click=${() => void settle()}>
+        ${t('today.settled')}
+      </button>
+    </p>`;
+  return todo === Teach
+    ? html`<p><a href="#/rules" data-t="other-rule">${t('today.other-rule')}</a></p>`
+    : nothing;
 }
 
 async function settle() {
   const l = state.learner();
   if (l) await keep(() => changeLearner(l.id, { settled: true }));
-}
-
-function why(c: Child, child: string): string {
-  const p = c.today,
-    cat = c.course.c;
-  switch (p.do) {
-    case Settle:
-      return t('today.why.settle', { n: p.left, child });
-    case Practise:
-      return lacking(c, p.readiness!, child);
-    case Review:
-      return t('today.why.review', {
-        n: p.due.length,
-        rules: join(p.due.slice(0, 3).map((r) => cat.rules[r]!.name)),
-      });
-    case Teach: {
-      const n = c.ahead()[p.unit]!;
-      return n ? t('today.why.teach', { n, child }) : reason(cat, p.unit);
-    }
-    default:
-      return t('today.why.read', { child });
-  }
-}
-
-/** The first thing that the criterion still lacks. */
-function lacking(c: Child, r: Readiness, child: string): string {
-  const want = c.criterion;
-  if (!r.sessions) return t('today.why.practise-first', { child });
-  if (r.muchHelp) return t('today.why.help');
-  if (r.percent >= 0 && r.percent < want.percent)
-    return t('today.why.found', { n: r.percent, want: want.percent });
-  if (r.practised < r.wanted)
-    return t('today.why.rule', {
-      n: r.practised,
-      of: r.wanted,
-      rule: c.course.c.rules[r.rule]!.name,
-    });
-  return t('today.why.practise', { n: r.days, of: want.days });
 }

@@ -1,77 +1,78 @@
 // Sessions that were left can be taken up again: the newest at once, the others below it.
-import * as state from '../../state.ts';
-import { h } from '../../dom.ts';
-import { t } from '../../i18n.ts';
+import { html, nothing } from 'lit-html';
+import { repeat } from 'lit-html/directives/repeat.js';
 import { keep } from '../../actions/keep.ts';
+import { t } from '../../i18n.ts';
+import * as state from '../../state.ts';
+import type { State } from '../../state.ts';
 import { drafts, dropDraft, saveDraft } from '../../store/store.ts';
 import { linesName } from '../../text/names.ts';
 import type { Draft, Learner } from '../../types.ts';
+import { takeRow } from '../parts/rows.ts';
 
-const name = (d: Draft) => linesName(state.get().catalogue.surahs, d.lines.from, d.lines.to);
+const nameOf = (d: Draft) => linesName(state.get().catalogue.surahs, d.lines.from, d.lines.to);
 
-/** What the learner has left, if anything. */
-export async function resume(l: Learner): Promise<HTMLElement | undefined> {
-  // Lines that were opened, or marked and cleared, are nothing to go on with.
-  const begun = (d: Draft) =>
-    d.marks.length > 0 || d.stops.length > 0 || d.phase !== (d.lines.rule ? 'find' : 'read');
-  const [first, ...others] = (await drafts(l.id).catch(() => [])).filter(begun);
-  return (
-    first &&
-    h(
-      'section',
-      { class: 'resume' },
-      h(
-        'p',
-        {},
-        h(
-          'a',
-          { href: first.at, 'data-t': 'resume' },
-          t(`today.resume.${first.phase}`, { lines: name(first) }),
-        ),
-      ),
-      others.length > 0 &&
-        h(
-          'details',
-          { class: 'opens', 'data-t': 'resume-others' },
-          h('summary', {}, t('today.resume-others', { n: others.length })),
-          h('ul', { class: 'sessions' }, others.map(row)),
-        ),
-    )
-  );
+/** Lines that were opened, or marked and cleared, are nothing to go on with. */
+const begun = (d: Draft) =>
+  d.marks.length > 0 || d.stops.length > 0 || d.phase !== (d.lines.rule ? 'find' : 'read');
+
+let asked = 0;
+
+/** Reads what the learner has left. */
+export async function readLeft(l: Learner | undefined) {
+  const mine = ++asked;
+  const left = l ? (await drafts(l.id).catch(() => [])).filter(begun) : [];
+  if (mine === asked && (left.length || state.get().left.length)) state.set({ left });
 }
 
-function row(d: Draft): HTMLElement {
+/** What the learner has left, if anything. */
+export function resume(s: State, l: Learner) {
+  const [first, ...others] = s.left.filter((d) => d.learner === l.id);
+  if (!first) return nothing;
+  return html`
+    <section class="resume">
+      <p>
+        <a href=${first.at} data-t="resume"
+          >${t(`today.resume.${first.phase}`, { lines: nameOf(first) })}</a
+        >
+      </p>
+      ${others.length ? more(others) : nothing}
+    </section>
+  `;
+}
+
+const more = (others: Draft[]) => html`
+  <details class="opens" data-t="resume-others">
+    <summary>${t('today.resume-others', { n: others.length })}</summary>
+    <ul class="sessions">
+      ${repeat(others, (d) => d.id, row)}
+    </ul>
+  </details>
+`;
+
+function row(d: Draft) {
   const rule = state.get().catalogue.rules.find((r) => r.id === d.lines.rule);
-  return h(
-    'li',
-    {},
-    h(
-      'p',
-      {},
-      h('a', { href: d.at, 'data-t': 'resume-other' }, name(d)),
-      rule && ` · ${rule.name}`,
-    ),
-    h(
-      'button',
-      {
-        class: 'plain',
-        'data-t': 'drop-draft',
-        'aria-label': t('today.drop-this', { lines: name(d) }),
-        onclick: () => void drop(d),
-      },
-      t('record.remove'),
-    ),
-  );
+  const press = (e: Event) => void takeRow(e.currentTarget as HTMLElement, () => drop(d));
+  return html`<li>
+    <p>
+      <a href=${d.at} data-t="resume-other">${nameOf(d)}</a>${rule ? ` · ${rule.name}` : nothing}
+    </p>
+    <button
+      class="plain"
+      data-t="drop-draft"
+      aria-label=${t('today.drop-this', { lines: nameOf(d) })}
+      @click=${press}
+    >
+      ${t('record.remove')}
+    </button>
+  </li>`;
 }
 
 async function drop(d: Draft) {
-  const again = () => state.set({ drafts: state.get().drafts + 1 });
-  if (!(await keep(() => dropDraft(d)))) return;
-  again();
-  state.set({
-    notice: {
-      text: t('today.dropped'),
-      action: { label: t('undo'), run: () => void keep(() => saveDraft(d)).then(again) },
-    },
-  });
+  const changed = () => state.set({ drafts: state.get().drafts + 1 });
+  if (!(await keep(() => dropDraft(d)))) return false;
+  changed();
+  const run = () => void keep(() => saveDraft(d)).then(changed);
+  state.set({ notice: { text: t('today.dropped'), action: { label: t('undo'), run } } });
+  return true;
 }

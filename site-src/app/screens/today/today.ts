@@ -1,125 +1,117 @@
 // Today: one card with the next thing and one line why; below it the week, small.
-import * as state from '../../state.ts';
-import { whenCalm } from '../../calm.ts';
-import { h, renew } from '../../dom.ts';
+import { html, type TemplateResult } from 'lit-html';
 import { t, weekday } from '../../i18n.ts';
-import { week } from '../../record/week.ts';
-import type { Learner } from '../../types.ts';
 import { reopen } from '../../offline/tools.ts';
-import { closed } from '../closed.ts';
-import { kept } from '../kept.ts';
-import { type View, when } from '../view.ts';
+import { week } from '../../record/week.ts';
+import * as state from '../../state.ts';
+import type { State } from '../../state.ts';
+import type { Learner } from '../../types.ts';
+import { closed } from '../parts/closed.ts';
+import { keptLine } from '../parts/kept.ts';
+import { called } from '../parts/words.ts';
+import type { Screen } from '../screen.ts';
 import { first } from './first.ts';
-import { resume } from './resume.ts';
+import { readLeft, resume } from './resume.ts';
 
-export function today(): View {
-  const node = h('div'),
-    line = kept(false),
-    main = h('main', { class: 'today' }, node, line.node);
-  let failed = false,
-    asked = false,
-    left: HTMLElement | undefined,
-    whose = '';
-  const draw = () => {
-    const l = state.learner(),
-      begun = !!node.querySelector('form'),
-      shut = closed();
-    if (shut) return renew(node, shut);
-    if (!l) {
-      if (!begun) renew(node, first());
-      return;
-    } // what is being typed stays
-    renew(
-      node,
-      h('h1', { tabindex: '-1' }, t('today.title', { child: l.name || t('child') })),
-      make?.() ?? wait(failed, () => again(reopen)),
-      left,
-      days(l),
-    );
-    if (begun) node.querySelector('h1')?.focus({ preventScroll: true });
-    if (!make && !asked) {
-      // not before there is somebody to plan for: the first open stays small
-      asked = true;
-      fetchPlan();
-    }
-  };
-  const fetchPlan = (after: () => void = () => undefined) => {
-    failed = false;
-    plan()
-      .catch(() => {
-        failed = true;
-        after();
-      })
-      .then(() => whenCalm(draw));
-  };
-  const again = (after?: () => void) => {
-    if (failed) {
-      fetchPlan(after);
-      draw();
-    }
-  };
-  const online = () => again();
-  addEventListener('online', online);
-  const look = async (l = state.learner()) => {
-    left = l && (await resume(l));
-    if (l === state.learner()) whenCalm(draw);
-  };
-  const update = when(
-    () => [...state.records(), state.get().drafts],
-    () => {
-      if (state.learner()?.id !== whose) left = undefined;
-      whose = state.learner()?.id ?? '';
-      draw();
-      void look();
-    },
-  );
-  return {
-    node: main,
-    title: t('nav.today'),
-    update: () => {
-      update();
-      line.update();
-    },
-    leave: () => removeEventListener('online', online),
-  };
+function view(s: State) {
+  const l = state.learner(s);
+  return html`
+    <main class="today">
+      <div>${s.closed ? closed(s.closed) : l ? day(s, l) : first()}</div>
+      ${keptLine(s.offline, false)}
+    </main>
+  `;
 }
 
-/**
- * Makes the card, once what it takes has been fetched: the planner's code and the passage index.
- */
-let make: (() => HTMLElement | undefined) | undefined;
+const day = (s: State, l: Learner) => html`
+  <h1 tabindex="-1">${t('today.title', { child: called(l) })}</h1>
+  ${card(s)} ${resume(s, l)} ${days(l)}
+`;
 
-async function plan() {
-  const { card, load } = await import('./card.ts');
-  await load();
-  make = card;
-}
-
-const wait = (failed: boolean, again: () => void) =>
-  h(
-    'section',
-    { class: 'card', role: 'status', 'data-t': failed ? 'no-plan' : 'planning' },
-    h('p', {}, t(failed ? 'today.no-lines' : 'today.looking')),
-    failed &&
-      h(
-        'div',
-        { class: 'row' },
-        h('a', { class: 'button main', href: '#/lines' }, t('today.choose')),
-        h('button', { class: 'plain', 'data-t': 'plan-again', onclick: again }, t('error.again')),
-      ),
-  );
-
-function days(l: Learner): HTMLElement {
-  const all = week(state.sessionsOf(l.id)),
-    n = all.reduce((x, d) => x + d.n, 0);
-  return h(
-    'section',
-    { class: 'week', 'aria-label': t('week.title'), 'data-t': 'week' },
-    h('p', { class: 'quiet' }, t('week.said', { n }), ' ', t('week.aim')),
-    h(
-      'ol',
-      { 'aria-hidden': 'true' },
-      all.map((d) => h('li', { class: d.n ? 'on' : '' }, weekday(d.day))),
-    ),
+function card(s: State): TemplateResult {
+  if (s.card === 'failed') return noPlan();
+  return (
+    s.card?.view(s) ??
+    html`<section class="card" role="status" data-t="planning">
+      <p>${t('today.looking')}</p>
+    </section>`
   );
 }
+
+const noPlan = () => html`
+  <section class="card" role="status" data-t="no-plan">
+    <p>${t('today.no-lines')}</p>
+    <div class="row">
+      <a class="button main" href="#/lines">${t('today.choose')}</a>
+      <button class="plain" data-t="plan-again" @click=${() => again(reopen)}>
+        ${t('error.again')}
+      </button>
+    </div>
+  </section>
+`;
+
+function days(l: Learner) {
+  const all = week(state.sessionsOf(l.id));
+  const n = all.reduce((x, d) => x + d.n, 0);
+  return html`
+    <section class="week" aria-label=${t('week.title')} data-t="week">
+      <p class="quiet">${t('week.said', { n })} ${t('week.aim')}</p>
+      <ol aria-hidden="true">
+        ${all.map((d) => html`<li class=${d.n ? 'on' : ''}>${weekday(d.day)}</li>`)}
+      </ol>
+    </section>
+  `;
+}
+
+let fetching = false;
+
+/** Fetches the card and what it computes with; failed is called where they do not come. */
+async function fetchCard(failed?: () => void) {
+  if (fetching) return;
+  fetching = true;
+  try {
+    const { card, loadCourse } = await import('./card.ts');
+    await loadCourse();
+    state.set({ card });
+  } catch {
+    state.set({ card: 'failed' });
+    failed?.();
+  } finally {
+    fetching = false;
+  }
+}
+
+function again(failed?: () => void) {
+  if (state.get().card !== 'failed') return;
+  state.set({ card: undefined });
+  void fetchCard(failed);
+}
+
+const online = () => again();
+
+/** What the sessions that were left were last read for. */
+let readFor: unknown[] = [];
+
+export const today: Screen = {
+  title: () => t('nav.today'),
+  view,
+  enter() {
+    const { card, left } = state.get();
+    readFor = [];
+    if (left.length) state.set({ left: [] });
+    if (card === 'failed') state.set({ card: undefined });
+    addEventListener('online', online);
+  },
+  drawn(s) {
+    const l = state.learner(s);
+    if (s.closed) return;
+    // Not before there is somebody to plan for: the first open stays small.
+    if (l && !s.card) void fetchCard();
+    if (s.card && s.card !== 'failed') s.card.drawn?.(s);
+    const now = [...state.records(), s.drafts];
+    if (now.every((x, i) => x === readFor[i])) return;
+    readFor = now;
+    void readLeft(l);
+  },
+  leave: () => removeEventListener('online', online),
+};

@@ -1,0 +1,40 @@
+// Adds a learner.
+import { newId } from '../store/id.ts';
+import * as state from '../state.ts';
+import * as store from '../store/store.ts';
+import type { Learner } from '../types.ts';
+import { keep } from './keep.ts';
+
+/** Characters of a name that are kept. */
+export const LONGEST = 40;
+
+/** A name as it is kept. */
+export const nameOf = (typed: string) => typed.trim().slice(0, LONGEST);
+
+/** A learner who starts with the last thirtieth of the text. */
+function newLearner(name: string): Learner {
+  const now = new Date().toISOString();
+  const [s, a] = state.get().catalogue.juz[29] ?? [78, 1];
+  return {
+    id: newId(),
+    name: nameOf(name),
+    place: { s, a },
+    settled: false,
+    made: now,
+    updated: now,
+  };
+}
+
+/** Puts the record of a learner on the screens, from now on. */
+export async function choose(id: string) {
+  state.set({ settings: { ...state.get().settings, learner: id } });
+  await keep(() => store.changeSettings({ learner: id }));
+}
+
+/** Keeps a new learner and takes it in hand. */
+export async function add(name: string) {
+  const l = newLearner(name);
+  if (!(await keep(() => store.addLearner(l)))) return;
+  await choose(l.id);
+  void store.persist();
+}
