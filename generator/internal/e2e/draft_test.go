@@ -130,6 +130,7 @@ func TestManyDrafts(t *testing.T) {
 	p.clickOn(hook("resume-others") + " summary")
 	p.click("drop-draft")
 	p.wait("one less", fmt.Sprintf(`document.querySelectorAll('[data-t=resume-other]').length === %d`, most-2))
+	p.wait("the keyboard on the next row", `document.activeElement.dataset.t === "drop-draft"`)
 	p.click("notice-action")
 	p.wait("it again", fmt.Sprintf(`document.querySelectorAll('[data-t=resume-other]').length === %d`, most-1))
 	// From the beginning, and back.

@@ -37,22 +37,26 @@ func TestEntriesFollow(t *testing.T) {
 	for p.count(hook("outcome-some")) == 0 {
 		p.click("next")
 	}
-	p.click("outcome-some")
-	p.entries("kept", 1)
+	finish := func(outcome, what string, n int) {
+		t.Helper()
+		p.click(outcome)
+		p.entries(what, n)
+		p.wait("Today", visible("main.today")) // which comes once all is read again
+	}
+	finish("outcome-some", "kept", 1)
 	p.click("notice-action")
 	p.wait("the question again", visible(hook("outcome-some")))
 	p.entries("undone", 0)
-	p.click("outcome-some")
-	p.entries("kept again", 1)
+	finish("outcome-some", "kept again", 1)
 	p.toDone(s, "#/lines?rule=qalqalah&from=111:1&to=111:5")
-	p.click("outcome-alone")
-	p.entries("one more", 2)
+	finish("outcome-alone", "one more", 2)
 
 	p.open(s.address + "#/record")
 	p.wait("both", fmt.Sprintf(`document.querySelectorAll('%s').length === 2`, hook("session")))
 	before := inDatabase[string](p, `return JSON.stringify(await all("sessions"))`)
 	p.clickOn(`li[data-t=session]:last-child [data-t=remove]`)
 	p.entries("removed", 1)
+	p.wait("the keyboard on the row beside", `document.activeElement.dataset.t === "remove"`)
 	p.click("notice-action")
 	p.entries("back", 2)
 	if after := inDatabase[string](p, `return JSON.stringify(await all("sessions"))`); after != before {
@@ -63,8 +67,7 @@ func TestEntriesFollow(t *testing.T) {
 	p.click("add-learner")
 	p.wait("somebody else", fmt.Sprintf(`document.querySelectorAll('[data-t^="learner-"]').length === 2`))
 	p.toDone(s, "#/lines?rule=qalqalah&from=112:1&to=112:4")
-	p.click("outcome-alone")
-	p.entries("of two", 3)
+	finish("outcome-alone", "of two", 3)
 	p.open(s.address + "#/learner")
 	p.click("remove-learner")
 	p.click("confirm-remove")

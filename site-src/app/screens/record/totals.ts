@@ -30,8 +30,10 @@ function row(x: Total) {
     >
     ${x.of > 0 ? share(x) : nothing}
     <p class="quiet">
-      ${t('record.sessions', { n: x.sessions })} ${t('record.on-days', { n: x.days })},
-      <span class="date">${t('record.last-day', { day: dateName(x.day) })}</span>${lately(x)}
+      ${`${t('record.sessions', { n: x.sessions })} ${t('record.on-days', { n: x.days })}, `}<span
+        class="date"
+        >${t('record.last-day', { day: dateName(x.day) })}</span
+      >${lately(x)}
     </p>
   </li>`;
 }

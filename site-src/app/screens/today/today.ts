@@ -32,7 +32,7 @@ function card(s: State): TemplateResult {
   if (s.card === 'failed') return noPlan();
   return (
     s.card?.view(s) ??
-    html`<section class="card" role="status" data-t="planning">
+    html`<section class="card coming" role="status" data-t="planning">
       <p>${t('today.looking')}</p>
     </section>`
   );
