@@ -5,9 +5,10 @@ import type { Kept } from './store/store.ts';
 import type { Kept as Offline } from './offline/offline.ts';
 import type { Course } from './plan/course.ts';
 import type { Practice } from './practice/practice.ts';
-import type { Shown } from './screens/shown.ts';
+import type { Choice } from './screens/choose/choice.ts';
+import type { Name, Screen } from './screens/screen.ts';
 import type { TextError } from './text/fetch.ts';
-import type { Catalogue, Entry, Learner, Route, Settings, Taught } from './types.ts';
+import type { Catalogue, Draft, Entry, Learner, Route, Settings, Taught, Verse } from './types.ts';
 
 export interface Notice {
   text: string;
@@ -17,16 +18,32 @@ export interface Notice {
   closed?: () => void;
 }
 
-export interface State extends Omit<Kept, 'settings'>, Shown {
+export interface State extends Omit<Kept, 'settings'> {
   catalogue: Catalogue;
   route: Route;
   settings: Settings;
+  /** The screens that have been fetched, or could not be. */
+  screens: Partial<Record<Name, Screen | 'failed'>>;
+  /** Today: the card, once it has been fetched with what it computes with. */
+  card: Pick<Screen, 'view' | 'drawn'> | 'failed' | undefined;
+  /** Today: sessions that the learner has begun and left, the newest first. */
+  left: Draft[];
   /** The lines on screen and the marks on them. */
   practice: Practice | undefined;
   /** Why the lines that were asked for cannot be shown. */
   unreadable: TextError['code'] | undefined;
   /** What the planner works with, once it has been fetched. */
   course: Course | 'failed' | undefined;
+  /** Rules: the juz in which the next rule is looked for; 0 for the next pages. */
+  ahead: number;
+  /** Record: how many sessions are listed. */
+  listed: number;
+  /** Learner: the first verse of all, on which size and spacing are seen. */
+  sample: Verse | 'failed' | undefined;
+  /** Learner: whose removal is being asked about. */
+  removing: Learner | undefined;
+  /** The choice of lines, from the first visit on. */
+  choice: Choice | undefined;
   notice: Notice | undefined;
   /** Whether the device kept what was written last. */
   kept: boolean;
@@ -54,14 +71,14 @@ let state = {
   screens: {},
   card: undefined,
   left: [],
+  practice: undefined,
+  unreadable: undefined,
+  course: undefined,
   ahead: 0,
   listed: 0,
   sample: undefined,
   removing: undefined,
   choice: undefined,
-  practice: undefined,
-  unreadable: undefined,
-  course: undefined,
   route: { name: 'today' },
   notice: undefined,
   kept: true,
