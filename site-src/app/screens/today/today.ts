@@ -28,11 +28,14 @@ const day = (s: State, l: Learner) => html`
   ${card(s)} ${resume(s, l)} ${days(l)}
 `;
 
+/** The place of the card that is on its way, so that what is below it stays where it is. */
+const ROOM = 'min-block-size:21rem';
+
 function card(s: State): TemplateResult {
   if (s.card === 'failed') return noPlan();
   return (
     s.card?.view(s) ??
-    html`<section class="card coming" role="status" data-t="planning">
+    html`<section class="card" role="status" data-t="planning" .style=${ROOM}>
       <p>${t('today.looking')}</p>
     </section>`
   );
