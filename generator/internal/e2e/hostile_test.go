@@ -44,7 +44,7 @@ func TestNamesStayApart(t *testing.T) {
 func TestTrustedTypes(t *testing.T) {
 	s := serve(t, "/", built(t), func(h http.Handler) http.Handler {
 		return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-			w.Header().Set("Content-Security-Policy", "require-trusted-types-for 'script'; trusted-types sutur")
+			w.Header().Set("Content-Security-Policy", "require-trusted-types-for 'script'; trusted-types sutur lit-html")
 			h.ServeHTTP(w, r)
 		})
 	})

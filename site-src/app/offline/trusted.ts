@@ -1,4 +1,5 @@
-// Some hosts let only trusted addresses be run as scripts (Trusted Types).
+// Some hosts let only trusted addresses be run as scripts (Trusted Types). Such a host allows the
+// policies sutur, made here, and lit-html, which the templates make of what is in the scripts.
 interface Policy {
   createScriptURL(url: string): string;
 }
