@@ -44,10 +44,25 @@ function wasReloaded(): boolean {
 /** Shows the record as it can be read now, or why it cannot. */
 async function readAgain(lost: boolean) {
   try {
-    take(await store.all());
+    take(await readPatiently());
     state.set({ closed: undefined });
     if (lost) state.set({ notice: { text: t('closed.lost'), hold: true, name: 'lost' } });
   } catch (e) {
     state.set({ closed: reasonOf(e) });
+  }
+}
+
+/** Tries (ms between them): while a browser clears its data, the database cannot be opened. */
+const TRIES = 4,
+  BETWEEN = 1000;
+
+async function readPatiently(): Promise<store.Kept> {
+  for (let left = TRIES - 1; ; left--) {
+    try {
+      return await store.all();
+    } catch (e) {
+      if (!left) throw e;
+      await new Promise((resolve) => setTimeout(resolve, BETWEEN));
+    }
   }
 }
