@@ -51,15 +51,19 @@ export const objectOf =
   (x) =>
     hasFields(x, fields, true);
 
+const daysIn = (year: number, month: number) => new Date(Date.UTC(year, month, 0)).getUTCDate();
+
 let lastDay = ''; // one that exists: many records in a row have the same
 
 /** Whether the day that a date begins with is in the calendar. */
 function dayExists(date: string): boolean {
   const day = date.slice(0, 10);
   if (day === lastDay) return true;
-  const [year, month, dayOfMonth] = day.split('-').map(Number) as [number, number, number];
+  const year = Number(day.slice(0, 4)),
+    month = Number(day.slice(5, 7)),
+    dayOfMonth = Number(day.slice(8));
   if (year < 1970 || month < 1 || month > 12 || dayOfMonth < 1) return false;
-  if (dayOfMonth > new Date(Date.UTC(year, month, 0)).getUTCDate()) return false;
+  if (dayOfMonth > 28 && dayOfMonth > daysIn(year, month)) return false;
   lastDay = day;
   return true;
 }

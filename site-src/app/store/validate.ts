@@ -52,7 +52,7 @@ const mark: Check = (x) =>
 const stop: Check = (x) =>
   Array.isArray(x) && x.length === 3 && isWhole(x[0], 999) && isWhole(x[1], 999) && flag(x[2]);
 
-const rule = either(oneOf(''), id);
+const rule: Check = (x) => x === '' || id(x);
 const marks = listOf(5000, mark);
 const stops = listOf(5000, stop);
 
