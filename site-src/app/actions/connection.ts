@@ -52,9 +52,11 @@ async function readAgain(lost: boolean) {
   }
 }
 
-/** Tries (ms between them): while a browser clears its data, the database cannot be opened. */
-const TRIES = 4,
-  BETWEEN = 1000;
+/** While a browser clears its data, the database cannot be opened; so it is tried again. */
+const TRIES = 4;
+
+/** Time (ms) between two of them. */
+const BETWEEN = 1000;
 
 async function readPatiently(): Promise<store.Kept> {
   for (let left = TRIES - 1; ; left--) {

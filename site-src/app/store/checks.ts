@@ -59,9 +59,9 @@ let lastDay = ''; // one that exists: many records in a row have the same
 function dayExists(date: string): boolean {
   const day = date.slice(0, 10);
   if (day === lastDay) return true;
-  const year = Number(day.slice(0, 4)),
-    month = Number(day.slice(5, 7)),
-    dayOfMonth = Number(day.slice(8));
+  const year = Number(day.slice(0, 4));
+  const month = Number(day.slice(5, 7));
+  const dayOfMonth = Number(day.slice(8));
   if (year < 1970 || month < 1 || month > 12 || dayOfMonth < 1) return false;
   if (dayOfMonth > 28 && dayOfMonth > daysIn(year, month)) return false;
   lastDay = day;

@@ -46,8 +46,8 @@ export function disconnect() {
 
 function open(): Promise<Database> {
   return new Promise((resolve, reject) => {
-    let late = false,
-      timer: ReturnType<typeof setTimeout>;
+    let late = false;
+    let timer: ReturnType<typeof setTimeout>;
     const giveUp = (reason: Reason) => {
       late = true;
       reject(new Unavailable(reason));

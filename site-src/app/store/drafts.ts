@@ -36,8 +36,8 @@ export const saveDraft = (draft: Draft) =>
   });
 
 async function makeRoom(tx: Writing<'drafts' | 'sessions' | 'learners'>, draft: Draft) {
-  const stored = await tx.objectStore('drafts').getAll(keysOf(draft.learner)),
-    others = stored.filter((d) => d.at !== draft.at).sort(newestFirst);
+  const stored = await tx.objectStore('drafts').getAll(keysOf(draft.learner));
+  const others = stored.filter((d) => d.at !== draft.at).sort(newestFirst);
   for (const { learner, at } of others.slice(MOST - 1))
     await tx.objectStore('drafts').delete([learner, at]);
 }

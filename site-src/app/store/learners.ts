@@ -38,8 +38,8 @@ export const hasLearner = async (tx: Writing<'learners'>, id: string) =>
 export const removeLearner = (id: string) =>
   write(['learners', 'sessions', 'months', 'taught', 'drafts'], async (tx) => {
     await tx.objectStore('learners').delete(id);
-    const sessions = tx.objectStore('sessions'),
-      own = await sessions.index('learner').getAllKeys(id);
+    const sessions = tx.objectStore('sessions');
+    const own = await sessions.index('learner').getAllKeys(id);
     await Promise.all(own.map((key) => sessions.delete(key)));
     for (const store of ['months', 'taught', 'drafts'] as const)
       await tx.objectStore(store).delete(keysOf(id));

@@ -7,12 +7,11 @@ import type { Key, Reading, Writing } from './schema.ts';
 import { read, write } from './transaction.ts';
 import { isValid, validFields } from './validate.ts';
 
-/**
- * Below VERSION_KEY stands the version of all entries; where there is none, or another, none of
- * them counts. A text comes before all other keys.
- */
-const VERSION_KEY = 'made',
-  VERSION = 1;
+/** The version of all entries; where there is another in the store, or none, none of them counts. */
+const VERSION = 1;
+
+/** The key below which it stands. A text comes before all other keys. */
+const VERSION_KEY = 'made';
 
 const monthOf = (s: Entry): Key<'months'> => [s.learner, s.day.slice(0, 7)];
 
@@ -21,8 +20,8 @@ const entryOf = (s: Session) => validFields('months', s) as Entry;
 function groupByMonth<T extends Entry>(list: T[]): T[][] {
   const groups = new Map<string, T[]>();
   for (const s of list) {
-    const month = String(monthOf(s)),
-      group = groups.get(month);
+    const month = String(monthOf(s));
+    const group = groups.get(month);
     if (group) group.push(s);
     else groups.set(month, [s]);
   }
@@ -108,15 +107,15 @@ async function changeEntries(
   sessions: Session[],
   entriesOf: (session: Session) => Entry[],
 ) {
-  const months = tx.objectStore('months'),
-    makeAnew = () => months.delete(VERSION_KEY);
+  const months = tx.objectStore('months');
+  const makeAnew = () => months.delete(VERSION_KEY);
   if (!sessions.every((s) => isValid('months', s))) return makeAnew();
   for (const group of groupByMonth(sessions)) {
-    const month = monthOf(group[0]!),
-      before = parseMonth((await months.get(month)) ?? '[]');
+    const month = monthOf(group[0]!);
+    const before = parseMonth((await months.get(month)) ?? '[]');
     if (!before) return makeAnew();
-    const ids = new Set(group.map((s) => s.id)),
-      others = before.filter((entry) => !ids.has(entry.id));
+    const ids = new Set(group.map((s) => s.id));
+    const others = before.filter((entry) => !ids.has(entry.id));
     await months.put(JSON.stringify([...others, ...group.flatMap(entriesOf)]), month);
   }
 }

@@ -79,8 +79,8 @@ async function move<Name extends Checked>(
   tx: Writing<Checked | 'damaged'>,
   { table, record, repaired }: Found<Name>,
 ) {
-  const key = KEYS[table](record),
-    stored = await tx.objectStore(table).get(key);
+  const key = KEYS[table](record);
+  const stored = await tx.objectStore(table).get(key);
   if (stored === undefined || isValid(table, stored)) return;
   await tx.objectStore('damaged').add({ table, record: stored });
   if (repaired) await modify(tx, table, key, () => repaired);

@@ -21,8 +21,8 @@ const STORES: StoreName[] = ['learners', 'sessions', 'months', 'taught', 'settin
 export async function all(): Promise<Kept>;
 export async function all(stores: StoreName[]): Promise<Partial<Kept>>;
 export async function all(stores = STORES): Promise<Partial<Kept>> {
-  const quarantine = new Quarantine(),
-    kept = await read(STORES, (tx) => readStores(tx, stores, quarantine));
+  const quarantine = new Quarantine();
+  const kept = await read(STORES, (tx) => readStores(tx, stores, quarantine));
   kept.aside += quarantine.damaged.length;
   if (stores.includes('sessions') && !kept.sessions) {
     const { entries, damaged } = await rebuildMonths();

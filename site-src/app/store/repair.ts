@@ -18,7 +18,7 @@ export function repairLearner(x: unknown): Learner | undefined {
 
 /** Learners without a name, for records whose learner is not among the known. */
 export function replaceLost(known: Learner[], belongings: { learner: string }[]): Learner[] {
-  const ids = new Set(known.map((learner) => learner.id)),
-    lost = new Set(belongings.map((record) => record.learner).filter((id) => !ids.has(id)));
+  const ids = new Set(known.map((learner) => learner.id));
+  const lost = new Set(belongings.map((record) => record.learner).filter((id) => !ids.has(id)));
   return [...lost].map((id) => repairLearner({ id })!);
 }

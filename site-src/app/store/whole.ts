@@ -15,12 +15,12 @@ export interface Whole {
 
 /** Everything of every learner, and what is damaged: set aside earlier, or found just now. */
 export async function whole(): Promise<Whole> {
-  const stored = await read(['learners', 'sessions', 'taught', 'damaged'], readStored),
-    quarantine = new Quarantine(),
-    learners = quarantine.accept('learners', stored.learners),
-    taught = quarantine.accept('taught', stored.taught),
-    { sessions, damaged } = sortSessions(stored.sessions),
-    lost = quarantine.lostLearners(learners, [...sessions, ...taught]);
+  const stored = await read(['learners', 'sessions', 'taught', 'damaged'], readStored);
+  const quarantine = new Quarantine();
+  const learners = quarantine.accept('learners', stored.learners);
+  const taught = quarantine.accept('taught', stored.taught);
+  const { sessions, damaged } = sortSessions(stored.sessions);
+  const lost = quarantine.lostLearners(learners, [...sessions, ...taught]);
   if (damaged.length) rebuildMonths().catch(() => undefined); // sets them aside
   quarantine.setAside(lost).catch(() => undefined);
   const damagedSessions = damaged.map((record): Damaged => ({ table: 'sessions', record }));
