@@ -1,5 +1,5 @@
-// Checks of single values and of objects field by field, from which validate.ts puts together what a
-// record looks like.
+// Checks of single values and of objects field by field, from which validate.ts puts together what
+// a record looks like.
 
 export type Check = (x: unknown) => boolean;
 export type Fields = Record<string, Check>;

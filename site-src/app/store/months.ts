@@ -7,7 +7,7 @@ import type { Key, Reading, Writing } from './schema.ts';
 import { read, write } from './transaction.ts';
 import { isValid, validFields } from './validate.ts';
 
-/** The version of all entries; where there is another in the store, or none, none of them counts. */
+/** The version of all entries; where another is stored, or none, none of them counts. */
 const VERSION = 1;
 
 /** The key below which it stands. A text comes before all other keys. */

@@ -62,7 +62,7 @@ export class Quarantine {
     return lost || !learners.length ? replaceLost(learners, belongings) : [];
   }
 
-  /** Moves what is damaged out of its store, and keeps learners that took the place of lost ones. */
+  /** Moves what is damaged out of its store, and keeps learners that replace lost ones. */
   async setAside(learners: Learner[] = []): Promise<void> {
     if (!this.found.length && !learners.length) return;
     const tables: Checked[] = this.found.map((x) => x.table);

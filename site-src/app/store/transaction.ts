@@ -4,7 +4,7 @@ import { abort, connect, disconnect } from './connection.ts';
 import type { Database, Key, Reading, StoreName, Value, Writing } from './schema.ts';
 import { broadcast } from './tabs.ts';
 
-/** Begins a transaction on the open database, or on a new connection where it has died unnoticed. */
+/** Begins a transaction, on a new connection where the one there was has died unnoticed. */
 async function begin<T>(transaction: (database: Database) => T): Promise<T> {
   try {
     return transaction(await connect());
