@@ -1,5 +1,6 @@
 // Starts the app: reads what is kept and the catalogue, then shows the screen that the address
 // names.
+import { watchConnection } from './actions/connection.ts';
 import { follow, recheck } from './actions/keep.ts';
 import { begun, draw, drawFailed } from './draw.ts';
 import { t } from './i18n.ts';
@@ -9,9 +10,9 @@ import { wayOut } from './screens/parts/wayout.ts';
 import { tellAside } from './actions/aside.ts';
 import { parseHash } from './share/link.ts';
 import * as state from './state.ts';
-import { closedBy } from './store/closed.ts';
 import * as store from './store/store.ts';
-import { hear } from './store/tabs.ts';
+import { onOtherTab } from './store/tabs.ts';
+import { reasonOf } from './store/unavailable.ts';
 import { loadCatalogue, TextError } from './text/data.ts';
 import { early } from './theme.ts';
 
@@ -20,7 +21,7 @@ const QUIET = 3000;
 
 async function start() {
   const { catalogue, sha } = document.documentElement.dataset;
-  const reading = store.all().catch(closedBy);
+  const reading = store.all().catch(reasonOf);
   const c = await loadCatalogue(catalogue!, sha!);
   const answer = await reading;
   const kept = typeof answer === 'string' ? { closed: answer } : answer;
@@ -29,10 +30,8 @@ async function start() {
   state.onChange(draw);
   state.set({ catalogue: c, route: parseHash(c, location.hash), ...kept, settings });
   addEventListener('hashchange', () => state.set({ route: parseHash(c, location.hash) }));
-  hear((tables) => void follow(tables).catch(() => undefined));
-  // What is on the screen is kept by now, and is there again; with the version that the other tab
-  // has.
-  store.onOutdated(() => location.reload());
+  onOtherTab((tables) => void follow(tables).catch(() => undefined));
+  watchConnection();
   started();
   tellAside();
 }

@@ -1,7 +1,7 @@
 // The one state. Screens are functions of it; whatever changes it calls set, and the page is drawn
 // again once.
-import type { Closed } from './store/closed.ts';
 import type { Kept } from './store/store.ts';
+import type { Reason } from './store/unavailable.ts';
 import type { Kept as Offline } from './offline/offline.ts';
 import type { Course } from './plan/course.ts';
 import type { Practice } from './practice/practice.ts';
@@ -48,8 +48,8 @@ export interface State extends Omit<Kept, 'settings'> {
   /** Whether the device kept what was written last. */
   kept: boolean;
   offline: Offline;
-  /** Why the record could not be opened. */
-  closed?: Closed;
+  /** Why the record cannot be opened. */
+  closed: Reason | undefined;
   /** Grows when another tab has written drafts. */
   drafts: number;
 }
@@ -85,6 +85,7 @@ let state = {
   aside: 0,
   told: 0,
   drafts: 0,
+  closed: undefined,
   offline: { kind: 'unknown' },
 } as unknown as State;
 
@@ -113,6 +114,7 @@ export const records = (): unknown[] => [
   state.sessions,
   state.taught,
   state.settings.learner,
+  state.closed,
 ];
 
 /** The learner who is reading, if there is one yet. */

@@ -69,7 +69,7 @@ const PURE = [
 
 /** What draws, remembers or keeps. */
 const IMPURE =
-  /^(state|planner|draw|theme|looks)\.ts$|^(screens|store\/(?!id|shapes)|actions)\/|^lit-html/;
+  /^(state|planner|draw|theme|looks)\.ts$|^(screens|actions)\/|^store\/(?!(id|validate|checks|surahs|repair|recount)\.ts)|^(lit-html|idb)/;
 
 const pure = files.filter((f) => PURE.some((p) => p.test(f)));
 

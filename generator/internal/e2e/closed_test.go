@@ -21,7 +21,7 @@ func TestClosed(t *testing.T) {
 		before     string // done on a page without the app
 		always     string // done before every page
 	}{
-		{"never answers", "does not answer", "", `IDBFactory.prototype.open = () => ({})`},
+		{"never answers", "does not answer", "", `IDBFactory.prototype.open = () => Object.setPrototypeOf(new EventTarget(), IDBOpenDBRequest.prototype)`},
 		{"of a newer version", "newer version", made("99", `[]`), ""},
 		{"without stores", "cannot be read", `(async () => {
 			const own = await new Promise(ok => { const r = indexedDB.open("sutur"); r.onsuccess = () => { const v = r.result.version; r.result.close(); ok(v); }; });

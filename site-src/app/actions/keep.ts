@@ -1,12 +1,12 @@
 // Writes to the record, and follows what other tabs write.
 import * as state from '../state.ts';
-import type { Table } from '../store/db.ts';
+import type { StoreName } from '../store/schema.ts';
 import * as store from '../store/store.ts';
 
 const RECORDS = ['learners', 'sessions', 'taught'] as const;
 
 /** Runs a write and reads anew what it changed; says so plainly when the device did not keep it. */
-export async function keep(write: () => Promise<Table[]>): Promise<boolean> {
+export async function keep(write: () => Promise<StoreName[]>): Promise<boolean> {
   try {
     const tables = await write();
     const changed = RECORDS.filter((t) => tables.includes(t));
@@ -21,7 +21,7 @@ export async function keep(write: () => Promise<Table[]>): Promise<boolean> {
 }
 
 /** Reads anew what another tab has written. */
-export async function follow(tables: Table[]): Promise<void> {
+export async function follow(tables: StoreName[]): Promise<void> {
   if (state.get().closed) return;
   if (tables.includes('drafts')) state.set({ drafts: state.get().drafts + 1 });
   if (!tables.some((t) => t === 'settings' || RECORDS.some((r) => r === t))) return;
@@ -39,5 +39,6 @@ export async function recheck(): Promise<boolean> {
   return true;
 }
 
-const take = ({ settings, ...k }: Partial<store.Kept>) =>
+/** Shows what was read. */
+export const take = ({ settings, ...k }: Partial<store.Kept>) =>
   state.set({ ...k, ...(settings && { settings: { ...state.defaults, ...settings } }) });

@@ -4,10 +4,10 @@
 // is written, so that a damaged or foreign file changes nothing. Only in a file with
 // "unchecked":true, of offline/rescue.ts, are damaged records set aside and the others read.
 // Version 1 counted letters in another way; its marks are moved when it is read.
-import { heirs, learner } from '../store/mend.ts';
 import { recount } from '../store/recount.ts';
-import { fits, sound } from '../store/shapes.ts';
-import type { Damaged } from '../store/sift.ts';
+import { repairLearner, replaceLost } from '../store/repair.ts';
+import type { Damaged } from '../store/schema.ts';
+import { isValid, validFields } from '../store/validate.ts';
 import type { Whole } from '../store/whole.ts';
 import type { Learner, Session, Taught } from '../types.ts';
 
@@ -36,7 +36,7 @@ export function write(k: Whole, saved: string): string {
   // What no version knows, and what belongs to nobody, could not be read back.
   const known = (table: keyof Records) =>
     k[table].flatMap((x: Records[keyof Records][number]) => {
-      if (!('learner' in x) || ids.has(x.learner)) return [sound(table, x)];
+      if (!('learner' in x) || ids.has(x.learner)) return [validFields(table, x)];
       odd.push({ table, record: x });
       return [];
     });
@@ -93,15 +93,15 @@ export function parse(file: string): Whole {
     if (!unchecked)
       refuse(
         name,
-        list.findIndex((y) => !fits(name, y, true)),
+        list.findIndex((y) => !isValid(name, y, true)),
       );
     damaged.push(
       ...list
-        .filter((y) => !fits(name, y))
+        .filter((y) => !isValid(name, y))
         .map((record: unknown): Damaged => ({ table: name, record })),
     );
     // without fields that no version knows
-    return list.filter((y) => fits(name, y)).map((y) => sound(name, y) as T);
+    return list.filter((y) => isValid(name, y)).map((y) => validFields(name, y) as T);
   };
   const out = {
     learners: records<Learner>('learners'),
@@ -129,8 +129,10 @@ export function parse(file: string): Whole {
  * is there.
  */
 function found(damaged: Damaged[], k: Records): Learner[] {
-  const repaired = damaged.flatMap((d) => (d.table === 'learners' && learner(d.record)) || []);
-  const lost = heirs([...k.learners, ...repaired], [...k.sessions, ...k.taught]);
+  const repaired = damaged.flatMap(
+    (d) => (d.table === 'learners' && repairLearner(d.record)) || [],
+  );
+  const lost = replaceLost([...k.learners, ...repaired], [...k.sessions, ...k.taught]);
   return [...repaired, ...lost].map((l) => ({ ...l, updated: new Date(0).toISOString() }));
 }
 

@@ -1,100 +1,121 @@
-// What the record says of every session, without the marks, by learner and month: a device reads a
-// few records at once and thousands slowly. It follows the sessions within each write, and is made
-// of them anew wherever it is missing or wrong.
+// What opening reads of the sessions: their entries, which lack the marks and stops, as one text of
+// JSON for each learner and month. A device reads a few long records fast and thousands slowly.
+// Entries follow the sessions within each write, and are made of them anew wherever they are
+// missing or wrong.
 import type { Entry, Session } from '../types.ts';
-import { change, done, read, write } from './db.ts';
-import { fits, sound } from './shapes.ts';
+import type { Key, Reading, Writing } from './schema.ts';
+import { read, write } from './transaction.ts';
+import { isValid, validFields } from './validate.ts';
 
-/**
- * Below MADE stands the version of what is here; where it stands not, or differs, nothing here
- * counts.
- */
-const MADE = 'made',
-  VERSION = 1;
+/** The version of all entries; where another is stored, or none, none of them counts. */
+const VERSION = 1;
 
-/** The key of the month that a session is in; it holds a list of entries as JSON. */
-const key = (s: Entry) => [s.learner, s.day.slice(0, 7)];
+/** The key below which it stands. A text comes before all other keys. */
+const VERSION_KEY = 'made';
 
-function byMonth<T extends Entry>(list: T[]): T[][] {
-  const months = new Map<string, T[]>();
+const monthOf = (s: Entry): Key<'months'> => [s.learner, s.day.slice(0, 7)];
+
+const entryOf = (s: Session) => validFields('months', s) as Entry;
+
+function groupByMonth<T extends Entry>(list: T[]): T[][] {
+  const groups = new Map<string, T[]>();
   for (const s of list) {
-    const name = key(s).join(' '),
-      month = months.get(name);
-    if (month) month.push(s);
-    else months.set(name, [s]);
+    const month = String(monthOf(s));
+    const group = groups.get(month);
+    if (group) group.push(s);
+    else groups.set(month, [s]);
   }
-  return [...months.values()];
+  return [...groups.values()];
 }
-
-const entry = (s: Session) => sound('months', s) as unknown as Entry;
 
 /** Every entry; undefined where they have to be made anew. */
-export async function entries(tx: IDBTransaction): Promise<Entry[] | undefined> {
-  // a text comes before all other keys
-  const [made, ...months] = await done<unknown[]>(tx.objectStore('months').getAll());
-  if (made !== VERSION) return (await done(tx.objectStore('sessions').count())) ? undefined : [];
+export async function readEntries(
+  tx: Reading<'sessions' | 'months'>,
+): Promise<Entry[] | undefined> {
+  const [version, ...months] = await tx.objectStore('months').getAll();
+  if (version !== VERSION) return (await tx.objectStore('sessions').count()) ? undefined : [];
+  const lists = months.map(parseMonth);
+  return lists.every((list) => list !== undefined) ? lists.flat() : undefined;
+}
+
+/** The entries of a month; undefined if any of them is damaged. */
+function parseMonth(month: unknown): Entry[] | undefined {
   try {
-    const all = months.flatMap((x) => JSON.parse(x as string) as unknown[]);
-    return all.every((x) => fits('months', x)) ? (all as Entry[]) : undefined;
+    const entries: unknown = JSON.parse(String(month));
+    if (!Array.isArray(entries)) return undefined;
+    return entries.every((x) => isValid('months', x)) ? entries : undefined;
   } catch {
-    return undefined;
+    return undefined; // no JSON
   }
 }
 
-/** Makes every entry anew, and sets damaged sessions aside. */
-export async function rebuild(): Promise<{ entries: Entry[]; odd: number }> {
-  let good: Entry[] = [],
-    odd: unknown[] = [];
-  const split = (sessions: unknown[]) => {
-    good = (sessions.filter((x) => fits('sessions', x)) as Session[])
-      .map(entry)
-      .sort((a, b) => (a.at < b.at ? -1 : 1));
-    odd = sessions.filter((x) => !fits('sessions', x));
-  };
-  await write(['sessions', 'months', 'damaged'], (tx) => {
-    const sessions = tx.objectStore('sessions'),
-      months = tx.objectStore('months'),
-      r = sessions.getAll();
-    r.onsuccess = () => {
-      split(r.result);
-      for (const record of odd) {
-        tx.objectStore('damaged').add({ table: 'sessions', record });
-        sessions.delete((record as { id: IDBValidKey }).id);
-      }
-      months.clear();
-      for (const list of byMonth(good)) months.put(JSON.stringify(list), key(list[0]!));
-      months.put(VERSION, MADE);
-    };
-  }).catch(async () =>
-    split(await read(['sessions'], (tx) => done(tx.objectStore('sessions').getAll()))),
-  ); // nothing is moved then
-  return { entries: good, odd: odd.length };
+interface Sorted {
+  sessions: Session[];
+  damaged: unknown[];
 }
 
-/** Within a write: adds entries for sessions, in place of those they have. */
-export const note = (tx: IDBTransaction, sessions: Session[]) => alter(tx, sessions, entry);
+export const sortSessions = (stored: unknown[]): Sorted => ({
+  sessions: stored.filter((x) => isValid('sessions', x)),
+  damaged: stored.filter((x) => !isValid('sessions', x)),
+});
 
-/** Within a write: takes the entry of a session away. */
-export const forget = (tx: IDBTransaction, s: Session) => alter(tx, [s], () => []);
-
-function alter(tx: IDBTransaction, sessions: Session[], to: (s: Session) => Entry | Entry[]) {
-  const months = tx.objectStore('months'),
-    again = () => {
-      months.delete(MADE);
-    };
-  if (!sessions.every((s) => fits('months', s))) return again();
-  for (const list of byMonth(sessions)) {
-    const ids = new Set(list.map((s) => s.id));
-    change<string>(months, key(list[0]!), (was) => {
-      try {
-        return JSON.stringify([
-          ...(JSON.parse(was ?? '[]') as Entry[]).filter((x) => !ids.has(x.id)),
-          ...list.flatMap(to),
-        ]);
-      } catch {
-        again();
-        return undefined;
-      }
+/**
+ * Makes all entries anew and sets damaged sessions aside; returns the entries, and how many
+ * sessions are damaged. Where the device writes nothing, everything stays where it is.
+ */
+export async function rebuildMonths(): Promise<{ entries: Entry[]; damaged: number }> {
+  let sorted: Sorted | undefined;
+  try {
+    await write(['sessions', 'months', 'damaged'], async (tx) => {
+      sorted = sortSessions(await tx.objectStore('sessions').getAll());
+      await setAside(tx, sorted.damaged);
+      await replaceMonths(tx, sorted.sessions.map(entryOf));
     });
+  } catch {
+    sorted = sortSessions(await read(['sessions'], (tx) => tx.objectStore('sessions').getAll()));
+  }
+  const { sessions, damaged } = sorted!;
+  return { entries: sessions.map(entryOf), damaged: damaged.length };
+}
+
+async function setAside(tx: Writing<'sessions' | 'months' | 'damaged'>, sessions: unknown[]) {
+  for (const record of sessions) {
+    await tx.objectStore('damaged').add({ table: 'sessions', record });
+    await tx.objectStore('sessions').delete((record as Session).id);
+  }
+}
+
+async function replaceMonths(tx: Writing<'sessions' | 'months' | 'damaged'>, entries: Entry[]) {
+  const months = tx.objectStore('months');
+  await months.clear();
+  const oldestFirst = [...entries].sort((a, b) => (a.at < b.at ? -1 : 1));
+  for (const group of groupByMonth(oldestFirst))
+    await months.put(JSON.stringify(group), monthOf(group[0]!));
+  await months.put(VERSION, VERSION_KEY);
+}
+
+/** Within a write: adds the entries of sessions, in place of those that they have. */
+export const addEntries = (tx: Writing<'months'>, sessions: Session[]) =>
+  changeEntries(tx, sessions, (session) => [entryOf(session)]);
+
+/** Within a write: removes the entry of a session. */
+export const removeEntry = (tx: Writing<'months'>, session: Session) =>
+  changeEntries(tx, [session], () => []);
+
+async function changeEntries(
+  tx: Writing<'months'>,
+  sessions: Session[],
+  entriesOf: (session: Session) => Entry[],
+) {
+  const months = tx.objectStore('months');
+  const makeAnew = () => months.delete(VERSION_KEY);
+  if (!sessions.every((s) => isValid('months', s))) return makeAnew();
+  for (const group of groupByMonth(sessions)) {
+    const month = monthOf(group[0]!);
+    const before = parseMonth((await months.get(month)) ?? '[]');
+    if (!before) return makeAnew();
+    const ids = new Set(group.map((s) => s.id));
+    const others = before.filter((entry) => !ids.has(entry.id));
+    await months.put(JSON.stringify([...others, ...group.flatMap(entriesOf)]), month);
   }
 }

@@ -3,7 +3,7 @@
 // moves on by one; a mark on the letter itself is on the alif for a rule of long vowels, and on the
 // hamza for any other.
 import type { Mark, Ref } from '../types.ts';
-import { VERSES } from './surahs.ts';
+import { VERSE_COUNTS } from './surahs.ts';
 
 // The words, in order: verses after the verse before (the first: after 1:1), word, letter, from 0.
 const PLACES = `
@@ -39,7 +39,7 @@ function table() {
 }
 
 /** The first verse of the lines counted through the whole text, from 0. */
-const ordinal = (r: Ref) => VERSES.slice(0, r.s - 1).reduce((n, x) => n + x, r.a - 1);
+const ordinal = (r: Ref) => VERSE_COUNTS.slice(0, r.s - 1).reduce((n, x) => n + x, r.a - 1);
 
 /** The marks of version 1 on lines from `from`, with letters counted as now. */
 export function recount(rule: string, from: Ref, marks: Mark[]): Mark[] {

@@ -1,22 +1,22 @@
-// Tabs tell each other which tables they have written.
-import type { Table } from './db.ts';
+// Tabs tell each other which stores they have written.
+import type { StoreName } from './schema.ts';
 
 const channel = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('sutur');
 
-export const tell = (tables: Table[]) => channel?.postMessage(tables);
+export const broadcast = (stores: StoreName[]) => channel?.postMessage(stores);
 
 /**
- * Calls f with the tables that another tab has written, and with all of them where that may have
- * been missed.
+ * Calls listener with the stores that another tab has written, and with all of them where that may
+ * have been missed.
  */
-export function hear(f: (tables: Table[]) => void) {
-  const all = () => f(['learners', 'sessions', 'taught', 'settings', 'drafts']);
-  if (channel) channel.onmessage = (e: MessageEvent<Table[]>) => f(e.data);
+export function onOtherTab(listener: (stores: StoreName[]) => void) {
+  const maybeAll = () => listener(['learners', 'sessions', 'taught', 'settings', 'drafts']);
+  if (channel) channel.onmessage = (e: MessageEvent<StoreName[]>) => listener(e.data);
   else
     document.addEventListener('visibilitychange', () => {
-      if (!document.hidden) all();
+      if (!document.hidden) maybeAll();
     });
   addEventListener('pageshow', (e) => {
-    if (e.persisted) all();
-  }); // shown again as it was left
+    if (e.persisted) maybeAll(); // shown again as it was left
+  });
 }

@@ -1,9 +1,10 @@
 // The record with all its marks, as a backup has it.
 import type { Learner, Session, Taught } from '../types.ts';
-import { done, read, write } from './db.ts';
-import { note, rebuild } from './months.ts';
-import { fits } from './shapes.ts';
-import { type Damaged, Sift } from './sift.ts';
+import { addEntries, rebuildMonths, sortSessions } from './months.ts';
+import { Quarantine } from './quarantine.ts';
+import type { Damaged, Reading } from './schema.ts';
+import { read, write } from './transaction.ts';
+import { isValid } from './validate.ts';
 
 export interface Whole {
   learners: Learner[];
@@ -14,54 +15,51 @@ export interface Whole {
 
 /** Everything of every learner, and what is damaged: set aside earlier, or found just now. */
 export async function whole(): Promise<Whole> {
-  const sift = new Sift();
-  const [learners, sessions, taught, damaged] = await read(
-    ['learners', 'sessions', 'taught', 'damaged'],
-    (tx) => {
-      const all = <T = unknown>(t: 'learners' | 'sessions' | 'taught' | 'damaged') =>
-        done<T[]>(tx.objectStore(t).getAll());
-      return Promise.all([
-        all('learners'),
-        all('sessions'),
-        all('taught'),
-        all<Damaged>('damaged'),
-      ]);
-    },
-  );
-  const odd = sessions
-    .filter((x) => !fits('sessions', x))
-    .map((record): Damaged => ({ table: 'sessions', record }));
-  const k = {
-    learners: sift.whole<Learner>('learners', learners),
-    sessions: sessions.filter((x) => fits('sessions', x)) as Session[],
-    taught: sift.whole<Taught>('taught', taught),
-  };
-  const heirs = sift.heirs(k.learners, [...k.sessions, ...k.taught]);
-  if (odd.length) rebuild().catch(() => undefined);
-  sift.done(heirs).catch(() => undefined);
+  const stored = await read(['learners', 'sessions', 'taught', 'damaged'], readStored);
+  const quarantine = new Quarantine();
+  const learners = quarantine.accept('learners', stored.learners);
+  const taught = quarantine.accept('taught', stored.taught);
+  const { sessions, damaged } = sortSessions(stored.sessions);
+  const lost = quarantine.lostLearners(learners, [...sessions, ...taught]);
+  if (damaged.length) rebuildMonths().catch(() => undefined); // sets them aside
+  quarantine.setAside(lost).catch(() => undefined);
+  const damagedSessions = damaged.map((record): Damaged => ({ table: 'sessions', record }));
   return {
-    ...k,
-    learners: [...k.learners, ...heirs],
-    damaged: [...damaged, ...odd, ...sift.odd.map(({ table, record }) => ({ table, record }))],
+    learners: [...learners, ...lost],
+    sessions,
+    taught,
+    damaged: [...stored.damaged, ...damagedSessions, ...quarantine.damaged],
   };
+}
+
+async function readStored(tx: Reading<'learners' | 'sessions' | 'taught' | 'damaged'>) {
+  const [learners, sessions, taught, damaged] = await Promise.all([
+    tx.objectStore('learners').getAll(),
+    tx.objectStore('sessions').getAll(),
+    tx.objectStore('taught').getAll(),
+    tx.objectStore('damaged').getAll(),
+  ]);
+  return { learners, sessions, taught, damaged };
 }
 
 /** A session with its marks, if it can be read. */
 export async function session(id: string): Promise<Session | undefined> {
-  const s = await read(['sessions'], (tx) => done<unknown>(tx.objectStore('sessions').get(id)));
-  if (fits('sessions', s)) return s as Session;
-  await rebuild();
+  const stored = await read(['sessions'], (tx) => tx.objectStore('sessions').get(id));
+  if (isValid('sessions', stored)) return stored;
+  await rebuildMonths();
   return undefined;
 }
 
 /**
  * Adds the records of a backup in one transaction, all or nothing; its damaged ones are set aside.
  */
-export const merge = (k: Whole) =>
-  write(['learners', 'sessions', 'months', 'taught', 'damaged'], (tx) => {
-    for (const l of k.learners) tx.objectStore('learners').put(l);
-    note(tx, k.sessions);
-    for (const s of k.sessions) tx.objectStore('sessions').put(s);
-    for (const x of k.taught) tx.objectStore('taught').put(x);
-    for (const x of k.damaged) tx.objectStore('damaged').add(x);
+export const merge = ({ learners, sessions, taught, damaged }: Whole) =>
+  write(['learners', 'sessions', 'months', 'taught', 'damaged'], async (tx) => {
+    await addEntries(tx, sessions);
+    await Promise.all([
+      ...learners.map((learner) => tx.objectStore('learners').put(learner)),
+      ...sessions.map((session) => tx.objectStore('sessions').put(session)),
+      ...taught.map((entry) => tx.objectStore('taught').put(entry)),
+      ...damaged.map((record) => tx.objectStore('damaged').add(record)),
+    ]);
   });

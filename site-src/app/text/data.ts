@@ -1,7 +1,7 @@
 // Loads the catalogue and the surahs, and refuses any text that is not the text that was verified.
 import type { Catalogue, Lines, Ref, Surah, Verse } from '../types.ts';
+import { hex } from './digest.ts';
 import { TextError, verified } from './fetch.ts';
-import { hex } from './sha256.ts';
 import { type Packed, unpack, verse, VERSION } from './surah.ts';
 
 export { TextError };

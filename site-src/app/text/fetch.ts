@@ -1,7 +1,7 @@
 // Fetches a data file, unpacks it, and refuses it unless what is in it has the digest that was
 // computed at the build. A wrong one may lie in a cache on the way: it is fetched once more past
 // all of them before anybody is told.
-import { base64, sha } from './sha256.ts';
+import { base64, sha256 } from './digest.ts';
 
 /** Why lines cannot be shown; code is a key of the string catalogue below "error.". */
 export class TextError extends Error {
@@ -45,10 +45,16 @@ async function right(
     if (e instanceof TextError) throw e;
     return undefined;
   });
-  if (raw && base64(await sha(raw)) === digest) return raw;
+  if (raw && (await digestOf(raw)) === digest) return raw;
   // A page in place of a file, such as the sign-in of a public network.
   throw new TextError(packed[0] === 0x3c ? 'foreign' : 'damaged', url);
 }
+
+/** SHA-256 in base64; where that takes a part of the script that does not come, a TextError. */
+const digestOf = (raw: Uint8Array<ArrayBuffer>): Promise<string> =>
+  sha256(raw).then(base64, (e: unknown) => {
+    throw new TextError('network', String(e));
+  });
 
 /** What is in the file at url, with digest (SHA-256 in base64) checked; else a TextError. */
 export async function verified(url: string, digest: string): Promise<Uint8Array<ArrayBuffer>> {

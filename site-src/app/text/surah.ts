@@ -2,9 +2,9 @@
 // generator's surah.go says what the bytes mean. Pure; what is not as it must be is a TextError,
 // and nothing of it is shown.
 import type { Catalogue, Event, Verse } from '../types.ts';
+import { sha256 } from './digest.ts';
 import { TextError } from './fetch.ts';
 import { words } from './letters.ts';
-import { sha } from './sha256.ts';
 
 export type Code = Pick<Catalogue, 'alphabet' | 'kinds'>;
 
@@ -54,7 +54,7 @@ export async function unpack(
     kind = [];
   }
   const text = new TextDecoder('utf-16le').decode(units.subarray(0, n));
-  const sum = await sha(new TextEncoder().encode(text));
+  const sum = await sha256(new TextEncoder().encode(text));
   if (start !== n || at.length || list.length !== count || sum.some((x, i) => b[i + 4] !== x))
     throw new TextError('damaged', name);
   text

@@ -1,0 +1,46 @@
+// Learners, and what belongs to them.
+import type { Learner } from '../types.ts';
+import type { Writing } from './schema.ts';
+import { modify, write } from './transaction.ts';
+
+/** Fields to change; undefined takes one away. */
+export type Patch<T> = Partial<{ [Field in keyof T]: T[Field] | undefined }>;
+
+export function patched<T extends object>(record: T, patch: Patch<T>): T {
+  const fields = Object.entries({ ...record, ...patch }).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(fields) as T;
+}
+
+/** All that a learner has under keys of more than one part. */
+export const keysOf = (learner: string) => IDBKeyRange.bound([learner], [learner, []]);
+
+export const addLearner = (learner: Learner) =>
+  write(['learners'], (tx) => tx.objectStore('learners').put(learner));
+
+/** Changes some fields of a learner; one who is gone stays so. */
+export const changeLearner = (id: string, patch: Patch<Learner>) =>
+  write(['learners'], (tx) => patchLearner(tx, id, patch));
+
+/** The same within a write. */
+export const patchLearner = (tx: Writing<'learners'>, id: string, patch: Patch<Learner>) =>
+  modify(
+    tx,
+    'learners',
+    id,
+    (stored) => stored && patched(stored, { updated: new Date().toISOString(), ...patch }),
+  );
+
+/** Within a write: whether the learner is still there. Nothing is kept for one who is gone. */
+export const hasLearner = async (tx: Writing<'learners'>, id: string) =>
+  (await tx.objectStore('learners').getKey(id)) !== undefined;
+
+/** Removes a learner with everything that belongs to it. */
+export const removeLearner = (id: string) =>
+  write(['learners', 'sessions', 'months', 'taught', 'drafts'], async (tx) => {
+    await tx.objectStore('learners').delete(id);
+    const sessions = tx.objectStore('sessions');
+    const own = await sessions.index('learner').getAllKeys(id);
+    await Promise.all(own.map((key) => sessions.delete(key)));
+    for (const store of ['months', 'taught', 'drafts'] as const)
+      await tx.objectStore(store).delete(keysOf(id));
+  });

@@ -1,0 +1,146 @@
+// What records look like. Whatever is read from the device or from a file is checked here before
+// anything else sees it.
+import { linesHash } from '../share/link.ts';
+import type { Draft, Entry, Learner, Ref, Session, Settings, Taught } from '../types.ts';
+import {
+  between,
+  type Check,
+  color,
+  date,
+  either,
+  type Fields,
+  flag,
+  hasFields,
+  id,
+  isObject,
+  isWhole,
+  listOf,
+  objectOf,
+  oneOf,
+  optional,
+  shortText,
+  time,
+  upTo,
+} from './checks.ts';
+import { VERSE_COUNTS } from './surahs.ts';
+
+/** The kinds of records that are checked; months is one entry of a month. */
+export interface Records {
+  learners: Learner;
+  sessions: Session;
+  months: Entry;
+  taught: Taught;
+  drafts: Draft;
+  settings: Partial<Settings>;
+}
+
+// Most of a record is places and marks, so they are checked without detours.
+const ref: Check = (x) =>
+  isObject(x) &&
+  isWhole(x.s, 114) &&
+  isWhole(x.a, VERSE_COUNTS[x.s - 1] ?? 0) &&
+  x.a > 0 &&
+  (x.w === undefined || isWhole(x.w, 199)) &&
+  Object.keys(x).length === ('w' in x ? 3 : 2);
+const mark: Check = (x) =>
+  isObject(x) &&
+  isWhole(x.v, 999) &&
+  isWhole(x.w, 999) &&
+  isWhole(x.l, 99) &&
+  isWhole(x.count, 9) &&
+  Object.keys(x).length === 4;
+const stop: Check = (x) =>
+  Array.isArray(x) && x.length === 3 && isWhole(x[0], 999) && isWhole(x[1], 999) && flag(x[2]);
+
+const rule: Check = (x) => x === '' || id(x);
+const marks = listOf(5000, mark);
+const stops = listOf(5000, stop);
+
+const entry = {
+  id,
+  learner: id,
+  day: date,
+  at: time,
+  rule,
+  from: ref,
+  to: ref,
+  found: upTo(5000),
+  missed: upTo(5000),
+  extra: upTo(5000),
+  helped: flag,
+  outcome: oneOf('alone', 'some', 'much'),
+};
+
+const FIELDS: Record<keyof Records, Fields> = {
+  learners: {
+    id,
+    name: shortText,
+    place: ref,
+    settled: flag,
+    made: time,
+    updated: time,
+    order: optional(listOf(99, id)),
+    ready: optional(objectOf({ sessions: upTo(20), days: upTo(20), percent: upTo(100) })),
+  },
+  sessions: { ...entry, marks, stops },
+  months: entry,
+  taught: { learner: id, rule: id, since: date, known: either(date, oneOf('')) },
+  drafts: {
+    id,
+    learner: id,
+    at: shortText,
+    lines: objectOf({ rule, from: ref, to: ref }),
+    phase: oneOf('find', 'check', 'read', 'done'),
+    marks,
+    stops,
+    helped: flag,
+    started: time,
+    updated: time,
+  },
+  settings: {
+    learner: optional(rule),
+    size: optional(between(0.5, 3)),
+    spacing: optional(between(0, 5)),
+    theme: optional(oneOf('auto', 'light', 'dark')),
+    madd: optional(oneOf(4, 5)),
+    arid: optional(oneOf(2, 4, 6)),
+    pencils: optional((x) => isObject(x) && listOf(99, color)(Object.values(x))),
+  },
+};
+
+const inOrder = ({ from, to }: { from: Ref; to: Ref }) =>
+  from.s < to.s ||
+  (from.s === to.s && (from.a < to.a || (from.a === to.a && (from.w ?? 0) <= (to.w ?? 999))));
+
+/** Where one field must fit another: checks of records whose fields are valid. */
+const WHOLE: { [Name in keyof Records]?: (record: Records[Name]) => boolean } = {
+  sessions: inOrder,
+  months: inOrder,
+  drafts: ({ at, lines, phase }) =>
+    inOrder(lines) &&
+    at === linesHash(lines) &&
+    (lines.rule !== '' || (phase !== 'find' && phase !== 'check')),
+};
+
+/** Whether x is a valid record of its kind; exact: with no field that is not known. */
+export function isValid<Name extends keyof Records>(
+  name: Name,
+  x: unknown,
+  exact = false,
+): x is Records[Name] {
+  if (!hasFields(x, FIELDS[name], exact)) return false;
+  const fits = WHOLE[name];
+  return !fits || fits(x as Records[Name]);
+}
+
+/** The fields of x that are valid, and no others. */
+export function validFields<Name extends keyof Records>(
+  name: Name,
+  x: unknown,
+): Partial<Records[Name]> {
+  if (!isObject(x)) return {};
+  const valid = Object.entries(FIELDS[name])
+    .filter(([field, ok]) => field in x && ok(x[field]))
+    .map(([field]) => [field, x[field]]);
+  return Object.fromEntries(valid) as Partial<Records[Name]>;
+}
