@@ -3,10 +3,10 @@
 import { html } from 'lit-html';
 import { t } from '../../i18n.ts';
 import { reopen } from '../../offline/tools.ts';
-import type { Closed } from '../../store/closed.ts';
+import type { Reason } from '../../store/unavailable.ts';
 import { wayOut } from './wayout.ts';
 
-export const closed = (why: Closed) => html`
+export const closed = (why: Reason) => html`
   <section class="card" role="alert" data-t="closed">
     <h1 tabindex="-1">${t('closed.title')}</h1>
     <p>${t(`closed.${why}`)}</p>
