@@ -5,6 +5,7 @@ import type { Kept } from './store/store.ts';
 import type { Kept as Offline } from './offline/offline.ts';
 import type { Course } from './plan/course.ts';
 import type { Practice } from './practice/practice.ts';
+import type { Printing } from './screens/paper/printing.ts';
 import type { Name, Screen } from './screens/screen.ts';
 import type { TextError } from './text/fetch.ts';
 import type { Catalogue, Entry, Learner, Route, Settings, Taught } from './types.ts';
@@ -31,6 +32,8 @@ export interface State extends Omit<Kept, 'settings'> {
   course: Course | 'failed' | undefined;
   /** The juz in which the next rule is looked for; 0 for the next pages. */
   ahead: number;
+  /** What is to be printed, while the print screen is shown. */
+  printing: Printing | undefined;
   notice: Notice | undefined;
   /** Whether the device kept what was written last. */
   kept: boolean;
@@ -60,6 +63,7 @@ let state = {
   unreadable: undefined,
   course: undefined,
   ahead: 0,
+  printing: undefined,
   route: { name: 'today' },
   notice: undefined,
   kept: true,

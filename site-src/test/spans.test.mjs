@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { places, written } from '../node_modules/.out/app/marking/check.js';
 import { familyLook, inked, spanOf } from '../node_modules/.out/app/marking/spans.js';
-import { marks, notes } from '../node_modules/.out/app/print/marks.js';
+import { marks, notes } from '../node_modules/.out/app/paper/marks.js';
 import { lamAlif, stands, words } from '../node_modules/.out/app/text/letters.js';
 import { Stops } from '../node_modules/.out/app/text/stops.js';
 

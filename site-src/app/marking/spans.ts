@@ -1,5 +1,5 @@
 // What is marked: letters, each with the look of its kind. Every screen and every sheet is a list
-// of these, and two painters draw it: paint.ts on the lines, screens/print/ink.ts on paper. Pure.
+// of these, and two painters draw it: paint.ts on the lines, screens/paper/ink.ts on paper. Pure.
 import { cluster, lamAlif, stands } from '../text/letters.ts';
 import type { Place, Word } from '../types.ts';
 import type { Hit } from './check.ts';

@@ -26,8 +26,7 @@ const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
   rules: () => import('./rules/rules.ts').then((m) => m.rules),
   record: () => import('./record/record.ts').then((m) => legacy(m.record)),
   learner: () => import('./learner/learner.ts').then((m) => legacy(m.learner)),
-  print: () =>
-    Promise.all([import('./print/print.ts'), sheet('paper')]).then(([m]) => legacy(m.print)),
+  print: () => Promise.all([import('./paper/print.ts'), sheet('paper')]).then(([m]) => m.print),
 };
 
 /** The screen for an address: itself, or what stands for it until it has come. */

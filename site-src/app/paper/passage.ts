@@ -3,6 +3,8 @@ import type { Catalogue, Ref } from '../types.ts';
 
 export const PARTS = ['verses', 'surah', 'page', 'juz'] as const;
 export type Part = (typeof PARTS)[number];
+/** A part of the text that has a number. */
+export type Whole = Exclude<Part, 'verses'>;
 
 /** More verses than this are no sheet any more; every juz, page and surah has fewer. */
 export const MOST = 600;
@@ -24,17 +26,30 @@ export function span(c: Catalogue, from: Ref, to: Ref): number {
 const before = (c: Catalogue, s: number, a: number): Ref =>
   a > 1 ? { s, a: a - 1 } : { s: s - 1, a: c.surahs[s - 2]?.count ?? 1 };
 
+/** How many there are in the text. */
+export const partCount = (c: Catalogue, by: Whole): number =>
+  ({ surah: c.surahs, page: c.pages, juz: c.juz })[by].length;
+
 /** The nth surah, page or juz, from 1; undefined when there is none. */
-export function part(c: Catalogue, by: Part, n: number): { from: Ref; to: Ref } | undefined {
+export function part(c: Catalogue, by: Whole, n: number): { from: Ref; to: Ref } | undefined {
   if (by === 'surah')
     return c.surahs[n - 1] && { from: { s: n, a: 1 }, to: { s: n, a: c.surahs[n - 1]!.count } };
-  const list = by === 'juz' ? c.juz : c.pages,
-    at = list[n - 1],
-    next = list[n];
+  const list = by === 'juz' ? c.juz : c.pages;
+  const at = list[n - 1];
+  const next = list[n];
   if (!at) return undefined;
   const end = c.surahs.length;
   return {
     from: { s: at[0], a: at[1] },
     to: next ? before(c, next[0], next[1]) : { s: end, a: c.surahs[end - 1]!.count },
   };
+}
+
+/** The number of the part in which a verse is: the last that begins at or before it. */
+export function partAt(c: Catalogue, by: Whole, { s, a }: Ref): number {
+  if (by === 'surah') return s;
+  const begun = (by === 'juz' ? c.juz : c.pages).filter(
+    (x) => x[0] < s || (x[0] === s && x[1] <= a),
+  );
+  return Math.max(1, begun.length);
 }

@@ -5,15 +5,16 @@ import { stands } from '../text/letters.ts';
 import { Stops } from '../text/stops.ts';
 import type { Event, Verse, Word } from '../types.ts';
 
-/** Places by verse and word, those of the first rule first; how many each rule has, by index. */
 export interface Marks {
+  /** The places by verse and word, those of the first rule first. */
   hits: Hit[][][];
+  /** How many places each rule has, by its index. */
   totals: Map<number, number>;
 }
 
 export function marks(verses: Verse[], rules: number[]): Marks {
-  const hits = verses.map((x) => x.words.map((): Hit[] => [])),
-    totals = new Map(rules.map((r) => [r, 0]));
+  const hits = verses.map((x) => x.words.map((): Hit[] => []));
+  const totals = new Map(rules.map((r) => [r, 0]));
   for (const h of written(verses, rules, new Stops(verses))) {
     hits[h.v]![h.e.w]!.push(h);
     totals.set(h.e.rule, totals.get(h.e.rule)! + 1);
@@ -21,10 +22,12 @@ export function marks(verses: Verse[], rules: number[]): Marks {
   return { hits, totals };
 }
 
-/** What is written above letter l, the counts held, and below it, the rules' short names. */
+/** What is written at letter l. */
 export interface Note {
   l: number;
+  /** How long it is held, above it. */
   counts: number[];
+  /** The short names of its rules, below it. */
   keys: string[];
 }
 
@@ -40,10 +43,10 @@ export function notes(
 ): Note[] {
   const out: Note[] = [];
   for (const l of [...new Set(hits.map((h) => h.e.l))].sort((a, b) => a - b)) {
-    const here = hits.filter((h) => h.e.l === l).map((h) => h.e),
-      before = out.at(-1);
-    const counts = here.map(count).filter(Boolean).slice(0, 1),
-      short = here.flatMap((e) => keys.get(e.rule) ?? []);
+    const here = hits.filter((h) => h.e.l === l).map((h) => h.e);
+    const before = out.at(-1);
+    const counts = here.map(count).filter(Boolean).slice(0, 1);
+    const short = here.flatMap((e) => keys.get(e.rule) ?? []);
     if (before?.l === l - 1 && stands(word, l)) {
       before.counts.push(...counts);
       before.keys.push(...short);
