@@ -24,13 +24,12 @@ function title({ catalogue, printing }: State): string {
 
 function view(s: State) {
   const { options, problem, layout, busy } = s.printing!;
+  const said = problem ? t(problem.key, problem.vars) : '';
   return html`
     <main class="print">
       <div class="print-side">
         <h1 tabindex="-1">${t('print.title')}</h1>
-        <p class="problem" role="alert" data-t="problem">
-          ${problem && t(problem.key, problem.vars)}
-        </p>
+        <p class="problem" role="alert" data-t="problem">${said}</p>
         ${form(s, options)}
         <p class="quiet">${t('print.respect')}</p>
       </div>
