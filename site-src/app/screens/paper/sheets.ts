@@ -107,7 +107,7 @@ function heightsOf(
 ): Heights {
   const heightOf = (x: TemplateResult) => {
     render(page(c, 'measure', 0, 0, x), box);
-    return Math.ceil(box.firstElementChild!.getBoundingClientRect().height);
+    return Math.ceil(box.querySelector('.leaf > *')!.getBoundingClientRect().height);
   };
   return {
     first: Math.max(heightOf(practiceHead(heads)), heightOf(answerHead(heads))),
