@@ -134,7 +134,7 @@ const itemView = ({ rule, words, count }: Item) => html`
     </div>
     <div class="card-example">
       <p class="line" lang="ar" dir="rtl">${words.map((x) => wordOf(x.word))}</p>
-      <span class="card-ref">${rule.at[0]}:${rule.at[1]}</span>
+      <span class="card-ref">${`${rule.at[0]}:${rule.at[1]}`}</span>
     </div>
   </li>
 `;
