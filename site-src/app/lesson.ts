@@ -3,8 +3,8 @@
 // one. Without it the whole word is set off.
 import { keep } from './offline/offline.ts';
 import { words } from './text/letters.ts';
-import { paint } from './marking/paint.ts';
-import { Sheet } from './marking/sheet.ts';
+import { paint } from './painting/paint.ts';
+import { Sheet } from './painting/sheet.ts';
 import type { Sign } from './marking/signs.ts';
 import { familyLook, type Span } from './marking/spans.ts';
 import { early } from './theme.ts';

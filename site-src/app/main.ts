@@ -7,7 +7,7 @@ import { t } from './i18n.ts';
 import { reopen, started } from './offline/tools.ts';
 import { makeRoom } from './screens/frame.ts';
 import { wayOut } from './screens/parts/wayout.ts';
-import { tellAside } from './actions/aside.ts';
+import { reportDamaged } from './actions/damaged.ts';
 import { parseHash } from './share/link.ts';
 import * as state from './state.ts';
 import * as store from './store/store.ts';
@@ -33,7 +33,7 @@ async function start() {
   onOtherTab((tables) => void follow(tables).catch(() => undefined));
   watchConnection();
   started();
-  tellAside();
+  reportDamaged();
 }
 
 function failed(e: unknown) {
@@ -46,7 +46,10 @@ function settle() {
   const said = document.querySelector('.said');
   if (said) makeRoom(said);
   const idle = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 500));
-  setTimeout(() => idle(() => void recheck().then((more) => more && tellAside(), ignore)), QUIET);
+  setTimeout(
+    () => idle(() => void recheck().then((more) => more && reportDamaged(), ignore)),
+    QUIET,
+  );
   idle(() => void keepSite());
 }
 

@@ -6,6 +6,7 @@ import type { Kept as Offline } from './offline/offline.ts';
 import type { Course } from './plan/course.ts';
 import type { Practice } from './practice/practice.ts';
 import type { Choice } from './screens/choose/choice.ts';
+import type { Printing } from './screens/paper/printing.ts';
 import type { Name, Screen } from './screens/screen.ts';
 import type { TextError } from './text/fetch.ts';
 import type { Catalogue, Draft, Entry, Learner, Route, Settings, Taught, Verse } from './types.ts';
@@ -26,8 +27,8 @@ export interface State extends Omit<Kept, 'settings'> {
   screens: Partial<Record<Name, Screen | 'failed'>>;
   /** Today: the card, once it has been fetched with what it computes with. */
   card: Pick<Screen, 'view' | 'drawn'> | 'failed' | undefined;
-  /** Today: sessions that the learner has begun and left, the newest first. */
-  left: Draft[];
+  /** Today: sessions that the learner has begun and not ended, the newest first. */
+  unfinished: Draft[];
   /** The lines on screen and the marks on them. */
   practice: Practice | undefined;
   /** Why the lines that were asked for cannot be shown. */
@@ -44,14 +45,16 @@ export interface State extends Omit<Kept, 'settings'> {
   removing: Learner | undefined;
   /** The choice of lines, from the first visit on. */
   choice: Choice | undefined;
+  /** What is to be printed, while the print screen is shown. */
+  printing: Printing | undefined;
   notice: Notice | undefined;
   /** Whether the device kept what was written last. */
   kept: boolean;
   offline: Offline;
   /** Why the record cannot be opened. */
   closed: Reason | undefined;
-  /** Grows when another tab has written drafts. */
-  drafts: number;
+  /** Grows with every write of drafts that the lines have not made themselves. */
+  draftWrites: number;
 }
 
 export const defaults: Settings = {
@@ -70,7 +73,7 @@ let state = {
   settings: defaults,
   screens: {},
   card: undefined,
-  left: [],
+  unfinished: [],
   practice: undefined,
   unreadable: undefined,
   course: undefined,
@@ -79,12 +82,13 @@ let state = {
   sample: undefined,
   removing: undefined,
   choice: undefined,
+  printing: undefined,
   route: { name: 'today' },
   notice: undefined,
   kept: true,
-  aside: 0,
-  told: 0,
-  drafts: 0,
+  damaged: 0,
+  reported: 0,
+  draftWrites: 0,
   closed: undefined,
   offline: { kind: 'unknown' },
 } as unknown as State;

@@ -182,9 +182,9 @@ test('every single byte changed is refused or is still whole records', () => {
 // The file was saved by the first release, with two sessions on words whose letters are now counted
 // otherwise.
 test('a file of version 1 keeps the meaning of its marks', () => {
-  const old = readFileSync(new URL('data/backup-1.json', import.meta.url), 'utf8'),
-    was = JSON.parse(old),
-    now = parse(old);
+  const old = readFileSync(new URL('data/backup-1.json', import.meta.url), 'utf8');
+  const was = JSON.parse(old);
+  const now = parse(old);
   assert.deepEqual(now.learners, was.learners);
   assert.deepEqual(now.taught, was.taught);
   const marks = (list, rule) => list.find((s) => s.rule === rule).marks;
@@ -222,8 +222,8 @@ const rescued = (patch) =>
 const long = '1970-01-01T00:00:00.000Z';
 
 test('a file saved unchecked: what is damaged is set aside, the rest is read', () => {
-  const bad = { ...session, id: 's2', from: { s: 78, a: 99 } },
-    worse = { ...taught, rule: 'x y' };
+  const bad = { ...session, id: 's2', from: { s: 78, a: 99 } };
+  const worse = { ...taught, rule: 'x y' };
   const got = parse(rescued({ sessions: [bad, session, null], taught: [worse, taught] }));
   assert.deepEqual(got, {
     ...records,
@@ -242,8 +242,8 @@ test('a file saved unchecked: unknown fields go, as when a backup is saved', () 
 });
 
 test('a file saved unchecked: of a damaged learner goes on what is whole, and never over that of the device', () => {
-  const bad = { ...learner, place: { s: 115, a: 1 }, updated: '2027-01-01T00:00:00.000Z' },
-    got = parse(rescued({ learners: [bad] }));
+  const bad = { ...learner, place: { s: 115, a: 1 }, updated: '2027-01-01T00:00:00.000Z' };
+  const got = parse(rescued({ learners: [bad] }));
   assert.deepEqual(got.learners, [{ ...learner, place: { s: 78, a: 1 }, updated: long }]);
   assert.deepEqual(got.damaged, [{ table: 'learners', record: bad }]);
   assert.deepEqual(additions(records, got), { ...none, damaged: got.damaged });
@@ -291,8 +291,8 @@ test('files of earlier versions are read', () => {
 });
 
 test('a record of twenty years can be read back', () => {
-  const marks = Array.from({ length: 40 }, (_, i) => ({ v: 3, w: i, l: 2, count: 2 })),
-    text = write({ ...records, sessions: Array(20_000).fill({ ...session, marks }) }, t);
+  const marks = Array.from({ length: 40 }, (_, i) => ({ v: 3, w: i, l: 2, count: 2 }));
+  const text = write({ ...records, sessions: Array(20_000).fill({ ...session, marks }) }, t);
   assert.ok(Buffer.byteLength(text) < LARGEST);
 });
 
@@ -308,8 +308,8 @@ test('the later learner stays', () => {
 });
 
 test('the earlier date of a rule stays, and known is not lost', () => {
-  const early = { ...taught, since: '2026-01-05', known: '' },
-    known = { ...taught, known: '2026-03-09' };
+  const early = { ...taught, since: '2026-01-05', known: '' };
+  const known = { ...taught, known: '2026-03-09' };
   assert.deepEqual(
     additions({ ...records, taught: [known] }, { ...records, taught: [early] }).taught,
     [{ ...taught, since: '2026-01-05', known: '2026-03-09' }],

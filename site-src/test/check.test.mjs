@@ -32,8 +32,8 @@ const verse = (a, events, words = [word(5), word(5, 0x6da), word(5)]) => ({
   events,
 });
 const mark = (v, w, l, count = 0) => ({ v, w, l, count });
-const rule = { id: 'r', counts: [2] },
-  set = { madd: 4, arid: 4 };
+const rule = { id: 'r', counts: [2] };
+const set = { madd: 4, arid: 4 };
 const run = (verses, marks, moved = [], r = rule, s = set) => {
   const x = check(verses, 0, r, marks, new Stops(verses, moved), s, details);
   return {
@@ -98,8 +98,8 @@ for (const [name, verses, marks, want] of [
 ])
   test(name, () => part(run(verses, marks), want));
 
-const stop = ev(2, 0, { when: 2 }),
-  join = ev(2, 0, { when: 1 });
+const stop = ev(2, 0, { when: 2 });
+const join = ev(2, 0, { when: 1 });
 test('a place at a stop counts at the end of the verse', () =>
   part(run([verse(1, [stop]), verse(2, [])], []), { missed: [false] }));
 test('and not when the verses are joined', () =>
@@ -152,8 +152,8 @@ const atEnd =
       joined ? [[0, 2, false]] : [],
       known(id),
     ).counts;
-const opening = atEnd('madd-lazim-letter', 6),
-  muttasil = atEnd('madd-muttasil', 4);
+const opening = atEnd('madd-lazim-letter', 6);
+const muttasil = atEnd('madd-muttasil', 4);
 for (const [name, got, want] of [
   ['six', opening('', 6), 'right'],
   ['four', opening('', 4), 'other'],

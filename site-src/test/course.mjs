@@ -14,23 +14,23 @@ const FIRST = dayNumber('2026-01-05');
  * course ends when every lesson is known and nothing is due; most is a limit of sessions.
  */
 export function play(course, most = 400) {
-  const { c } = course,
-    [s, a] = c.juz[29],
-    sessions = [],
-    taught = [],
-    out = [],
-    met = new Map();
+  const { c } = course;
+  const [s, a] = c.juz[29];
+  const sessions = [];
+  const taught = [];
+  const out = [];
+  const met = new Map();
   const learner = { id: 'x', name: '', place: { s, a }, settled: false, made: '', updated: '' };
   for (let n = 0; n < most; n++) {
-    const day = FIRST + Math.floor(n / 4) * 7 + [0, 1, 3, 5][n % 4],
-      child = new Child(course, learner, sessions, taught, day),
-      p = child.today;
+    const day = FIRST + Math.floor(n / 4) * 7 + [0, 1, 3, 5][n % 4];
+    const child = new Child(course, learner, sessions, taught, day);
+    const p = child.today;
     const known = child.taught.every((done, unit) => done && child.standing(unit).known >= 0);
     if (p.do === ReadOn || (p.do === Review && known)) break;
-    const ranking = child.lines(p, { best: 1 }),
-      best = ranking.passages[0],
-      rule = c.rules[p.rule]?.id ?? '',
-      lines = child.toLines(best, rule);
+    const ranking = child.lines(p, { best: 1 });
+    const best = ranking.passages[0];
+    const rule = c.rules[p.rule]?.id ?? '';
+    const lines = child.toLines(best, rule);
     if (p.do === Teach)
       taught.push(
         ...course.units[p.unit].rules.map((r) => ({
@@ -40,8 +40,8 @@ export function play(course, most = 400) {
           known: '',
         })),
       );
-    let found = best.focus,
-      outcome = 'alone';
+    let found = best.focus;
+    let outcome = 'alone';
     if (rule) {
       met.set(rule, (met.get(rule) ?? 0) + 1);
       if (met.get(rule) === 1) [found, outcome] = [Math.ceil(0.7 * best.focus), 'some'];

@@ -42,9 +42,9 @@ for (const [name, lessons] of [
   ['a rule a lesson', apart],
   ['several rules a lesson', grouped],
 ]) {
-  const course = courseOf(lessons),
-    { units, rare, c } = course,
-    days = play(course);
+  const course = courseOf(lessons);
+  const { units, rare, c } = course;
+  const days = play(course);
   const ruleName = (r) => c.rules[r].id;
 
   test(`${name}: every one is begun, after its needs`, () => {
@@ -69,8 +69,8 @@ for (const [name, lessons] of [
   test(`${name}: each is marked, and read, in three sessions before the next`, () => {
     const starts = days.flatMap((d, i) => (d.plan.do === Teach ? i : []));
     starts.forEach((at, k) => {
-      const u = units[days[at].plan.unit],
-        mine = days.slice(at, starts[k + 1]);
+      const u = units[days[at].plan.unit];
+      const mine = days.slice(at, starts[k + 1]);
       assert.ok(mine.filter((d) => u.rules.includes(d.plan.rule)).length >= 3, u.id);
       for (const r of u.rules) {
         const read = mine.filter((d) => d.places[r]).length;
@@ -105,8 +105,8 @@ for (const [name, lessons] of [
   });
 
   test(`${name}: there are reviews, and at most one session in four is one`, (t) => {
-    const reviews = days.flatMap((d, i) => (d.plan.do === Review ? i : [])),
-      last = days.at(-1);
+    const reviews = days.flatMap((d, i) => (d.plan.do === Review ? i : []));
+    const last = days.at(-1);
     const open = days.findLastIndex((d) => d.plan.do !== Review); // after it only reviews are left
     assert.ok(reviews.length > 0);
     reviews

@@ -22,8 +22,8 @@ import {
 import { due, review } from '../node_modules/.out/app/plan/review.js';
 
 const unit = (rules, needs = []) => ({ id: '', name: '', ar: '', family: '', rules, needs });
-const units = [unit([0]), unit([1, 2]), unit([3])],
-  FEW = [false, false, false, false];
+const units = [unit([0]), unit([1, 2]), unit([3])];
+const FEW = [false, false, false, false];
 /** A session in whose lines the given rules have a place; rule is the one that is marked. */
 const session = (day, rule, { found = 0, missed = 0, help = Alone, read = [rule] } = {}) => ({
   day,

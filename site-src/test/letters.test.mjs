@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { lamAlif, SMALL_ALIF, stands, words } from '../node_modules/.out/app/text/letters.js';
+import { lamAlif, SMALL_ALIF, standsOver, words } from '../node_modules/.out/app/text/letters.js';
 
 const verses = readFileSync(new URL('../../rules-content/text/quran.txt', import.meta.url), 'utf8')
   .trimEnd()
@@ -44,8 +44,8 @@ test('few letters stand over another; a small alif on a stretch does not', () =>
   for (const [ref, text] of verses) {
     for (const w of words(text)) {
       w.letters.forEach((x, l) => {
-        const over = stands(w, l),
-          before = w.letters[l - 1];
+        const over = standsOver(w, l);
+        const before = w.letters[l - 1];
         if (over && before && w.text.charCodeAt(x.from - 1) === 0x640) n.under++;
         if (x.rune !== SMALL_ALIF) {
           if (over) n.other++;

@@ -92,8 +92,8 @@ test('anything at all is answered and never throws', () => {
   let seed = 7;
   const pick = () => parts[(seed = (seed * 1103515245 + 12345) % 2147483648) % parts.length];
   for (let i = 0; i < 20000; i++) {
-    const hash = Array.from({ length: 1 + (i % 12) }, pick).join(''),
-      got = parseHash(c, hash);
+    const hash = Array.from({ length: 1 + (i % 12) }, pick).join('');
+    const got = parseHash(c, hash);
     if (got.name === 'lines') assert.ok(got.lines.from.a >= 1 && got.lines.to.a >= 1, hash);
   }
 });

@@ -4,7 +4,7 @@ import { test } from 'node:test';
 import { week } from '../node_modules/.out/app/record/week.js';
 import { Child } from '../node_modules/.out/app/plan/child.js';
 import { course, dayNumber } from '../node_modules/.out/app/plan/course.js';
-import { order as rulesInOrder } from '../node_modules/.out/app/plan/ladder.js';
+import { rulesInOrder } from '../node_modules/.out/app/plan/ladder.js';
 import { mayMove, order } from '../node_modules/.out/app/plan/next.js';
 import { Phrases } from '../node_modules/.out/app/plan/phrases.js';
 import { after, moved } from '../node_modules/.out/app/plan/place.js';
@@ -40,8 +40,8 @@ const c = {
  * word.
  */
 function phrases() {
-  const words = [],
-    end = [];
+  const words = [];
+  const end = [];
   for (let s = 0; s < 2; s++)
     for (let a = 0; a < 4; a++) {
       if (a === 1) {
@@ -51,15 +51,15 @@ function phrases() {
       words.push(a === 1 ? 6 : 10);
       end.push(a === 3 ? 3 : 2);
     }
-  const n = words.length,
-    b = new Uint8Array(10 + 3 * n + 4 * (n + 1));
+  const n = words.length;
+  const b = new Uint8Array(10 + 3 * n + 4 * (n + 1));
   b.set([0x53, 0x50, 0x49, 0x32, n, 0, 2, 0, 4, 0]);
   b.set([...words, ...words.map((w) => 4 * w), ...end], 10);
   b.fill(1, 14 + 3 * n); // every rule once in every phrase
   return new Phrases(b);
 }
-const x = phrases(),
-  k = course(x, c);
+const x = phrases();
+const k = course(x, c);
 const learner = (more = {}) => ({
   id: 'x',
   name: '',
@@ -86,8 +86,8 @@ const session = (day, r, from, to, more = {}) => ({
   helped: false,
   ...more,
 });
-const all = { s: 1, a: 1 },
-  end = { s: 1, a: 4 };
+const all = { s: 1, a: 1 };
+const end = { s: 1, a: 4 };
 
 test('a damaged index is refused', () => {
   for (const b of [
@@ -203,8 +203,8 @@ test('the place moves on over a surah’s end and stays for lines elsewhere', ()
   assert.deepEqual(at({ s: 2, a: 1 }, { s: 2, a: 3 }, { s: 2, a: 4 }), { s: 1, a: 1 });
 });
 test('the week ends today and counts each day', () => {
-  const s = (day, at = `${day}T10:00:00Z`) => ({ day, at }),
-    east = s('2026-02-24', '2026-02-23T15:00:00Z'); // it is tomorrow there
+  const s = (day, at = `${day}T10:00:00Z`) => ({ day, at });
+  const east = s('2026-02-24', '2026-02-23T15:00:00Z'); // it is tomorrow there
   const w = week([s('2026-03-01'), s('2026-03-01'), east, s('2026-02-20')], '2026-03-02');
   assert.deepEqual(
     [w.length, w[0], w[5], w[6].n],

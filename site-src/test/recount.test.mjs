@@ -11,27 +11,27 @@ const verses = readFileSync(new URL('../../rules-content/text/quran.txt', import
   .trimEnd()
   .split('\n')
   .map((l) => {
-    const [ref, text] = l.split('\t'),
-      [s, a] = ref.split(':').map(Number);
+    const [ref, text] = l.split('\t');
+    const [s, a] = ref.split(':').map(Number);
     return { s, a, words: words(text) };
   });
 const mark = (v, w, l) => ({ v, w, l, count: 2 });
-const TATWEEL = 0x640,
-  HAMZA = 0x654,
-  FATHA = 0x64e,
-  ALIF = 0x627;
+const TATWEEL = 0x640;
+const HAMZA = 0x654;
+const FATHA = 0x64e;
+const ALIF = 0x627;
 
 test('277 words, each with its hamza and alif, and no letter but theirs and the later ones moves', () => {
   let found = 0;
   for (const { s, a, words: ws } of verses) {
     ws.forEach((w, i) => {
-      const was = w.letters.map((_, l) => mark(0, i, l)),
-        now = recount('heavy-ra', { s, a }, was).map((m) => m.l);
+      const was = w.letters.map((_, l) => mark(0, i, l));
+      const now = recount('heavy-ra', { s, a }, was).map((m) => m.l);
       const first = now.findIndex((l, k) => l !== k);
       if (first < 0) return;
       found++;
-      const at = first - 1,
-        [hamza, alif] = [w.letters[at], w.letters[at + 1]];
+      const at = first - 1;
+      const [hamza, alif] = [w.letters[at], w.letters[at + 1]];
       assert.equal(hamza.rune, TATWEEL);
       assert.deepEqual(hamza.marks, [HAMZA, FATHA]);
       assert.equal(alif.rune, ALIF);
@@ -63,8 +63,8 @@ test('lines that begin in another verse, within a verse, in another surah', () =
 });
 
 test('what was kept on a device by the first release', () => {
-  const kept = JSON.parse(readFileSync(new URL('data/database-1.json', import.meta.url), 'utf8')),
-    [d] = kept.drafts;
+  const kept = JSON.parse(readFileSync(new URL('data/database-1.json', import.meta.url), 'utf8'));
+  const [d] = kept.drafts;
   assert.equal(kept.version, 1);
   assert.deepEqual(
     d.marks.map((m) => m.l),

@@ -2,8 +2,8 @@
 // order, details in the engine's.
 import { readdirSync, readFileSync } from 'node:fs';
 
-const project = new URL('../../', import.meta.url),
-  dir = new URL('rules-content/rules/', project);
+const project = new URL('../../', import.meta.url);
+const dir = new URL('rules-content/rules/', project);
 const json = (f) => JSON.parse(readFileSync(new URL(f, dir), 'utf8'));
 
 export const read = (f) => readFileSync(new URL(f, project), 'utf8');

@@ -4,15 +4,15 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { DEEP, path, THICK } from '../node_modules/.out/app/marking/signs.js';
 
-const SIGNS = Object.keys(THICK),
-  NARROW = 19,
-  WIDE = 90;
+const SIGNS = Object.keys(THICK);
+const NARROW = 19;
+const WIDE = 90;
 
 /** The points a path goes through; every command here is M, h, v, l or z. */
 function points(d) {
   const out = [];
-  let x = 0,
-    y = 0;
+  let x = 0;
+  let y = 0;
   for (const [, c, rest] of d.matchAll(/([Mhvlz])([^Mhvlz]*)/g)) {
     const n = rest.trim() ? rest.trim().split(/[ ,]+/).map(Number) : [];
     if (c === 'M') [x, y] = n;
@@ -32,17 +32,17 @@ function points(d) {
  * less.
  */
 function cells(sign, wide) {
-  const set = new Set(),
-    half = THICK[sign] / 2;
+  const set = new Set();
+  const half = THICK[sign] / 2;
   let from;
   for (const [, c, rest] of path(sign, 0, 0, wide).matchAll(/([Mhvlz])([^Mhvlz]*)/g)) {
-    const [to] = points(`M${(from ?? [0, 0]).join(' ')}${c === 'M' ? '' : c + rest}`).slice(-1),
-      at = c === 'M' ? points(c + rest)[0] : to;
+    const [to] = points(`M${(from ?? [0, 0]).join(' ')}${c === 'M' ? '' : c + rest}`).slice(-1);
+    const at = c === 'M' ? points(c + rest)[0] : to;
     if (c !== 'M' && c !== 'z') {
       const n = Math.max(1, Math.ceil(Math.hypot(at[0] - from[0], at[1] - from[1])));
       for (let i = 0; i <= n; i++) {
-        const px = from[0] + ((at[0] - from[0]) * i) / n,
-          py = from[1] + ((at[1] - from[1]) * i) / n;
+        const px = from[0] + ((at[0] - from[0]) * i) / n;
+        const py = from[1] + ((at[1] - from[1]) * i) / n;
         for (let dx = -half; dx <= half; dx += 1)
           for (let dy = -half; dy <= half; dy += 1)
             set.add(`${Math.round((px + dx) / 2)} ${Math.round((py + dy) / 2)}`);
@@ -56,8 +56,8 @@ function cells(sign, wide) {
 for (const sign of SIGNS) {
   for (const wide of [NARROW, 45, WIDE]) {
     test(`${sign} under a letter of ${wide}`, () => {
-      const all = points(path(sign, 100, 50, wide)),
-        half = THICK[sign] / 2;
+      const all = points(path(sign, 100, 50, wide));
+      const half = THICK[sign] / 2;
       assert.ok(all.length > 1 && all.flat().every(Number.isFinite));
       for (const [x, y] of all) {
         assert.ok(x >= 100 - 5 && x <= 100 + wide + 5, `x ${x}`);
@@ -72,9 +72,9 @@ for (const sign of SIGNS) {
 test('any two shapes under the narrowest letter differ in a third of what either covers', () => {
   for (const a of SIGNS) {
     for (const b of SIGNS.slice(SIGNS.indexOf(a) + 1)) {
-      const one = cells(a, NARROW),
-        two = cells(b, NARROW),
-        both = [...one].filter((c) => two.has(c)).length;
+      const one = cells(a, NARROW);
+      const two = cells(b, NARROW);
+      const both = [...one].filter((c) => two.has(c)).length;
       const differ = one.size + two.size - 2 * both;
       assert.ok(
         differ * 3 > one.size + two.size - both,
@@ -86,8 +86,8 @@ test('any two shapes under the narrowest letter differ in a third of what either
 
 test('no shape is a dot', () => {
   for (const sign of SIGNS) {
-    const all = points(path(sign, 0, 0, NARROW)),
-      xs = all.map((p) => p[0]);
+    const all = points(path(sign, 0, 0, NARROW));
+    const xs = all.map((p) => p[0]);
     assert.ok(Math.max(...xs) - Math.min(...xs) >= NARROW / 3, sign);
   }
 });

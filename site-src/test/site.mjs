@@ -5,8 +5,8 @@ import { gunzipSync } from 'node:zlib';
 import { course } from '../node_modules/.out/app/plan/course.js';
 import { Phrases } from '../node_modules/.out/app/plan/phrases.js';
 
-const data = new URL('../node_modules/.site/data/', import.meta.url),
-  names = readdirSync(data);
+const data = new URL('../node_modules/.site/data/', import.meta.url);
+const names = readdirSync(data);
 const file = (start) =>
   gunzipSync(
     readFileSync(

@@ -5,16 +5,16 @@ import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { places, written } from '../node_modules/.out/app/marking/check.js';
 import { familyLook, inked, spanOf } from '../node_modules/.out/app/marking/spans.js';
-import { marks, notes } from '../node_modules/.out/app/print/marks.js';
-import { lamAlif, stands, words } from '../node_modules/.out/app/text/letters.js';
+import { marks, notes } from '../node_modules/.out/app/paper/marks.js';
+import { lamAlif, standsOver, words } from '../node_modules/.out/app/text/letters.js';
 import { Stops } from '../node_modules/.out/app/text/stops.js';
 
 const all = readFileSync(new URL('../../rules-content/text/quran.txt', import.meta.url), 'utf8')
   .trimEnd()
   .split('\n')
   .flatMap((l) => words(l.split('\t')[1]));
-const A = familyLook('a', 'solid'),
-  B = familyLook('b', 'wavy');
+const A = familyLook('a', 'solid');
+const B = familyLook('b', 'wavy');
 const span = (l, look) => ({ v: 0, w: 0, l, ...look });
 const among = (test) => all.find((w) => w.letters.some((_, l) => test(w, l)));
 const at = (w, test) => w.letters.findIndex((_, l) => test(w, l));
@@ -40,7 +40,7 @@ test('every marked letter is in one range of its own name or is drawn again; not
           assert.equal(colour, want?.colour, `${w.text}: letter ${l} with ${i} marked`);
           if (over[0]?.name === 'hollow')
             assert.ok(drawn.has(l), `${w.text}: letter ${l} is hollow and not drawn`);
-          if (every && want && !stands(w, l))
+          if (every && want && !standsOver(w, l))
             assert.ok(drawn.has(l), `${w.text}: letter ${l} is in a range alone`);
         });
         assert.deepEqual(
@@ -53,8 +53,8 @@ test('every marked letter is in one range of its own name or is drawn again; not
 });
 
 test('lam and alif of one colour are one range, and of two are drawn apart', () => {
-  const w = among(lamAlif),
-    l = at(w, lamAlif);
+  const w = among(lamAlif);
+  const l = at(w, lamAlif);
   const one = inked(w, [span(l, A), span(l + 1, A)]);
   assert.deepEqual([one.again, one.ranges.length], [[], 1]);
   const x = inked(w, [span(l, A), span(l + 1, B)]);
@@ -72,7 +72,7 @@ test('lam and alif of one colour are one range, and of two are drawn apart', () 
 
 test('where spans meet, the first is shown', () => {
   const w = all.find(
-    (x) => x.letters.length === 3 && x.letters.every((_, l) => !stands(x, l) && !lamAlif(x, l)),
+    (x) => x.letters.length === 3 && x.letters.every((_, l) => !standsOver(x, l) && !lamAlif(x, l)),
   );
   assert.deepEqual(
     inked(w, [span(1, B), span(0, A), span(1, A)]).shapes.map((s) => s.look.name),
@@ -96,23 +96,23 @@ const event = (l, rule, more = {}) => ({
 });
 
 test('places come in the order of the rules, the screen and the sheet from one list', () => {
-  const w = among((x, l) => l > 1),
-    verses = [
-      {
-        s: 1,
-        a: 1,
-        words: [w],
-        events: [
-          event(0, 7),
-          event(1, 3),
-          event(1, 7),
-          event(2, 3, { unwritten: true }),
-          event(0, 5),
-        ],
-      },
-    ];
-  const stops = new Stops(verses),
-    at = (hits) => hits.map((h) => [h.e.rule, h.e.l]);
+  const w = among((x, l) => l > 1);
+  const verses = [
+    {
+      s: 1,
+      a: 1,
+      words: [w],
+      events: [
+        event(0, 7),
+        event(1, 3),
+        event(1, 7),
+        event(2, 3, { unwritten: true }),
+        event(0, 5),
+      ],
+    },
+  ];
+  const stops = new Stops(verses);
+  const at = (hits) => hits.map((h) => [h.e.rule, h.e.l]);
   assert.deepEqual(at(places(verses, [3, 7], stops)), [
     [3, 1],
     [3, 2],
@@ -151,9 +151,9 @@ test('places come in the order of the rules, the screen and the sheet from one l
 });
 
 test('a small letter shares the note of the one it stands over', () => {
-  const over = (x, l) => l > 0 && stands(x, l) && !stands(x, l - 1),
-    w = among(over),
-    l = at(w, over);
+  const over = (x, l) => l > 0 && standsOver(x, l) && !standsOver(x, l - 1);
+  const w = among(over);
+  const l = at(w, over);
   const hits = [event(l, 1), event(l - 1, 2)].map((e) => ({ v: 0, e }));
   assert.deepEqual(
     notes(w, hits, (e) => e.rule, new Map()),

@@ -17,8 +17,8 @@ const code = {
     [6, 0, 0, -1, 3],
   ],
 };
-const K = code.alphabet.length,
-  LINE = K + code.kinds.length;
+const K = code.alphabet.length;
+const LINE = K + code.kinds.length;
 const TEXT = '\u0628\u064e\u062a\u06d6 \u0628\n\u062a\n';
 const STREAM = [2, 4, K + 1, K + 2, 3, K, 5, LINE, 1, 2, K + 3, 0, 3, 0];
 const file = (stream = STREAM, text = TEXT, version = VERSION) =>
@@ -123,9 +123,9 @@ for (const [name, bytes, n, why] of [
   test(`refused: ${name}`, () => assert.rejects(read(Uint8Array.from(bytes), n), refused(why)));
 
 test('whatever is harmed, it is refused, or the text is whole and events are on letters', async () => {
-  let seed = 1,
-    whole = 0,
-    no = 0;
+  let seed = 1;
+  let whole = 0;
+  let no = 0;
   const random = (n) => {
     seed = (seed * 48271) % 0x7fffffff;
     return seed % n;
@@ -133,8 +133,8 @@ test('whatever is harmed, it is refused, or the text is whole and events are on 
   for (let i = 0; i < 20_000; i++) {
     let b = [...file()];
     for (let k = random(3); k >= 0; k--) {
-      const at = random(8) ? 36 + random(STREAM.length) : random(b.length + 1),
-        x = random(8) ? random(LINE + 2) : random(256);
+      const at = random(8) ? 36 + random(STREAM.length) : random(b.length + 1);
+      const x = random(8) ? random(LINE + 2) : random(256);
       if (random(8) === 0) b = b.slice(0, at);
       else b.splice(at, random(2), x);
     }

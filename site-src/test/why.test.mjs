@@ -161,8 +161,8 @@ for (const [name, ref, w, l, rule, when, more, want] of [
   ],
 ]) {
   test(`why: ${name}`, () => {
-    const [s, a] = ref.split(':').map(Number),
-      t = text.get(ref);
+    const [s, a] = ref.split(':').map(Number);
+    const t = text.get(ref);
     const next = text.get(`${s}:${a + 1}`);
     const verses = [t, next]
       .filter(Boolean)

@@ -17,7 +17,7 @@ func TestWithoutHighlights(t *testing.T) {
 	}
 	const asks = "export const ranges = "
 	s := serve(t, "/", edition(t, []change{
-		{"site-src/app/marking/highlights.ts", asks, "delete globalThis.Highlight; delete CSS.highlights;\n" + asks},
+		{"site-src/app/painting/highlights.ts", asks, "delete globalThis.Highlight; delete CSS.highlights;\n" + asks},
 	}))
 	inEngines(t, func(t *testing.T, b engine.Browser) {
 		p := newTab(t, b)

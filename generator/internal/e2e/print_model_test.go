@@ -13,7 +13,7 @@ func printModel(t testing.TB) *page {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
 	p.open(s.address + "about.html")
-	eval[any](p, module(t, `import * as breaks from "./print/breaks.ts"; import * as options from "./print/options.ts"; import * as passage from "./print/passage.ts";
+	eval[any](p, module(t, `import * as breaks from "./paper/breaks.ts"; import * as options from "./paper/options.ts"; import * as passage from "./paper/passage.ts";
 		globalThis.model = { ...breaks, ...options, ...passage };`))
 	eval[any](p, `(async () => {
 		const html = await (await fetch("index.html")).text(), url = new DOMParser().parseFromString(html, "text/html").documentElement.dataset.catalogue;

@@ -4,7 +4,7 @@ import { additions, BackupError, LARGEST, parse, write } from '../record/backup.
 import { today } from '../record/week.ts';
 import * as state from '../state.ts';
 import { tellDamaged } from '../store/store.ts';
-import * as store from '../store/whole.ts';
+import * as store from '../store/snapshot.ts';
 import { follow, keep } from './keep.ts';
 
 /** How long (ms) a file can be fetched after it has been handed over. */
@@ -16,7 +16,7 @@ export async function save() {
     const k = await store.whole();
     hand(write(k, new Date().toISOString()), `sutur-${today()}.json`);
     state.set({ notice: { text: t('backup.saved') } });
-    if (k.damaged.length !== state.get().aside) await follow(['learners', 'sessions', 'taught']);
+    if (k.damaged.length !== state.get().damaged) await follow(['learners', 'sessions', 'taught']);
   } catch {
     state.set({ notice: { text: t('backup.not-saved'), hold: true } });
   }
@@ -49,7 +49,7 @@ async function read(f: File) {
   const n = add.sessions.length;
   const more = n + add.learners.length + add.taught.length;
   if ((more || add.damaged.length) && !(await keep(() => store.merge(add)))) return;
-  if (add.damaged.length) told(add.damaged.length);
+  if (add.damaged.length) report(add.damaged.length);
   const odd = file.damaged.length;
   const text = t(more ? 'backup.restored' : 'backup.nothing', { n });
   state.set({
@@ -62,8 +62,8 @@ async function read(f: File) {
 }
 
 /** What a file brought is told of when it is read. */
-function told(n: number) {
-  const all = state.get().told + n;
-  state.set({ told: all });
+function report(n: number) {
+  const all = state.get().reported + n;
+  state.set({ reported: all });
   tellDamaged(all).catch(() => undefined);
 }

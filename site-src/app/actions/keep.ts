@@ -23,7 +23,7 @@ export async function keep(write: () => Promise<StoreName[]>): Promise<boolean> 
 /** Reads anew what another tab has written. */
 export async function follow(tables: StoreName[]): Promise<void> {
   if (state.get().closed) return;
-  if (tables.includes('drafts')) state.set({ drafts: state.get().drafts + 1 });
+  if (tables.includes('drafts')) state.set({ draftWrites: state.get().draftWrites + 1 });
   if (!tables.some((t) => t === 'settings' || RECORDS.some((r) => r === t))) return;
   take(await store.all(tables));
 }

@@ -1,6 +1,6 @@
 // What is marked: letters, each with the look of its kind. Every screen and every sheet is a list
-// of these, and two painters draw it: paint.ts on the lines, screens/print/ink.ts on paper. Pure.
-import { cluster, lamAlif, stands } from '../text/letters.ts';
+// of these, and two painters draw it: paint.ts on the lines, screens/paper/ink.ts on paper. Pure.
+import { cluster, lamAlif, standsOver } from '../text/letters.ts';
 import type { Place, Word } from '../types.ts';
 import type { Hit } from './check.ts';
 import type { Sign } from './signs.ts';
@@ -54,7 +54,7 @@ export function inked(word: Word, spans: Span[], every = false): Inked {
   const halves = (l: number) => lamAlif(word, l) && look(l)?.colour !== look(l + 1)?.colour;
   word.letters.forEach((_, l) => {
     const mine = look(l);
-    const over = stands(word, l);
+    const over = standsOver(word, l);
     if (mine) out.shapes.push({ l, look: mine });
     if (halves(l) || halves(l - 1) || (over ? mine?.colour !== look(l - 1)?.colour : every && mine))
       out.again.push({ l, colour: mine?.colour });

@@ -8,7 +8,7 @@ import { recount } from '../store/recount.ts';
 import { repairLearner, replaceLost } from '../store/repair.ts';
 import type { Damaged } from '../store/schema.ts';
 import { isValid, validFields } from '../store/validate.ts';
-import type { Whole } from '../store/whole.ts';
+import type { Whole } from '../store/snapshot.ts';
 import type { Learner, Session, Taught } from '../types.ts';
 
 type Records = Omit<Whole, 'damaged'>;

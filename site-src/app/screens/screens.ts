@@ -11,7 +11,6 @@ import { wayOut } from './parts/wayout.ts';
 import { type Name, nameOf, type Screen } from './screen.ts';
 import { sheet } from './stylesheet.ts';
 import { today } from './today/today.ts';
-import { legacy } from './legacy.ts';
 
 const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
   lines: () => import('./lines/lines.ts').then((m) => m.lines),
@@ -19,8 +18,7 @@ const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
   rules: () => import('./rules/rules.ts').then((m) => m.rules),
   record: () => import('./record/record.ts').then((m) => m.record),
   learner: () => import('./learner/learner.ts').then((m) => m.learner),
-  print: () =>
-    Promise.all([import('./print/print.ts'), sheet('paper')]).then(([m]) => legacy(m.print)),
+  print: () => Promise.all([import('./paper/print.ts'), sheet('paper')]).then(([m]) => m.print),
 };
 
 /** The screen for an address: itself, or what stands for it until it has come. */

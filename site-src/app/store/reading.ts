@@ -5,14 +5,17 @@ import { Quarantine } from './quarantine.ts';
 import type { Reading, StoreName } from './schema.ts';
 import { read } from './transaction.ts';
 
-/** aside is how many damaged records were set aside so far, told how many of them were told of. */
+/**
+ * What is kept. damaged is how many damaged records were set aside so far, reported how many of them
+ * the family was told of.
+ */
 export interface Kept {
   learners: Learner[];
   sessions: Entry[];
   taught: Taught[];
   settings: Partial<Settings>;
-  aside: number;
-  told: number;
+  damaged: number;
+  reported: number;
 }
 
 const STORES: StoreName[] = ['learners', 'sessions', 'months', 'taught', 'settings', 'damaged'];
@@ -23,11 +26,11 @@ export async function all(stores: StoreName[]): Promise<Partial<Kept>>;
 export async function all(stores = STORES): Promise<Partial<Kept>> {
   const quarantine = new Quarantine();
   const kept = await read(STORES, (tx) => readStores(tx, stores, quarantine));
-  kept.aside += quarantine.damaged.length;
+  kept.damaged += quarantine.damaged.length;
   if (stores.includes('sessions') && !kept.sessions) {
     const { entries, damaged } = await rebuildMonths();
     kept.sessions = entries;
-    kept.aside += damaged;
+    kept.damaged += damaged;
   }
   kept.sessions?.sort((a, b) => (a.at < b.at ? 1 : -1));
   const lost = kept.learners
@@ -38,7 +41,7 @@ export async function all(stores = STORES): Promise<Partial<Kept>> {
   return kept;
 }
 
-type Found = Partial<Kept> & Pick<Kept, 'aside' | 'told'>;
+type Found = Partial<Kept> & Pick<Kept, 'damaged' | 'reported'>;
 
 /** What is valid in the stores; no sessions where their entries have to be made anew. */
 async function readStores(
@@ -47,7 +50,7 @@ async function readStores(
   quarantine: Quarantine,
 ): Promise<Found> {
   const wanted = (store: StoreName) => stores.includes(store);
-  const [learners, taught, sessions, device, told, aside] = await Promise.all([
+  const [learners, taught, sessions, device, reported, damaged] = await Promise.all([
     wanted('learners') ? tx.objectStore('learners').getAll() : undefined,
     wanted('taught') ? tx.objectStore('taught').getAll() : undefined,
     wanted('sessions') ? readEntries(tx) : undefined,
@@ -55,7 +58,7 @@ async function readStores(
     tx.objectStore('settings').get('told'),
     tx.objectStore('damaged').count(),
   ]);
-  const found: Found = { aside, told: Number(told) || 0 };
+  const found: Found = { damaged, reported: Number(reported) || 0 };
   if (learners) found.learners = quarantine.accept('learners', learners);
   if (taught) found.taught = quarantine.accept('taught', taught);
   if (sessions) found.sessions = sessions;

@@ -28,7 +28,7 @@ const isPause = (c: number) => c >= 0x6d6 && c <= 0x6db;
  * One that stands on a stretch begins with the stretch, has its place in the line and is a letter
  * like any other.
  */
-export const stands = (word: Word, l: number) => {
+export const standsOver = (word: Word, l: number) => {
   const x = word.letters[l];
   return (
     !!x &&
@@ -59,8 +59,8 @@ export function shaped(word: Word, l: number): string {
   if (!x) return '';
   let before = l - 1;
   let after = l + 1;
-  while (stands(word, before)) before--;
-  while (stands(word, after)) after++;
+  while (standsOver(word, before)) before--;
+  while (standsOver(word, after)) after++;
   const prior = word.letters[before];
   const joins = prior && !ENDS.has(prior.rune);
   const on = word.letters[after] && !ENDS.has(x.rune);

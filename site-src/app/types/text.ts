@@ -4,10 +4,10 @@
  * When an event holds: always, when the reader reads on, stops after the word, or starts at the
  * word.
  */
-export const Always = 0,
-  Join = 1,
-  Stop = 2,
-  Start = 3;
+export const Always = 0;
+export const Join = 1;
+export const Stop = 2;
+export const Start = 3;
 
 /** One place where one rule acts. */
 export interface Event {

@@ -5,7 +5,7 @@ import { guard } from 'lit-html/directives/guard.js';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { live } from 'lit-html/directives/live.js';
 import { t } from '../../i18n.ts';
-import { order } from '../../plan/ladder.ts';
+import { rulesInOrder } from '../../plan/ladder.ts';
 import { loadCourse, reader } from '../../planner.ts';
 import { linesHash, MOST } from '../../share/link.ts';
 import * as state from '../../state.ts';
@@ -48,7 +48,7 @@ function ruleField(s: State, x: Choice) {
   const pick = (e: Event) => suggest({ rule: (e.target as HTMLSelectElement).value });
   return html`<select id="rule" data-t="rule" @change=${pick}>
     <option value="">${t('choose.no-rule')}</option>
-    ${order(s.catalogue).map(
+    ${rulesInOrder(s.catalogue).map(
       (r) => html`<option value=${r.id} .selected=${r.id === x.rule}>${r.name}</option>`,
     )}
   </select>`;

@@ -2,7 +2,7 @@
 import { look } from '../../colour/ink.ts';
 import { written } from '../../marking/check.ts';
 import { type Look, type Span, spanOf } from '../../marking/spans.ts';
-import { shown } from '../../plan/ladder.ts';
+import { rulesShown } from '../../plan/ladder.ts';
 import { type Practice, result, stops } from '../../practice/practice.ts';
 import * as state from '../../state.ts';
 import type { Mark } from '../../types.ts';
@@ -29,7 +29,7 @@ export function colours(p: Practice): Span[] {
     written(p.verses, rules, stops(p)).map((h) => spanOf(h, look(c.rules[h.e.rule]!.family)));
   if (p.answer) return places([p.index]);
   if (phase === 'find') return marks.map((m) => marked(m, look(p.rule!.family)));
-  if (phase !== 'check') return places(shown(c, p.rule?.id ?? '', known(p)));
+  if (phase !== 'check') return places(rulesShown(c, p.rule?.id ?? '', known(p)));
   const r = result(p);
   return [
     ...r.found.map((f) => spanOf(f, checked('found'))),

@@ -1,5 +1,5 @@
 // A finger, pen or mouse on the lines: a tap, a stroke along a word, or a word held for a moment.
-import type { Sheet } from '../../marking/sheet.ts';
+import type { Sheet } from '../../painting/sheet.ts';
 import type { Place } from '../../types.ts';
 
 export interface Hands {

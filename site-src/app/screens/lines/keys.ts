@@ -2,7 +2,7 @@
 // lines.
 import { t } from '../../i18n.ts';
 import { byLetter, byLine, byWord } from './move.ts';
-import type { Sheet } from '../../marking/sheet.ts';
+import type { Sheet } from '../../painting/sheet.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import { letterAt, spoken } from '../../text/names.ts';

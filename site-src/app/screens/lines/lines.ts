@@ -134,7 +134,7 @@ export const lines: Screen = {
   title,
   view,
   enter(r) {
-    followed = state.get().drafts;
+    followed = state.get().draftWrites;
     addEventListener('keydown', undo);
     addEventListener('pagehide', flush);
     document.addEventListener('visibilitychange', hidden);
@@ -144,8 +144,8 @@ export const lines: Screen = {
     const p = s.practice;
     if (!p) return;
     thumb.observe(document.querySelector('.thumb')!);
-    if (s.drafts !== followed) void adopt();
-    followed = s.drafts;
+    if (s.draftWrites !== followed) void adopt();
+    followed = s.draftWrites;
     openWord(p);
     paintLines(); // last, because it measures: the browser then lays the screen out once
   },

@@ -1,13 +1,13 @@
 // Moves the place of the keyboard: by letter, by word, by line. In Arabic the next letter stands on
 // the left.
 import type { Place, Verse } from '../../types.ts';
-import { Sheet } from '../../marking/sheet.ts';
+import { Sheet } from '../../painting/sheet.ts';
 
 function words(vs: Verse[], p: Place, by: 1 | -1): Place | undefined {
   const w = p.w + by;
   if (vs[p.v]!.words[w]) return { v: p.v, w, l: 0 };
-  const v = p.v + by,
-    next = vs[v];
+  const v = p.v + by;
+  const next = vs[v];
   return next ? { v, w: by > 0 ? 0 : next.words.length - 1, l: 0 } : undefined;
 }
 
@@ -26,11 +26,11 @@ export const byWord = (vs: Verse[], p: Place, by: 1 | -1): Place => words(vs, p,
 export function byLine(sheet: Sheet, p: Place, by: 1 | -1): Place {
   const at = sheet.word(p.v, p.w);
   if (!at) return p;
-  const b = Sheet.box(at, p.l),
-    x = (b.left + b.right) / 2;
-  let best = p,
-    least = Infinity,
-    line = 0;
+  const b = Sheet.box(at, p.l);
+  const x = (b.left + b.right) / 2;
+  let best = p;
+  let least = Infinity;
+  let line = 0;
   for (const s of by > 0 ? sheet.shown : [...sheet.shown].reverse()) {
     const r = s.el.getBoundingClientRect();
     if (by > 0 ? r.top < b.bottom : r.bottom > b.top) continue;

@@ -1,6 +1,6 @@
 // What lies over the lines: counts at letters, the place of the keyboard, the letter asked about.
 import { html, render } from 'lit-html';
-import { Sheet } from '../../marking/sheet.ts';
+import { Sheet } from '../../painting/sheet.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import * as state from '../../state.ts';

@@ -1,7 +1,7 @@
 // The sheet of the lines at work: it is painted after each drawing, and follows fingers and keys.
 import { watch } from './gesture.ts';
-import { paint, unpaint } from '../../marking/paint.ts';
-import { Sheet } from '../../marking/sheet.ts';
+import { paint, unpaint } from '../../painting/paint.ts';
+import { Sheet } from '../../painting/sheet.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import type { Verse } from '../../types.ts';

@@ -2,10 +2,10 @@
 // its slice of the whole word, so that the joined forms stay as they are in the line.
 import { html, render, type TemplateResult } from 'lit-html';
 import { t } from '../../i18n.ts';
-import { paint, unpaint } from '../../marking/paint.ts';
-import { Sheet, type Shown } from '../../marking/sheet.ts';
+import { paint, unpaint } from '../../painting/paint.ts';
+import { Sheet, type Shown } from '../../painting/sheet.ts';
 import type { Look } from '../../marking/spans.ts';
-import { stands } from '../../text/letters.ts';
+import { standsOver } from '../../text/letters.ts';
 import { lined } from '../../text/lined.ts';
 import { letterName, spoken } from '../../text/names.ts';
 import type { Letter, Verse, Word } from '../../types.ts';
@@ -126,8 +126,8 @@ const target = (p: ZoomProps, x: Letter, l: number, slice: TemplateResult) => ht
 function face(s: Shown, l: number, box: DOMRect): TemplateResult {
   const b = Sheet.box(s, l);
   const inside = (up: number) => `${Sheet.base(s) - up * Sheet.em(s) - box.top}px`;
-  const top = stands(s.word, l + 1) ? inside(Sheet.crown(s, l + 1)) : '-.4em';
-  const bottom = stands(s.word, l) ? `calc(100% - ${inside(Sheet.crown(s, l))})` : '-.4em';
+  const top = standsOver(s.word, l + 1) ? inside(Sheet.crown(s, l + 1)) : '-.4em';
+  const bottom = standsOver(s.word, l) ? `calc(100% - ${inside(Sheet.crown(s, l))})` : '-.4em';
   const at = `left:${box.left - b.left + PAD}px;width:${box.width}px`;
   const cut = `clip-path:inset(${top} ${box.right - b.right}px ${bottom} ${b.left - box.left}px)`;
   const size = `width:${b.right - b.left + 2 * PAD}px;height:${box.height}px`;

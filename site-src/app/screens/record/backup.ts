@@ -12,11 +12,11 @@ async function read(e: Event) {
   input.value = '';
 }
 
-export const backup = ({ aside }: State) => html`
+export const backup = ({ damaged }: State) => html`
   <section class="card backup">
     <h2>${t('backup.title')}</h2>
     <p>${t('backup.what')}</p>
-    ${aside > 0 ? html`<p class="quiet" data-t="aside">${t('backup.aside', { n: aside })}</p>` : nothing}
+    ${damaged > 0 ? html`<p class="quiet" data-t="aside">${t('backup.aside', { n: damaged })}</p>` : nothing}
     <div class="row">
       <button class="big" data-t="backup" @click=${() => void save()}>${t('backup.save')}</button>
       <label for="restore" class="button big">${t('backup.restore')}</label>

@@ -5,7 +5,7 @@ import { dayName, t } from '../../i18n.ts';
 import { linesHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import * as store from '../../store/store.ts';
-import { session } from '../../store/whole.ts';
+import { session } from '../../store/snapshot.ts';
 import { linesName } from '../../text/names.ts';
 import type { Entry } from '../../types.ts';
 import { pencil, swatch } from '../parts/pencil.ts';

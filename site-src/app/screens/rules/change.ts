@@ -16,10 +16,10 @@ export const STATES = ['not-yet', 'learning', 'known'] as const;
 export async function setState(unit: number, to: (typeof STATES)[number]) {
   const c = child();
   if (!c) return;
-  const s = c.standing(unit),
-    { units, c: cat } = c.course,
-    l = c.learner.id,
-    ids = units[s.unit]!.rules.map((r) => cat.rules[r]!.id);
+  const s = c.standing(unit);
+  const { units, c: cat } = c.course;
+  const l = c.learner.id;
+  const ids = units[s.unit]!.rules.map((r) => cat.rules[r]!.id);
   const was = state.taughtOf(l).filter((x) => ids.includes(x.rule));
   // To learn once more what was known begins anew: the sessions from today on count.
   const again = to === 'learning' && s.known >= 0;
@@ -46,8 +46,8 @@ export async function setState(unit: number, to: (typeof STATES)[number]) {
 
 /** What is unusual about beginning a lesson now; empty when nothing is. */
 export function warning(c: Child, unit: number): string {
-  const { units } = c.course,
-    lack = missing(units, c.taught, unit);
+  const { units } = c.course;
+  const lack = missing(units, c.taught, unit);
   const open = c.reader.taught
     .filter((b) => c.standing(b.unit).state === 'learning')
     .map((b) => units[b.unit]!.name);
@@ -64,9 +64,10 @@ export function warning(c: Child, unit: number): string {
  * needs it.
  */
 export function moves(c: Child, unit: number, at: number): { earlier: number; later: number } {
-  const { units } = c.course,
-    now = c.reader.order,
-    ok = (to: number) => (to >= 0 && to < now.length && mayMove(units, now, unit, to) ? to : -1);
+  const { units } = c.course;
+  const now = c.reader.order;
+  const ok = (to: number) =>
+    to >= 0 && to < now.length && mayMove(units, now, unit, to) ? to : -1;
   return { earlier: ok(at - 1), later: ok(at + 1) };
 }
 

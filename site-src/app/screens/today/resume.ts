@@ -22,12 +22,13 @@ let asked = 0;
 export async function readLeft(l: Learner | undefined) {
   const mine = ++asked;
   const left = l ? (await drafts(l.id).catch(() => [])).filter(begun) : [];
-  if (mine === asked && (left.length || state.get().left.length)) state.set({ left });
+  if (mine === asked && (left.length || state.get().unfinished.length))
+    state.set({ unfinished: left });
 }
 
 /** What the learner has left, if anything. */
 export function resume(s: State, l: Learner) {
-  const [first, ...others] = s.left.filter((d) => d.learner === l.id);
+  const [first, ...others] = s.unfinished.filter((d) => d.learner === l.id);
   if (!first) return nothing;
   return html`
     <section class="resume">
@@ -69,7 +70,7 @@ function row(d: Draft) {
 }
 
 async function drop(d: Draft) {
-  const changed = () => state.set({ drafts: state.get().drafts + 1 });
+  const changed = () => state.set({ draftWrites: state.get().draftWrites + 1 });
   if (!(await keep(() => dropDraft(d)))) return false;
   changed();
   const run = () => void keep(() => saveDraft(d)).then(changed);

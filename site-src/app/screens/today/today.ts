@@ -99,9 +99,9 @@ export const today: Screen = {
   title: () => t('nav.today'),
   view,
   enter() {
-    const { card, left } = state.get();
+    const { card, unfinished } = state.get();
     readFor = [];
-    if (left.length) state.set({ left: [] });
+    if (unfinished.length) state.set({ unfinished: [] });
     if (card === 'failed') state.set({ card: undefined });
     addEventListener('online', online);
   },
@@ -111,7 +111,7 @@ export const today: Screen = {
     // Not before there is somebody to plan for: the first open stays small.
     if (l && !s.card) void fetchCard();
     if (s.card && s.card !== 'failed') s.card.drawn?.(s);
-    const now = [...state.records(), s.drafts];
+    const now = [...state.records(), s.draftWrites];
     if (now.every((x, i) => x === readFor[i])) return;
     readFor = now;
     void readLeft(l);

@@ -1,0 +1,121 @@
+// What can be chosen for a sheet. Each change is shown at once; nothing is kept but the address.
+import { html, nothing } from 'lit-html';
+import { type Key, t } from '../../i18n.ts';
+import {
+  hasLines,
+  KINDS,
+  LARGEST,
+  type Options,
+  PAPERS,
+  SHOWS,
+  SMALLEST,
+  STEP,
+  TURNS,
+} from '../../paper/options.ts';
+import { rulesInOrder } from '../../plan/ladder.ts';
+import * as state from '../../state.ts';
+import type { State } from '../../state.ts';
+import type { Catalogue } from '../../types.ts';
+import { pencilPanel } from '../parts/pencils.ts';
+import { change } from './printing.ts';
+import { where } from './where.ts';
+
+export function form(s: State, o: Options) {
+  const child = state.learner(s)?.name;
+  return html`
+    <form class="card print-form" @submit=${(e: Event) => e.preventDefault()}>
+      ${chips(o, 'kind', KINDS, (x) => `print.kind.${x}`)}
+      ${hasLines(o) ? linesFields(s.catalogue, o) : nothing}
+      ${chips(o, 'paper', PAPERS, (x) => `print.paper.${x}`)}
+      ${chips(o, 'turn', TURNS, (x) => `print.turn.${x}`)} ${child ? nameField(o, child) : nothing}
+      <details data-t="print-pencils">
+        <summary>${t('pencils.title')}</summary>
+        ${pencilPanel(s)}
+      </details>
+    </form>
+  `;
+}
+
+/** One of a few, each a button. */
+const chips = <K extends 'kind' | 'show' | 'paper' | 'turn'>(
+  o: Options,
+  key: K,
+  list: readonly Options[K][],
+  label: (x: Options[K]) => Key,
+) => html`
+  <fieldset class="choice">
+    <legend>${t(`print.${key}`)}</legend>
+    <div class="row">
+      ${list.map(
+        (x) =>
+          html`<button
+            type="button"
+            class="chip"
+            data-t="${key}-${x}"
+            aria-pressed=${o[key] === x}
+            @click=${() => change({ [key]: x })}
+          >
+            ${t(label(x))}
+          </button>`,
+      )}
+    </div>
+  </fieldset>
+`;
+
+/** What only sheets with lines of the text have. */
+const linesFields = (c: Catalogue, o: Options) => html`
+  ${where(c, o)} ${ruleField(c, o)}
+  ${
+    o.kind === 'practice'
+      ? nothing
+      : chips(o, 'show', o.rule ? SHOWS : SHOWS.slice(1), (x) => `print.show.${x}`)
+  }
+  ${sizeField(o)}
+`;
+
+function ruleField(c: Catalogue, o: Options) {
+  const choose = (e: Event) => {
+    const rule = (e.target as HTMLSelectElement).value;
+    change({ rule, show: rule ? o.show : 'learnt' });
+  };
+  return html`<div>
+    <label for="print-rule">${t('print.rule-to-find')}</label>
+    <select id="print-rule" data-t="print-rule" @change=${choose}>
+      <option value="" .selected=${!o.rule}>${t('choose.no-rule')}</option>
+      ${rulesInOrder(c).map(
+        (r) => html`<option value=${r.id} .selected=${r.id === o.rule}>${r.name}</option>`,
+      )}
+    </select>
+  </div>`;
+}
+
+function sizeField(o: Options) {
+  const points = t('print.points', { n: o.size });
+  return html`<div>
+    <label for="print-size">${t('print.size')} <span class="quiet">${points}</span></label>
+    <input
+      id="print-size"
+      type="range"
+      min=${SMALLEST}
+      max=${LARGEST}
+      step=${STEP}
+      .value=${String(o.size)}
+      data-t="print-size"
+      aria-valuetext=${points}
+      @input=${(e: Event) => change({ size: Number((e.target as HTMLInputElement).value) })}
+    />
+  </div>`;
+}
+
+const nameField = (o: Options, child: string) => html`
+  <div class="row check">
+    <input
+      id="print-name"
+      type="checkbox"
+      .checked=${o.name}
+      data-t="print-name"
+      @change=${(e: Event) => change({ name: (e.target as HTMLInputElement).checked })}
+    />
+    <label for="print-name">${t('print.with-name', { child })}</label>
+  </div>
+`;

@@ -1,0 +1,12 @@
+import type { Options } from '../../paper/options.ts';
+import type { Catalogue, Learner, Rule, Settings } from '../../types.ts';
+
+/** What is to be laid out, and for whom. */
+export interface Job {
+  c: Catalogue;
+  options: Options;
+  learner: Learner | undefined;
+  /** The rules the learner has been taught, in teaching order. */
+  learnt: Rule[];
+  settings: Settings;
+}
