@@ -1,6 +1,11 @@
-// A page without the app: colours the letters of a lesson's examples by ranges, leads back to the
-// lines it was opened from, and has the site kept, as the first page that is opened may be this
-// one. Without it the whole word is set off.
+// A page without the app: colours the letters of a lesson's examples by ranges, folds what follows
+// the first minute, turns the examples as cards, fills counts, leads back to the lines it was opened
+// from, and has the site kept, as the first page that is opened may be this one. Without it the
+// whole word is set off and everything is open.
+import { beat } from './beat/beat.ts';
+import { cards } from './lesson/cards.ts';
+import { fold } from './lesson/fold.ts';
+import { today } from './lesson/today.ts';
 import { keep } from './offline/offline.ts';
 import { words } from './text/letters.ts';
 import { paint } from './painting/paint.ts';
@@ -49,12 +54,25 @@ function textOf(el: HTMLElement): Text {
 
 document.querySelectorAll<HTMLElement>('[data-marks]').forEach(colour);
 
-// The app's link to a lesson carries the address of the lines after its #.
-const back = document.querySelector<HTMLElement>('.back');
-const link = back?.querySelector('a');
-if (back && link && /^#\/lines\?[\w=:&-]+$/.test(location.hash)) {
-  link.href += location.hash;
-  back.hidden = false;
+today();
+fold();
+cards();
+document.querySelectorAll<HTMLElement>('.beat').forEach(counts);
+
+/** The lengths stand in the page, and so do the words. */
+function counts(host: HTMLElement) {
+  const lengths = [...host.querySelectorAll<HTMLElement>('[data-counts]')].map((li) => ({
+    name: li.querySelector('.beat-name')!.textContent.replace(/\s+/g, ' ').trim(),
+    counts: Number(li.dataset.counts),
+  }));
+  const d = host.dataset;
+  beat(host, lengths, {
+    hint: d.hint!,
+    still: host.querySelector('p')!.textContent,
+    tap: d.tap!,
+    more: d.more!,
+    pace: (n) => d.pace!.replace('{n}', n),
+  });
 }
 
 // These pages have no place to say how far it is: the app says it.

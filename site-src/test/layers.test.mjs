@@ -62,6 +62,7 @@ const PURE = [
   /^record\//,
   /^marking\/(check|spans|signs)\.ts$/,
   /^paper\//,
+  /^beat\/pace\.ts$/,
   /^colour\/close\.ts$/,
   /^share\/link\.ts$/,
   /^practice\/draft\.ts$/,

@@ -2,12 +2,15 @@ package lesson
 
 import (
 	"bytes"
+	"fmt"
 	"strings"
 
 	"github.com/yuin/goldmark/ast"
 	"github.com/yuin/goldmark/parser"
 	"github.com/yuin/goldmark/text"
 	"github.com/yuin/goldmark/util"
+
+	"sutur/generator/internal/recite"
 )
 
 // The nodes of our blocks. A block's lines are its children, so that goldmark reads their notes as
@@ -36,8 +39,13 @@ func (i *checkItem) Dump(s []byte, level int) { ast.DumpHelper(i, s, level, nil,
 // example is one line of a verse block; its inline children are the note.
 type example struct {
 	ast.BaseBlock
-	html string // the verse, ready
+	place place
+	at    spot
+	evs   []recite.Event // to mark
+	large bool           // it is being written once more, as the word of the first minute
 }
+
+func (e *example) words() int { return e.at.last - e.at.first + 1 }
 
 // checkItem is a question of a check block; its children are the paragraphs of question and answer.
 type checkItem struct{ ast.BaseBlock }
@@ -113,7 +121,7 @@ func (p blockParser) exampleLine(b *block, seg text.Segment) {
 	evs := p.prove(p.lesson.src, off, off+pl.ruleOff, pl, at)
 	line, _ := p.lesson.src.at(off)
 	p.lesson.Examples = append(p.lesson.Examples, Example{at.verse, at.first, at.last, pl.rule, line, off})
-	e := &example{html: p.figure(pl, at, evs)}
+	e := &example{place: pl, at: at, evs: evs}
 	if pl.note >= 0 {
 		e.Lines().Append(seg.WithStart(seg.Start + pl.note))
 	}
@@ -145,7 +153,7 @@ func (p blockParser) checkLine(b *block, seg text.Segment) {
 func (p *pass) renderBlock(w util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 	switch b := n.(*block); {
 	case b.name == "verse" && entering:
-		w.WriteString("<div class=\"verses\">\n")
+		w.WriteString("<div class=\"verses\" role=\"group\" aria-label=\"Examples\" tabindex=\"0\">\n")
 	case b.name == "verse":
 		w.WriteString("</div>\n")
 	case b.name == "check" && entering:
@@ -159,15 +167,28 @@ func (p *pass) renderBlock(w util.BufWriter, _ []byte, n ast.Node, entering bool
 }
 
 func (p *pass) renderExample(w util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
-	if e := n.(*example); entering {
-		w.WriteString(e.html)
-	} else {
-		w.WriteString("</figcaption></figure>\n")
+	e := n.(*example)
+	if entering {
+		w.WriteString(p.figure(e.place, e.at, e.evs, e.large))
+		return ast.WalkContinue, nil
 	}
+	if all := e.Parent().ChildCount(); all > 1 && !e.large {
+		fmt.Fprintf(w, ` <span class="nth">%d/%d</span>`, 1+before(e), all)
+	}
+	w.WriteString("</figcaption></figure>\n")
 	return ast.WalkContinue, nil
 }
 
-// renderItem writes a question with its answer in an element that opens without a script.
+// before counts the nodes before n under its parent.
+func before(n ast.Node) (count int) {
+	for n = n.PreviousSibling(); n != nil; n = n.PreviousSibling() {
+		count++
+	}
+	return count
+}
+
+// renderItem writes a question with its answer in an element that opens without a script. It comes
+// open, for paper and for a page without its script; the script closes it.
 func (p *pass) renderItem(w util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 	if entering {
 		w.WriteString("<li>")
@@ -183,7 +204,7 @@ func (p *pass) renderParagraph(w util.BufWriter, _ []byte, n ast.Node, entering 
 	answer := n.Parent().Kind() == kindItem && n.PreviousSibling() != nil
 	switch {
 	case answer && entering:
-		w.WriteString("<details><summary>Answer</summary><p>")
+		w.WriteString("<details open=\"\"><summary>Answer</summary><p>")
 	case answer:
 		w.WriteString("</p></details>")
 	case entering:

@@ -13,9 +13,13 @@ import (
 // figure opens the figure of a worked example, up to its note: the words as the text has them, one
 // element a word, and the letters to colour as "word.letter:rule", all counted from 0, joined by
 // commas. Without a script the whole word is marked, never a part of it.
-func (c *course) figure(p place, at spot, evs []recite.Event) string {
+func (c *course) figure(p place, at spot, evs []recite.Event, large bool) string {
 	var b strings.Builder
-	fmt.Fprintf(&b, `<figure class="verse" data-ref="%d:%d" data-rule="%s"%s>`, p.surah, p.ayah, p.rule, c.marks(evs))
+	class := "verse"
+	if large {
+		class += " large"
+	}
+	fmt.Fprintf(&b, `<figure class="%s" data-ref="%d:%d" data-rule="%s"%s>`, class, p.surah, p.ayah, p.rule, c.marks(evs))
 	b.WriteString("\n" + `<p lang="ar" dir="rtl" class="ayah">`)
 	c.writeWords(&b, at, evs)
 	b.WriteString("</p>\n<figcaption>")

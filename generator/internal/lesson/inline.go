@@ -18,7 +18,8 @@ var kindSpan = ast.NewNodeKind("SuturSpan")
 // span is what double brackets stand for, ready to be written.
 type span struct {
 	ast.BaseInline
-	html string
+	html  string
+	words bool // it is words of a verse
 }
 
 func (*span) Kind() ast.NodeKind           { return kindSpan }
@@ -122,7 +123,7 @@ func (p inlineParser) place(s *span, content string, off int) {
 		return
 	}
 	evs := p.prove(p.lesson.src, p.lesson.src.body+off, p.lesson.src.body+off+pl.ruleOff, pl, at)
-	s.html = p.inline(pl, at, evs)
+	s.html, s.words = p.inline(pl, at, evs), true
 }
 
 func (p *pass) renderSpan(w util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {

@@ -1,12 +1,14 @@
 // Package lesson turns the Markdown of rules-content/lessons into the text of the lesson pages.
 //
-// A file is front matter and Markdown (CommonMark, read by goldmark). Five things are ours:
+// A file is front matter and Markdown (CommonMark, read by goldmark). Six things are ours:
 //
 //   - a block "verse" of worked examples, one a line, and words of a verse within a sentence: both name the place, and the
 //     words come from the text; the rule said to be there must be found there by the engine (place.go, held.go);
 //   - a block "check" of questions with answers that open (block.go);
 //   - letters, signs and terms by name (inline.go, letters.go, terms.go), and lines of the teaching poems (package poem);
 //   - a link to another lesson by its id, which may say when that lesson is taught (order.go);
+//   - the sections "Show it in one minute", which joins the text above all headings and one large word as the first minute
+//     (parts.go), and "Look alike, read differently", whose pairs stand side by side (pair.go);
 //   - a line --- (thematic break): what stands below it comes after the lines to try, under the page's heading Next.
 //
 // Arabic is never typed into the Markdown: any Arabic character there is an error. Every mistake is
@@ -47,7 +49,8 @@ type Lesson struct {
 	Counts                     []int    // counts that its rules may hold, ascending
 	Kind                       string   // KindLesson or KindPage
 	Order                      int      // of a page, from the front matter; that of lessons is computed from their rules
-	HTML                       string   // valid HTML with headings from h2; the page gives h1
+	HTML                       string   // valid HTML with headings from h2, the page gives h1; of a lesson its first minute
+	Parts                      []Part   // what follows the first minute, in the order of the text; empty on a page
 	Onward                     string   // the same, of what comes after the lines to try; empty on a page
 	Examples                   []Example
 	Points                     []Pointer // what it says of the order of the lessons; see CheckOrder
@@ -160,5 +163,10 @@ func (c *course) render(l *Lesson) {
 		}
 		return b.String()
 	}
-	l.HTML, l.Onward = html(doc), html(onward)
+	l.Onward = html(onward)
+	if l.Kind == KindLesson {
+		p.divide(doc, html)
+	} else {
+		l.HTML = html(doc)
+	}
 }

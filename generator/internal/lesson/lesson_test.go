@@ -104,17 +104,17 @@ func TestRender(t *testing.T) {
 	for _, want := range []string{
 		`<figure class="verse" data-ref="108:3" data-rule="ghunnah" data-marks="0.1:ghunnah">`,
 		`<p lang="ar" dir="rtl" class="ayah"><mark class="f-ghunnah"><span class="w" data-w="0">` + v.Text[v.Words[0].Start:v.Words[0].End] + `</span></mark></p>`,
-		`<figcaption><span class="ref">Al-Kawthar 108:3, word 1:</span> first <em>note</em></figcaption></figure>`,
+		`<figcaption><span class="ref">Al-Kawthar 108:3, word 1:</span> first <em>note</em> <span class="nth">1/3</span></figcaption></figure>`,
 		`<span class="ref">An-Nas 114:1</span>`,
 		`<bdi lang="ar" dir="rtl" class="term">حَرَكَةٌ</bdi>`,
 		`<h2 id="two">Two</h2>`,
-		`<li><p>Where?</p>`, `<details><summary>Answer</summary><p>Here.</p></details></li>`,
+		`<li><p>Where?</p>`, `<details open=""><summary>Answer</summary><p>Here.</p></details></li>`,
 	} {
-		if !strings.Contains(hums.HTML, want) {
-			t.Errorf("no %s in\n%s", want, hums.HTML)
+		if !strings.Contains(whole(hums), want) {
+			t.Errorf("no %s in\n%s", want, whole(hums))
 		}
 	}
-	if hums.Onward != "<p>Then <em>more</em>.</p>\n<p>And more.</p>\n" || strings.Contains(hums.HTML, "more") || ls[0].Onward != "" {
+	if hums.Onward != "<p>Then <em>more</em>.</p>\n<p>And more.</p>\n" || strings.Contains(whole(hums), "more") || ls[0].Onward != "" {
 		t.Errorf("onward %q", hums.Onward)
 	}
 	if got := hums.Examples; len(got) != 3 || got[0].Line != 11 || got[2].Last != 3 {

@@ -56,7 +56,7 @@ func TestPointer(t *testing.T) {
 	if want := (Pointer{"hide", "later", 6, 19}); len(ls) != 2 || len(ls[1].Points) != 1 || ls[1].Points[0] != want {
 		t.Fatalf("lessons %+v, expected %v", ls, want)
 	}
-	if want := `<p>It comes later: <a href="hide.html">Hidden noon</a>.`; !strings.Contains(ls[1].HTML, want) {
-		t.Errorf("no %s in %s", want, ls[1].HTML)
+	if want := `<p>It comes later: <a href="hide.html">Hidden noon</a>.`; !strings.Contains(whole(ls[1]), want) {
+		t.Errorf("no %s in %s", want, whole(ls[1]))
 	}
 }

@@ -44,6 +44,7 @@ func (p *pass) RegisterFuncs(r renderer.NodeRendererFuncRegisterer) {
 	r.Register(kindExample, p.renderExample)
 	r.Register(kindItem, p.renderItem)
 	r.Register(kindSpan, p.renderSpan)
+	r.Register(kindHalf, p.renderHalf)
 	r.Register(ast.KindParagraph, p.renderParagraph)
 }
 

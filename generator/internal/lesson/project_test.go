@@ -43,7 +43,7 @@ func TestProject(t *testing.T) {
 		for _, e := range l.Examples {
 			verses[e.Verse] = true
 		}
-		if err := wellFormed(l.HTML); err != nil {
+		if err := wellFormed(whole(l)); err != nil {
 			t.Errorf("%s: the HTML is not well-formed: %v", l.ID, err)
 		}
 		checkWords(t, tx, l)
@@ -76,6 +76,15 @@ func TestFrontMatterIsWhole(t *testing.T) {
 	}
 }
 
+// whole is all that is said before the lines to try: the text of a page, or minute and parts.
+func whole(l Lesson) string {
+	html := l.HTML
+	for _, p := range l.Parts {
+		html += `<h2 id="` + p.ID + `">` + p.Title + "</h2>\n" + p.HTML
+	}
+	return html
+}
+
 // wellFormed reads HTML as XML: goldmark and our own nodes close every element.
 func wellFormed(html string) error {
 	d := xml.NewDecoder(strings.NewReader("<body>" + html + "</body>"))
@@ -97,21 +106,22 @@ var (
 // checkWords compares every word of the page with the text.
 func checkWords(t *testing.T, tx *mushaf.Text, l Lesson) {
 	t.Helper()
-	parts := refs.FindAllStringSubmatchIndex(l.HTML, -1)
+	html := whole(l)
+	parts := refs.FindAllStringSubmatchIndex(html, -1)
 	for i, m := range parts {
-		end := len(l.HTML)
+		end := len(html)
 		if i+1 < len(parts) {
 			end = parts[i+1][0]
 		}
-		rs, err := mushaf.ParseRefs(tx, l.HTML[m[2]:m[3]])
+		rs, err := mushaf.ParseRefs(tx, html[m[2]:m[3]])
 		if err != nil {
 			t.Errorf("%s: %v", l.ID, err)
 			continue
 		}
 		v := tx.Verses[rs[0].First]
-		words := word.FindAllStringSubmatch(l.HTML[m[3]:end], -1)
+		words := word.FindAllStringSubmatch(html[m[3]:end], -1)
 		if len(words) == 0 {
-			t.Errorf("%s: no words of %s", l.ID, l.HTML[m[2]:m[3]])
+			t.Errorf("%s: no words of %s", l.ID, html[m[2]:m[3]])
 		}
 		split := strings.Split(v.Text, " ")
 		for _, w := range words {
@@ -120,11 +130,11 @@ func checkWords(t *testing.T, tx *mushaf.Text, l Lesson) {
 				n = 10*n + int(c-'0')
 			}
 			if n >= len(split) || split[n] != w[3] {
-				t.Errorf("%s: word %d of %s is %q, not that of the text", l.ID, n, l.HTML[m[2]:m[3]], w[3])
+				t.Errorf("%s: word %d of %s is %q, not that of the text", l.ID, n, html[m[2]:m[3]], w[3])
 				continue
 			}
 			if (w[1] != "") != v.Words[n].Lined || (w[1] == " lined signed") != (v.Words[n].Lined && v.Words[n].Sajdah) {
-				t.Errorf("%s: word %d of %s has the classes w%s", l.ID, n, l.HTML[m[2]:m[3]], w[1])
+				t.Errorf("%s: word %d of %s has the classes w%s", l.ID, n, html[m[2]:m[3]], w[1])
 			}
 		}
 	}

@@ -6,6 +6,7 @@ import (
 	"html/template"
 	"path"
 	"regexp"
+	"slices"
 	"strconv"
 
 	"sutur/generator/internal/bundle"
@@ -66,10 +67,61 @@ type Page struct {
 // LessonPage is a lesson with its address and its text ready to be put in.
 type LessonPage struct {
 	lesson.Lesson
-	Href   string // relative to the page
-	Body   template.HTML
+	Href   string        // relative to the page
+	Body   template.HTML // the text of a page, or the first minute of a lesson
+	Parts  []PagePart    // what follows the first minute
+	Beats  []Beat        // lengths that its rules may hold
 	Onward template.HTML // what the text says of going on, below the lines to try
 	Try    []Try         // lines to find its rules in; their addresses are relative to the root
+}
+
+// PagePart is lesson.Part, ready to be put in.
+type PagePart struct {
+	ID          string
+	Title, Body template.HTML
+}
+
+// Beat is a length in counts, shown as that many dots. Rule names the rule that holds it where the
+// lesson has more than one that is held; else it is empty.
+type Beat struct {
+	Rule string
+	Dots []int // 1 and up, as many as there are counts
+}
+
+// beats lists every length of every rule that l teaches.
+func beats(s Source, l lesson.Lesson) (list []Beat) {
+	held := 0
+	for _, r := range s.Rules {
+		if !slices.Contains(l.Rules, r.ID) || len(r.Counts) == 0 {
+			continue
+		}
+		held++
+		for _, n := range r.Counts {
+			b := Beat{Rule: r.Name}
+			for i := range n {
+				b.Dots = append(b.Dots, i+1)
+			}
+			list = append(list, b)
+		}
+	}
+	if held == 1 {
+		for i := range list {
+			list[i].Rule = ""
+		}
+	}
+	return list
+}
+
+// lessonPage makes l ready for a page with this root.
+func lessonPage(s Source, l lesson.Lesson, root string, try []Try) LessonPage {
+	p := LessonPage{
+		Lesson: l, Href: root + "lessons/" + l.ID + ".html", Body: template.HTML(l.HTML),
+		Beats: beats(s, l), Onward: template.HTML(l.Onward), Try: try,
+	}
+	for _, x := range l.Parts {
+		p.Parts = append(p.Parts, PagePart{x.ID, template.HTML(x.Title), template.HTML(x.HTML)})
+	}
+	return p
 }
 
 // Asset returns the address of a picture of site-src/icons, such as "icons/icon.svg". An unknown
@@ -155,7 +207,7 @@ func (a app) page(s Source, try [][]Try, root string) Page {
 		Catalogue: root + a.catalogue.name, CatalogueSHA: a.catalogue.sha, Manifest: root + manifestName,
 	}
 	for i, l := range s.Lessons {
-		lp := LessonPage{l, root + "lessons/" + l.ID + ".html", template.HTML(l.HTML), template.HTML(l.Onward), try[i]}
+		lp := lessonPage(s, l, root, try[i])
 		if l.Kind == lesson.KindPage {
 			p.Texts = append(p.Texts, lp)
 		} else {
