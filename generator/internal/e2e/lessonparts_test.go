@@ -158,6 +158,54 @@ func (p *page) glyphs() (n int) {
 	return n
 }
 
+// TestTodaysLines opens a lesson with the address of lines: the first link, the one below the minute
+// and the first among the lines to try lead to them. Where they are offered anyway they come first.
+func TestTodaysLines(t *testing.T) {
+	s := serve(t, "/a/b/", built(t))
+	p := newPage(t)
+	p.open(s.address + "lessons/ghunnah.html")
+	p.wait("the parts folded", `!document.querySelector(".part[open]")`)
+	if n := p.count(".back:not([hidden]), .try-today:not([hidden])"); n > 0 {
+		t.Errorf("%d links to today's lines in a lesson opened by itself", n)
+	}
+	offered := eval[[]string](p, `[...document.querySelectorAll(".try-lines a")].map(a => a.hash)`)
+	if len(offered) < 2 {
+		t.Fatalf("only %q are offered", offered)
+	}
+	for _, c := range []struct{ lines, name, first string }{
+		{"#/lines?rule=ghunnah&from=110:1&to=110:3", "110:1–3", offered[0]},
+		{"#/lines?from=112:4&to=112:4", "112:4", offered[0]},
+		{"#/lines?from=113:4&to=114:2", "113:4–114:2", offered[0]},
+		{offered[1], "", offered[1]},
+	} {
+		t.Run(c.lines, func(t *testing.T) {
+			p.open(s.address + "about.html")
+			p.open(s.address + "lessons/ghunnah.html" + c.lines)
+			p.wait("the links", visible(".back a")+" && "+visible(".try-today a"))
+			links := eval[[]string](p, `[...document.querySelectorAll("main a.main")].map(a => a.pathname + a.hash)`)
+			if want := "/a/b/index.html" + c.lines; len(links) != 3 || slices.ContainsFunc(links, func(l string) bool { return l != want }) {
+				t.Errorf("the large links lead to %q, want %s three times", links, want)
+			}
+			if got := p.text(".today-lines"); c.name != "" && got != c.name {
+				t.Errorf("the lines are called %q, want %q", got, c.name)
+			}
+			if got := eval[string](p, `document.querySelector(".try-lines a").hash`); got != c.first {
+				t.Errorf("%s are offered first, want %s", got, c.first)
+			}
+			if n := p.count(".try-lines figure"); n != len(offered) {
+				t.Errorf("%d passages are offered, want %d", n, len(offered))
+			}
+		})
+	}
+	// What is no address of lines is left alone.
+	p.open(s.address + "about.html")
+	p.open(s.address + `lessons/ghunnah.html#/lines?from=1:1"onclick=x`)
+	p.wait("the parts folded", `!document.querySelector(".part[open]")`)
+	if n := p.count(".back:not([hidden])"); n > 0 {
+		t.Error("a broken address is taken for lines")
+	}
+}
+
 // TestExampleCards turns the examples by keys and by buttons; the next one peeps in, the last one
 // comes wholly into view.
 func TestExampleCards(t *testing.T) {
