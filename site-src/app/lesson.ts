@@ -4,7 +4,7 @@
 // whole word is set off and everything is open.
 import { beat } from './beat/beat.ts';
 import { cards } from './lesson/cards.ts';
-import { fold } from './lesson/fold.ts';
+import { fold, unfolded } from './lesson/fold.ts';
 import { today } from './lesson/today.ts';
 import { keep } from './offline/offline.ts';
 import { words } from './text/letters.ts';
@@ -39,7 +39,7 @@ function colour(figure: HTMLElement, n: number) {
     spans.push({ v: 0, w, l, ...familyLook(family, form(family)) });
     set?.classList.add('by-letter');
   }
-  const draw = () => paint(sheet, figure, spans, `figure-${n}`);
+  const draw = () => unfolded(figure, () => paint(sheet, figure, spans, `figure-${n}`));
   draw();
   sheet.whenFont(text.textContent, draw);
 }

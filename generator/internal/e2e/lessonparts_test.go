@@ -84,6 +84,15 @@ func TestLessonFolds(t *testing.T) {
 		if got := eval[[]string](p, opened); !slices.Equal(got, []string{"how-long-it-is-held"}) {
 			t.Errorf("after printing %q are open", got)
 		}
+		// What was drawn while its part was folded has its size, and stands under its word.
+		eval[any](p, `document.fonts.ready.then(() => { for (const d of document.querySelectorAll("details")) d.open = true; })`)
+		if off := eval[[]string](p, `[...document.querySelectorAll("[data-marks]")].filter(f => {
+			const sign = f.querySelector("svg.signs")?.getBoundingClientRect(), word = f.querySelector(".by-letter .w, .w:has(.by-letter)")?.getBoundingClientRect();
+			return !sign || !word || sign.width < 4 || sign.left < word.left - 8 || sign.right > word.right + 8;
+		}).map(f => f.textContent)`); len(off) > 0 {
+			t.Errorf("no shape stands under the letters of %q", off)
+		}
+		eval[any](p, `(() => { for (const d of document.querySelectorAll("details")) d.open = false; })()`)
 		// The check: its answers open one by one.
 		eval[any](p, `location.hash = "a-two-minute-check"`)
 		p.wait("the check", visible(".check summary"))

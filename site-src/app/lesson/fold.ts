@@ -25,6 +25,16 @@ function reveal(hash: string) {
   at.scrollIntoView();
 }
 
+/** Runs f, which measures el, as if nothing around it were folded: folded, it has no size. */
+export function unfolded(el: Element, f: () => void): void {
+  const shut: HTMLDetailsElement[] = [];
+  for (let d = el.closest('details'); d; d = d.parentElement?.closest('details') ?? null)
+    if (!d.open) shut.push(d);
+  for (const d of shut) d.open = true;
+  f();
+  for (const d of shut) d.open = false;
+}
+
 function print(folds: HTMLDetailsElement[]) {
   let shut: HTMLDetailsElement[] = [];
   addEventListener('beforeprint', () => {
