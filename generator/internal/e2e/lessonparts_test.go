@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/chromedp/cdproto/emulation"
 	cdppage "github.com/chromedp/cdproto/page"
@@ -256,6 +255,15 @@ func TestExampleCards(t *testing.T) {
 	}
 }
 
+// tapAlong taps the button of a beat four times, by the page's own clock.
+func (p *page) tapAlong() {
+	p.t.Helper()
+	eval[any](p, `new Promise(r => { let n = 0; const go = () => {
+		document.querySelector(".beat-pad button").click();
+		if (++n < 4) setTimeout(go, 400); else r(0);
+	}; go(); })`)
+}
+
 // TestBeat taps a pace, which is kept, and fills dots by it; where motion is reduced they stand
 // still.
 func TestBeat(t *testing.T) {
@@ -272,8 +280,7 @@ func TestBeat(t *testing.T) {
 	if got := p.text(".beat-pace"); got != "Keep tapping." {
 		t.Errorf("after one tap: %q", got)
 	}
-	time.Sleep(300 * time.Millisecond)
-	p.clickOn(".beat-pad button")
+	p.tapAlong()
 	p.wait("a pace", `/^One count takes \d\.\d seconds\.$/.test(document.querySelector(".beat-pace").textContent)`)
 	pace := eval[float64](p, `Number(localStorage.getItem("sutur-pace"))`)
 	if pace < 250 || pace > 1500 {

@@ -121,3 +121,28 @@ func (p *page) sideways(wide float64) []string {
 	return eval[[]string](p, `[...document.querySelectorAll("main *")].filter(el => el.getClientRects().length && !el.closest(".hidden"))
 		.filter(el => { const r = el.getBoundingClientRect(); return r.right > innerWidth + 1 || r.left < -1; }).slice(0, 5).map(el => el.className + " " + el.textContent.slice(0, 40))`)
 }
+
+// TestCountAlong asks about a letter that is held: its counts can be seen in the panel, at the
+// family's pace, and what is open stays open while the page is drawn again.
+func TestCountAlong(t *testing.T) {
+	s := serve(t, "/", built(t))
+	p := newPage(t)
+	p.motion("no-preference")
+	p.begin(s.address, "")
+	p.open(s.address + "#/lines?rule=madd-muttasil&from=78:32&to=78:36")
+	p.wait("the lines", visible(hook("verse-78-32")))
+	p.clickOn(hook("drawer"))
+	p.click("ask")
+	p.tap(places(t, "madd-muttasil", 78, 32, 36)[0])
+	p.wait("what the letter is", visible(hook("letter-name")))
+	p.clickOn(hook("count-along") + " summary")
+	p.wait("its counts", `document.querySelectorAll("[data-t=count-along] .beat-dots i").length === 4`)
+	p.tapAlong()
+	p.wait("a pace", `/^One count takes \d\.\d seconds\.$/.test(document.querySelector(".beat-pace").textContent)`)
+	p.clickOn(".beat-lengths button")
+	p.wait("the dots to fill", `document.querySelectorAll("[data-t=count-along] .on").length === 4`)
+	if !eval[bool](p, `document.querySelector("[data-t=count-along]").open`) {
+		t.Error("it closed by itself")
+	}
+	p.calm()
+}

@@ -19,7 +19,8 @@ import { causeOf, type Stops } from './stops.ts';
 export interface Explained {
   title: string;
   facts: string[];
-  rules: { rule: Rule; why: string; detail: string }[];
+  /** held is how many counts the letter is held here, 0 for none. */
+  rules: { rule: Rule; why: string; detail: string; held: number }[];
   later: Rule[];
 }
 export interface Book {
@@ -97,6 +98,7 @@ export function explain(
         rule,
         why: why(book, verses, p.v, e),
         detail: book.details[e.detail]?.text ?? '',
+        held: counts(rule, e, book.settings).want,
       });
     else if (!out.later.includes(rule)) out.later.push(rule);
   }

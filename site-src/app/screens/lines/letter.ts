@@ -1,11 +1,14 @@
 // How the chosen letter is read, in a panel above the thumb.
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { guard } from 'lit-html/directives/guard.js';
+import { ref } from 'lit-html/directives/ref.js';
+import { beat } from '../../beat/beat.ts';
 import { t } from '../../i18n.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import { linesHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
-import { explain } from '../../text/explain.ts';
+import { explain, type Explained } from '../../text/explain.ts';
 import type { Place, Rule } from '../../types.ts';
 import { lessonPath } from '../parts/lesson.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
@@ -37,9 +40,35 @@ function explained(p: Practice, at: Place) {
           ${swatch(rule.family)}${lesson(p, rule, html`<b>${rule.name}</b>`)} ${why} ${detail}
         </p>`,
     )}
-    ${x.later.length ? later(p, x.later) : nothing}
+    ${held(x.rules)} ${x.later.length ? later(p, x.later) : nothing}
   `;
 }
+
+/** Counts to be seen, folded away until they are asked for. */
+function held(rules: Explained['rules']) {
+  const lengths = rules
+    .filter((x) => x.held)
+    .map((x) => ({ name: t('beat.length', { rule: x.rule.name, n: x.held }), counts: x.held }));
+  if (!lengths.length) return nothing;
+  const put = (host?: Element) => {
+    if (host) beat(host as HTMLElement, lengths, beatWords());
+  };
+  return html`<details class="opens" data-t="count-along">
+    <summary>${t('beat.title')}</summary>
+    ${guard(
+      lengths.map((x) => x.name),
+      () => html`<div class="beat" ${ref(put)}></div>`,
+    )}
+  </details>`;
+}
+
+const beatWords = () => ({
+  hint: t('beat.hint'),
+  still: t('beat.still'),
+  tap: t('beat.tap'),
+  more: t('beat.more'),
+  pace: (seconds: string) => t('beat.pace', { seconds }),
+});
 
 /** Rules that act here too and have not been taught. */
 const later = (p: Practice, rules: Rule[]) => html`

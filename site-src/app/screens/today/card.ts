@@ -78,7 +78,8 @@ function cardOf(c: Child, next: Next) {
     child: called(c.learner),
   };
   const to = lines ? linesHash(lines) : '#/lines';
-  const lesson = todo === Teach ? lessonPath(units[unit]!.id) : undefined;
+  // The lesson leads back to the lines of today.
+  const lesson = todo === Teach ? lessonPath(units[unit]!.id) + (lines ? to : '') : undefined;
   // Another thing to do is another card, with its reasons folded away.
   return keyed(
     kind + to,
