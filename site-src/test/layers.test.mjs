@@ -89,6 +89,30 @@ test('the rules above are about something', () => {
     );
 });
 
+/** The functions and methods of a file with their lines: from a first line that opens them. */
+function* functions(f) {
+  const lines = readFileSync(app + f, 'utf8').split('\n');
+  const opens =
+    /^( *)(?:export |async |private |readonly |static |get )*(?:function\b|const \w+ = .*=>|\w+(?: = )?\(.*\).*\{$|\w+ = \(.*=>).*[{(`>]$/;
+  for (const [i, line] of lines.entries()) {
+    const indent = opens.exec(line)?.[1];
+    if (indent === undefined || /^ *(?:if|for|while|switch|return|else)\b/.test(line)) continue;
+    const closes = new RegExp('^' + indent + '[)}\\]`]');
+    const end = lines.findIndex((x, j) => j > i && closes.test(x));
+    yield [line.trim(), end - i + 1];
+  }
+}
+
+test('no function needs scrolling', () => {
+  let n = 0;
+  for (const f of files)
+    for (const [head, lines] of functions(f)) {
+      n++;
+      assert.ok(lines <= 50, `${f}: ${head} has ${lines} lines`);
+    }
+  assert.ok(n > 500, `${n} functions found`);
+});
+
 test('no file is longer than 200 lines', () => {
   for (const f of files) {
     const n = readFileSync(app + f, 'utf8').split('\n').length - 1;

@@ -70,6 +70,28 @@ const FIELDS = ['format', 'v', 'saved', 'unchecked', 'learners', 'sessions', 'ta
 
 /** Reads a backup file, or throws a BackupError that says what was wrong. */
 export function parse(file: string): Whole {
+  const x = opened(file);
+  const damaged: Damaged[] = [];
+  const out = {
+    learners: records<Learner>(x, 'learners', damaged),
+    sessions: records<Session>(x, 'sessions', damaged),
+    taught: records<Taught>(x, 'taught', damaged),
+    damaged,
+  };
+  if (x.unchecked === true) out.learners.push(...found(damaged, out));
+  const known = new Set(out.learners.map((l) => l.id));
+  for (const name of ['sessions', 'taught'] as const)
+    refuse(
+      name,
+      out[name].findIndex((r) => !known.has(r.learner)),
+    );
+  if (x.v !== 1) return out;
+  const sessions = out.sessions.map((s) => ({ ...s, marks: recount(s.rule, s.from, s.marks) }));
+  return { ...out, sessions };
+}
+
+/** What is in a file, if it is a backup of a version that is known and has no other fields. */
+function opened(file: string): Record<string, unknown> {
   let x: Record<string, unknown>;
   try {
     x = JSON.parse(file) as Record<string, unknown>;
@@ -82,46 +104,29 @@ export function parse(file: string): Whole {
     throw new BackupError(Number(x.v) > VERSION ? 'newer' : 'damaged', 'v');
   const odd = Object.keys(x).find((k) => !FIELDS.includes(k));
   if (odd !== undefined) throw new BackupError('damaged', odd.slice(0, 40));
-  const unchecked = x.unchecked === true;
-  const damaged: Damaged[] = [];
-  const refuse = (name: string, at: number) => {
-    if (at >= 0) throw new BackupError('damaged', `${name}, ${at + 1}`);
-  };
-  const records = <T>(name: keyof Records): T[] => {
-    const list = x[name];
-    if (!Array.isArray(list)) throw new BackupError('damaged', name);
-    if (!unchecked)
-      refuse(
-        name,
-        list.findIndex((y) => !isValid(name, y, true)),
-      );
-    damaged.push(
-      ...list
-        .filter((y) => !isValid(name, y))
-        .map((record: unknown): Damaged => ({ table: name, record })),
-    );
-    // without fields that no version knows
-    return list.filter((y) => isValid(name, y)).map((y) => validFields(name, y) as T);
-  };
-  const out = {
-    learners: records<Learner>('learners'),
-    sessions: records<Session>('sessions'),
-    taught: records<Taught>('taught'),
-    damaged,
-  };
-  if (unchecked) out.learners.push(...found(damaged, out));
-  const known = new Set(out.learners.map((l) => l.id));
-  for (const name of ['sessions', 'taught'] as const)
+  return x;
+}
+
+/** Refuses the file for one of its records, counted from 0; none is -1. */
+function refuse(name: string, at: number) {
+  if (at >= 0) throw new BackupError('damaged', `${name}, ${at + 1}`);
+}
+
+/**
+ * The records of a kind, without fields that no version knows. A damaged one refuses the file, or,
+ * where the file was saved unchecked, goes into damaged.
+ */
+function records<T>(x: Record<string, unknown>, name: keyof Records, damaged: Damaged[]): T[] {
+  const list = x[name];
+  if (!Array.isArray(list)) throw new BackupError('damaged', name);
+  if (x.unchecked !== true)
     refuse(
       name,
-      out[name].findIndex((r) => !known.has(r.learner)),
+      list.findIndex((y) => !isValid(name, y, true)),
     );
-  return x.v === 1
-    ? {
-        ...out,
-        sessions: out.sessions.map((s) => ({ ...s, marks: recount(s.rule, s.from, s.marks) })),
-      }
-    : out;
+  for (const record of list as unknown[])
+    if (!isValid(name, record)) damaged.push({ table: name, record });
+  return list.filter((y) => isValid(name, y)).map((y) => validFields(name, y) as T);
 }
 
 /**
