@@ -25,7 +25,7 @@ function view(s: State) {
 
 const day = (s: State, l: Learner) => html`
   <h1 tabindex="-1">${t('today.title', { child: called(l) })}</h1>
-  ${card(s)} ${resume(s, l)} ${days(l)}
+  ${card(s)} ${resume(s, l)} ${days(l)} ${pages()}
 `;
 
 /** The place of the card that is on its way, so that what is below it stays where it is. */
@@ -65,6 +65,15 @@ function days(l: Learner) {
     </section>
   `;
 }
+
+/** What an adult may want to read at any time. */
+const pages = () => html`
+  <nav class="pages quiet" aria-label=${t('today.pages')}>
+    <a href="lessons/index.html" data-t="lessons">${t('today.lessons')}</a>
+    <a href="lessons/getting-ready.html">${t('today.getting-ready')}</a>
+    <a href="lessons/settling-in.html">${t('today.settling-in')}</a>
+  </nav>
+`;
 
 let fetching = false;
 
