@@ -43,6 +43,11 @@ func (l *looks) faults(t *testing.T) {
 func (l *looks) pages(p *page, s *server) {
 	p.open(s.address + "lessons/noon-ikhfa.html#/lines?rule=noon-ikhfa&from=78:12&to=78:16")
 	l.see(p, "lesson", `document.querySelector(".by-letter") && `+visible(".back"))
+	p.motion("no-preference")
+	p.open(s.address + "lessons/madd-arid.html#how-long-it-is-held")
+	p.wait("the counts", visible(".beat-lengths button"))
+	eval[any](p, `(document.querySelector(".beat-lengths button").click(), 0)`)
+	l.see(p, "counts", `document.querySelector(".beat-dots .on")`)
 	var names []string
 	for _, f := range built(p.t) {
 		if path.Ext(f.Name) == ".html" {
