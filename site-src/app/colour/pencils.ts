@@ -37,8 +37,12 @@ const valid = (hex: unknown): hex is string => {
 export const onPaper = (families: Family[], own: Pencils = {}): Map<string, string> =>
   new Map(families.map((f) => [f.id, valid(own[f.id]) ? own[f.id]! : f.light]));
 
-/** Two families whose colours are too near (which says for whose eyes; sameForm, that their lines are alike too), or one too near the ink or the page.
- * With other eyes than most, twelve colours cannot all differ: there the lines tell families apart, and only a pair whose lines are alike too is told. */
+/**
+ * Two families whose colours are too near (which says for whose eyes; sameForm, that their lines are
+ * alike too), or one too near the ink or the page. With other eyes than most, twelve colours cannot
+ * all differ: there the lines tell families apart, and only a pair whose lines are alike too is
+ * told.
+ */
 export type Trouble =
   | { kind: 'pair'; a: string; b: string; which: Eyes; sameForm: boolean }
   | { kind: 'ink' | 'faint'; a: string };
@@ -80,7 +84,11 @@ export function styles({ families, themes }: Catalogue, own: Pencils = {}): stri
     mine.map((f) => `--c-${f.id}:${of(own[f.id]!)}`).join(';');
   if (!mine.length) return '';
   const dark = list((hex) => forDark(hex, themes.dark.paper));
-  return `:root,.leaf{${list((hex) => hex)}}@media screen and (prefers-color-scheme:dark){:root:not([data-theme=light]){${dark}}}@media screen{:root[data-theme=dark]{${dark}}}`;
+  return [
+    `:root,.leaf{${list((hex) => hex)}}`,
+    `@media screen and (prefers-color-scheme:dark){:root:not([data-theme=light]){${dark}}}`,
+    `@media screen{:root[data-theme=dark]{${dark}}}`,
+  ].join('');
 }
 
 /**
