@@ -25,7 +25,8 @@ const query = (q) => ({
   used: list(q.Used),
   level: q.Level,
   from: q.From,
-  ...given({ to: q.To, min: q.Min, max: q.Max, best: q.Best }),
+  ...given({ to: q.To, min: q.Min, max: q.Max, short: q.Short, best: q.Best }),
+  ...given({ fewest: q.Fewest, most: q.Most }),
 });
 const passage = (p) => ({
   a: p.A,

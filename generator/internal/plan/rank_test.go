@@ -61,6 +61,11 @@ func randomQuery(r *rand.Rand) Query {
 		a := r.IntN(x.Len() - 6)
 		q.Used = append(q.Used, [2]int{a, a + r.IntN(6)})
 	}
+	if r.IntN(2) == 0 && len(q.Focus) > 0 {
+		q.Fewest = 1 + r.IntN(16)
+		q.Most = q.Fewest + r.IntN(8)
+		q.Short = 3 + r.IntN(8)
+	}
 	return q
 }
 
@@ -96,7 +101,7 @@ func brute(x *passage.Index, q Query) Ranking {
 		var fit, long []int
 		for _, b := range ends {
 			switch n := words(b); {
-			case n >= q.Min && n <= q.Max, n < q.Min && x.End[b] == passage.SurahEnd && (startsSurah || n*2 >= q.Min):
+			case n >= q.Short && n <= q.Max, n < q.Short && x.End[b] == passage.SurahEnd && (startsSurah || n*2 >= q.Short):
 				fit = append(fit, b)
 			case n > q.Max:
 				long = append(long, b)
@@ -264,7 +269,16 @@ func TestCoverage(t *testing.T) {
 func BenchmarkRank(b *testing.B) {
 	x := index()
 	q := Query{Focus: []recite.RuleID{recite.NoonIkhfa}, Known: []recite.RuleID{recite.Ghunnah, recite.Qalqalah}, Place: 5672}
-	for b.Loop() {
-		rank(x, q)
+	short := q
+	short.Fewest, short.Most, short.Short = 4, 7, 4
+	for _, c := range []struct {
+		name string
+		q    Query
+	}{{"usual", q}, {"shortened", short}} {
+		b.Run(c.name, func(b *testing.B) {
+			for b.Loop() {
+				rank(x, c.q)
+			}
+		})
 	}
 }

@@ -46,9 +46,11 @@ export function rank(x: Phrases, query: Query): Ranking {
     from: 0,
     to: x.of.length - 2,
     ...query,
+    short: 0,
   };
+  q.short = Math.min(query.short ?? q.min, q.min);
   const focus = new Channel(x, q.focus);
-  const list = all(x, x.of[q.from]!, x.of[q.to + 1]! - 1, q.min, q.max);
+  const list = all(x, x.of[q.from]!, x.of[q.to + 1]! - 1, q.short, q.max);
   const { as, bs } = list;
   const before = usedBefore(x, q.used);
   const same = new Set(q.used.map(([a, b]) => a * x.n + b));

@@ -15,7 +15,10 @@ export interface Query {
   level: number; // lessons taught
   min?: number; // words
   max?: number;
+  short?: number; // words down to which a passage may be shortened for its places
   want?: number; // places of the focus that are enough
+  fewest?: number; // places of the focus aimed at
+  most?: number;
   best?: number; // passages asked for
 }
 
@@ -24,6 +27,8 @@ export const MAX = 30;
 export const ENOUGH = 4;
 export const BEST = 10;
 export const MAX_DUE = 8;
+/** Words down to which a passage may be shortened for its places: half a short verse. */
+export const SHORT = 4;
 export const REST_DAYS = 14;
 export const BEGINNER = 4;
 
@@ -33,17 +38,22 @@ export const div = (a: number, b: number) => (a / b) | 0;
 /** What passages earn; near counts from the word at which the child is. */
 export function weights(
   x: Phrases,
-  q: Query & { min: number; max: number },
+  q: Query & { min: number; max: number; short: number },
   place: number,
 ): Weights {
   const due = q.due.slice(0, MAX_DUE);
   const tally = new Tally(x, [...q.known, ...q.focus], due);
   const near = q.focus.length ? 4 : 8;
   const long = Math.max(0, BEGINNER - q.level);
+  const { fewest = 0, most = Infinity } = q;
+  const places = (f: number) =>
+    30 * Math.min(f, 8) +
+    6 * Math.min(Math.max(f - 8, 0), 8) -
+    10 * Math.max(0, fewest - f) -
+    60 * Math.max(0, f - most);
   const begins = (words: number, f: number): number => {
     const far = words < 0 ? -4 * words : words;
-    const s = 30 * Math.min(f, 8) + 6 * Math.min(Math.max(f - 8, 0), 8);
-    return s + near * Math.max(0, 100 - div(far, 12)) - div(far, 500) + (far ? 0 : 15 * near);
+    return places(f) + near * Math.max(0, 100 - div(far, 12)) - div(far, 500) + (far ? 0 : 15 * near);
   };
   return {
     most(a, b, f) {
@@ -51,7 +61,8 @@ export function weights(
       const to = x.at[b]! - place;
       const whole = a < b || x.first[a] === 0;
       return (
-        begins(from > 0 ? from : to < 0 ? to : 0, f) +
+        // Up to most another place is worth more, and less beyond it.
+        begins(from > 0 ? from : to < 0 ? to : 0, Math.min(f, most)) +
         (whole ? 30 : 0) +
         3 * 100 +
         25 * due.length +
@@ -69,6 +80,7 @@ export function weights(
         long * Math.max(0, div(100 * (x.lettersAt[b + 1]! - x.lettersAt[a]!), words) - 300),
         10,
       );
+      if (q.short < q.min) s -= 4 * Math.max(0, q.min - words);
       return s - Math.max(0, words - q.min) - 8 * Math.max(0, words - q.max);
     },
   };
