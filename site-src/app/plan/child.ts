@@ -3,7 +3,9 @@
 import type { Entry, Learner, Lines, Ref, Taught } from '../types.ts';
 import { type Course, dayNumber } from './course.ts';
 import { type Begun, type Plan, plan, query, type Reader } from './day.ts';
+import { loadOf } from './load.ts';
 import { ahead, refOf, verseOf } from './places.ts';
+import { nearest } from './near.ts';
 import { order } from './next.ts';
 import { choose, type Passage, type Ranking } from './rank.ts';
 import {
@@ -13,28 +15,16 @@ import {
   knownDay,
   MuchHelp,
   type Practice,
-  type Readiness,
   ready,
   SomeHelp,
 } from './ready.ts';
 import { review, type Schedule } from './review.ts';
 import { type Query, REST_DAYS } from './score.ts';
+import type { Standing } from './standing.ts';
 import { unitPlaces } from './units.ts';
 
 /** Pages that count as what the child is about to read. */
 export const PAGES = 5;
-
-export type State = 'not-yet' | 'learning' | 'known' | 'due';
-
-/** A unit as it stands with a learner: dates are day numbers, -1 for none. */
-export interface Standing {
-  unit: number;
-  state: State;
-  since: number;
-  known: number;
-  readiness: Readiness | undefined;
-  due: number;
-}
 
 export class Child {
   readonly reader: Reader;
@@ -141,14 +131,24 @@ export class Child {
     return [...new Map(lately.map((p) => [p.join(), p])).values()];
   }
 
+  /** Places aimed at in the next session of a rule. */
+  load(rule: number) {
+    return loadOf(this.learner, this.reader.log.filter((s) => s.rule === rule).length);
+  }
+
   /**
    * The best lines for what the plan says, or for a rule of one's choice; more narrows the search.
+   * Lines for a rule are sought near the child first.
    */
   lines(p: Plan = this.today, more: Partial<Query> = {}): Ranking {
-    return choose(this.course.x, {
+    const { x, c } = this.course;
+    const q = {
       ...query(this.course.units, p, this.place, this.used()),
+      ...(p.rule >= 0 && this.load(p.rule)),
       ...more,
-    });
+    };
+    const whole = p.rule < 0 || q.from !== undefined;
+    return whole ? choose(x, q) : nearest(x, c, this.learner.place, q);
   }
 
   /** The plan of practising one rule, whatever is on today. */

@@ -1,7 +1,7 @@
 // Where the learner goes on reading after a session.
 import type { Catalogue, Lines, Ref } from '../types.ts';
 import type { Child } from './child.ts';
-import { refOf } from './places.ts';
+import { juzOf, refOf } from './places.ts';
 import { VerseEnd } from './phrases.ts';
 
 /** Words ahead of the place within which lines are read on the way. */
@@ -13,10 +13,6 @@ export function after(c: Pick<Catalogue, 'surahs'>, to: Ref): Ref | undefined {
   if (to.a < c.surahs[to.s - 1]!.count) return { s: to.s, a: to.a + 1 };
   return to.s < c.surahs.length ? { s: to.s + 1, a: 1 } : undefined;
 }
-
-/** The juz, from 0, of a verse. */
-const juzOf = (c: Pick<Catalogue, 'juz'>, r: Ref) =>
-  c.juz.findLastIndex(([s, a]) => s < r.s || (s === r.s && a <= r.a));
 
 /**
  * The place after lines. It stays where it is when they were elsewhere: before it, or far ahead. At

@@ -11,6 +11,10 @@ export function refOf(x: Phrases, verse: number): Ref {
   return { s, a: verse - x.surahs[s - 1]! + 1 };
 }
 
+/** The juz, from 0, of a verse. */
+export const juzOf = (c: Pick<Catalogue, 'juz'>, r: Ref) =>
+  c.juz.findLastIndex(([s, a]) => s < r.s || (s === r.s && a <= r.a));
+
 /** First and last verse of a juz or a page, from the catalogue's list of beginnings. */
 export function part(x: Phrases, list: [number, number][], k: number): [number, number] {
   const at = (i: number) =>

@@ -35,6 +35,8 @@ export interface Ranking {
   least: number;
   how: number;
   passages: Passage[];
+  /** The best lies outside the juz in which the child reads, which has no lines as wanted. */
+  beyond?: boolean;
 }
 
 export function rank(x: Phrases, query: Query): Ranking {

@@ -53,7 +53,9 @@ export function weights(
     60 * Math.max(0, f - most);
   const begins = (words: number, f: number): number => {
     const far = words < 0 ? -4 * words : words;
-    return places(f) + near * Math.max(0, 100 - div(far, 12)) - div(far, 500) + (far ? 0 : 15 * near);
+    return (
+      places(f) + near * Math.max(0, 100 - div(far, 12)) - div(far, 500) + (far ? 0 : 15 * near)
+    );
   };
   return {
     most(a, b, f) {

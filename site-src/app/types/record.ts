@@ -9,9 +9,12 @@ export interface Mark extends Place {
 
 export type Outcome = 'alone' | 'some' | 'much';
 
+/** How many places a session is to have. */
+export type Load = 'few' | 'usual' | 'many';
+
 /**
- * order is the adult's order of lessons by id, ready what makes a lesson count as known; both
- * absent for the default.
+ * order is the adult's order of lessons by id, ready what makes a lesson count as known, load how
+ * many places a session is to have; each absent for the default.
  */
 export interface Learner {
   id: string;
@@ -22,6 +25,7 @@ export interface Learner {
   updated: string;
   order?: string[];
   ready?: { sessions: number; days: number; percent: number };
+  load?: Load;
 }
 
 /**
