@@ -22,6 +22,7 @@ const query = (q) => ({
   known: list(q.Known),
   due: list(q.Due),
   place: q.Place,
+  back: q.Back,
   used: list(q.Used),
   level: q.Level,
   from: q.From,

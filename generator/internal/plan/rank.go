@@ -14,6 +14,7 @@ type Query struct {
 	Known []recite.RuleID // the rules taught, those of Focus or not
 	Due   []recite.RuleID // the rules due for review, the most overdue first; the first MaxDue count
 	Place int             // the verse (index) where the child is
+	Back  bool            // the child reads surah after surah backwards, each of them forwards
 	From  int             // first and last verse (indices) to look in; To 0 stands for the last of the text
 	To    int
 	Used  [][2]int // phrases, both included, of the passages of the last days
@@ -67,7 +68,7 @@ type Passage struct {
 	ByRule   []RuleCount
 	Due      []recite.RuleID // due rules that have a place here
 	Share    int             // places the child can read, Focus among them, of all places, in percent
-	Distance int             // words from the child's place to its beginning; negative before it
+	Distance int             // words read from the child's place to its beginning; negative before it
 	Score    int
 }
 
@@ -90,7 +91,7 @@ func (q *Query) defaults(x *passage.Index) {
 func rank(x *passage.Index, q Query) Ranking {
 	q.defaults(x)
 	k := newCounter(x, &q)
-	place := int(x.At[x.Of[q.Place]])
+	place := k.pos[x.Of[q.Place]]
 	type weighed struct {
 		a, b, score, focus int
 		used               bool

@@ -66,7 +66,53 @@ func randomQuery(r *rand.Rand) Query {
 		q.Most = q.Fewest + r.IntN(8)
 		q.Short = 3 + r.IntN(8)
 	}
+	q.Back = r.IntN(3) == 0
 	return q
+}
+
+// inReadingOrder says of each phrase how many words are read before it, by putting the phrases in
+// the order in which they are read.
+func inReadingOrder(x *passage.Index, back bool) []int {
+	surah := func(p int) int { return text().Verses[x.Verse[p]].Surah }
+	order := make([]int, x.Len())
+	for p := range order {
+		order[p] = p
+	}
+	if back {
+		slices.SortStableFunc(order, func(p, q int) int { return surah(q) - surah(p) })
+	}
+	before, n := make([]int, x.Len()), 0
+	for _, p := range order {
+		before[p] = n
+		n += int(x.Words[p])
+	}
+	return before
+}
+
+// TestPositions: surah after surah backwards, each forwards.
+func TestPositions(t *testing.T) {
+	x, tx := index(), text()
+	for _, c := range []struct {
+		surah, ayah int
+		back        bool
+		want        int
+	}{
+		{1, 1, false, 0},
+		{114, 1, true, 0},
+		{113, 1, true, 20}, // An-Nas has 20 words
+		{113, 2, true, 24}, // after the 4 words of 113:1
+		{112, 1, true, 43}, // Al-Falaq has 23
+	} {
+		p := int(x.Of[tx.Find(c.surah, c.ayah)])
+		if got := positions(x, c.back)[p]; got != c.want {
+			t.Errorf("%d:%d, back %v: %d words before it, want %d", c.surah, c.ayah, c.back, got, c.want)
+		}
+	}
+	for _, back := range []bool{false, true} {
+		if got, want := positions(x, back), inReadingOrder(x, back); !slices.Equal(got, want) {
+			t.Errorf("back %v: not the order of reading", back)
+		}
+	}
 }
 
 // brute does what rank promises, passage by passage, from the counts alone: no running sums,
@@ -79,6 +125,7 @@ func brute(x *passage.Index, q Query) Ranking {
 		touches, same bool
 	}
 	var all []one
+	before := inReadingOrder(x, q.Back)
 	for a := int(x.Of[q.From]); a < int(x.Of[q.To+1]); a++ {
 		if a > 0 && x.End[a-1] == passage.Split {
 			continue
@@ -144,7 +191,7 @@ func brute(x *passage.Index, q Query) Ranking {
 			if total > 0 {
 				o.Share = (o.Focus + o.Known) * 100 / total
 			}
-			o.Distance = int(x.At[a] - x.At[x.Of[q.Place]])
+			o.Distance = before[a] - before[x.Of[q.Place]]
 			for _, u := range q.Used {
 				o.touches = o.touches || u[0] <= b && a <= u[1]
 				o.same = o.same || u == [2]int{a, b}

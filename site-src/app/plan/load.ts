@@ -1,13 +1,15 @@
 // How many places a child is to find in a session. The figures are ours; DEVELOPERS.md says how
 // they were chosen.
 import type { Learner, Load } from '../types.ts';
-import { SHORT } from './score.ts';
 
 export const LOADS: Load[] = ['few', 'usual', 'many'];
 export const DEFAULT: Load = 'few';
 
 /** Sessions of a rule that are its first ones. */
 export const FIRST = 3;
+
+/** Words down to which lines may be shortened for their places: a short verse or half of one. */
+const SHORT = 4;
 
 /** Places in the first sessions of a rule, and after them. */
 export const PLACES: Record<Load, { first: [number, number]; later: [number, number] }> = {

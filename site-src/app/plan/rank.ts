@@ -3,6 +3,7 @@
 // are explained in score.go.
 import { all } from './candidates.ts';
 import { Channel } from './counter.ts';
+import { Order } from './order.ts';
 import type { Phrases } from './phrases.ts';
 import { BEST, div, ENOUGH, MAX, MAX_DUE, MIN, type Query, weights } from './score.ts';
 import { most, search } from './search.ts';
@@ -67,15 +68,15 @@ export function rank(x: Phrases, query: Query): Ranking {
     else if (n.again) [least, how] = [Math.min(n.again, q.want), Again];
     else return { seen: list.n, least, how: Nowhere, passages: [] };
   }
-  const place = x.at[x.of[q.place]!]!;
+  const order = new Order(x, q.place, q.back);
   const passages: Passage[] = [];
   const taken = new Uint8Array(x.n);
-  search(list, focus, weights(x, q, place), least, how === Again ? again : fresh, (i, points) => {
+  search(list, focus, weights(x, q, order), least, how === Again ? again : fresh, (i, points) => {
     const a = as[i]!;
     const b = bs[i]!;
     if (taken.subarray(a, b + 1).includes(1)) return true;
     taken.fill(1, a, b + 1);
-    passages.push(figures(x, q, a, b, points, place));
+    passages.push(figures(x, q, a, b, points, order));
     return passages.length < q.best;
   });
   return { seen: list.n, least, how, passages };
@@ -90,14 +91,7 @@ function usedBefore(x: Phrases, used: [number, number][]): Int32Array {
   return before;
 }
 
-function figures(
-  x: Phrases,
-  q: Query,
-  a: number,
-  b: number,
-  score: number,
-  place: number,
-): Passage {
+function figures(x: Phrases, q: Query, a: number, b: number, score: number, order: Order): Passage {
   const byRule: [number, number][] = [];
   let focus = 0;
   let known = 0;
@@ -124,7 +118,7 @@ function figures(
     byRule,
     due: q.due.slice(0, MAX_DUE).filter((r) => x.count(r, a, b) > 0),
     share: all ? div(100 * (focus + known), all) : 0,
-    distance: x.at[a]! - place,
+    distance: order.on(a),
     score,
   };
 }

@@ -1,6 +1,7 @@
 // What a passage is worth to a child. The weights are explained in
 // generator/internal/plan/score.go.
 import { Tally } from './counter.ts';
+import type { Order } from './order.ts';
 import { PauseEnd, type Phrases } from './phrases.ts';
 import type { Weights } from './search.ts';
 
@@ -9,6 +10,7 @@ export interface Query {
   known: number[]; // rules taught
   due: number[]; // rules due for review, the most overdue first
   place: number; // verse where the child is, from 0 over the whole text
+  back?: boolean; // the child reads surah after surah backwards, each of them forwards
   from?: number; // first and last verse to look in
   to?: number;
   used: [number, number][]; // phrases of the passages of the last days, both included
@@ -27,19 +29,17 @@ export const MAX = 30;
 export const ENOUGH = 4;
 export const BEST = 10;
 export const MAX_DUE = 8;
-/** Words down to which a passage may be shortened for its places: half a short verse. */
-export const SHORT = 4;
 export const REST_DAYS = 14;
 export const BEGINNER = 4;
 
 /** Whole division of numbers that are not negative. */
 export const div = (a: number, b: number) => (a / b) | 0;
 
-/** What passages earn; near counts from the word at which the child is. */
+/** What passages earn; near counts from the verse at which the child is, as the child reads. */
 export function weights(
   x: Phrases,
   q: Query & { min: number; max: number; short: number },
-  place: number,
+  order: Order,
 ): Weights {
   const due = q.due.slice(0, MAX_DUE);
   const tally = new Tally(x, [...q.known, ...q.focus], due);
@@ -59,8 +59,7 @@ export function weights(
   };
   return {
     most(a, b, f) {
-      const from = x.at[a]! - place;
-      const to = x.at[b]! - place;
+      const [from, to] = order.between(a, b);
       const whole = a < b || x.first[a] === 0;
       return (
         // Up to most another place is worth more, and less beyond it.
@@ -74,7 +73,7 @@ export function weights(
     exact(a, b, f) {
       const words = x.at[b + 1]! - x.at[a]!;
       const has = tally.of(a, b);
-      let s = begins(x.at[a]! - place, f) + 25 * has.due;
+      let s = begins(order.on(a), f) + 25 * has.due;
       if (has.total) s += 3 * div(100 * has.readable, has.total);
       if (x.first[a] === 0) s += 30;
       if (x.end[b] !== PauseEnd) s += 20;
