@@ -45,7 +45,13 @@ test('what is chosen for a learner is read back, and what is no choice is refuse
   const chosen = {
     ...records,
     learners: [
-      { ...learner, load: 'many', order: ['ra'], ready: { sessions: 2, days: 2, percent: 80 } },
+      {
+        ...learner,
+        load: 'many',
+        direction: 'backwards',
+        order: ['ra'],
+        ready: { sessions: 2, days: 2, percent: 80 },
+      },
     ],
   };
   assert.deepEqual(parse(write(chosen, t)), chosen);

@@ -20,9 +20,9 @@ export const FIVE = [0, 1, 2, 4, 5];
  * three in four. It reads the first session of a rule with some help and the others alone. The
  * course ends when every lesson is known and nothing is due; most is a limit of sessions.
  */
-export function play(course, { most = 400, days = FOUR, load } = {}) {
+export function play(course, { most = 400, days = FOUR, load, direction } = {}) {
   const { c } = course;
-  const [s, a] = c.juz[29];
+  const [s, a] = direction === 'backwards' ? [114, 1] : c.juz[29];
   const sessions = [];
   const taught = [];
   const out = [];
@@ -35,6 +35,7 @@ export function play(course, { most = 400, days = FOUR, load } = {}) {
     made: '',
     updated: '',
     load,
+    direction,
   };
   for (let n = 0; n < most; n++) {
     const day = FIRST + Math.floor(n / days.length) * 7 + days[n % days.length];

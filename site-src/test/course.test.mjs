@@ -171,3 +171,20 @@ test('the first twelve proposals have the places of the first sessions, then of 
     assert.ok(d.focus <= d.aim.most);
   }
 });
+
+test('backwards: surah after surah, each forwards, and nothing leaps without a reason', (t) => {
+  const days = play(real, { direction: 'backwards' });
+  const leaps = marked(days).filter((d) => d.juz !== d.from);
+  for (const d of leaps) assert.ok(d.said[0], `${ruleAt(d)} in juz ${d.juz} instead of ${d.from}`);
+  assert.deepEqual(days[0].was, { s: 114, a: 1 });
+  days.slice(1).forEach((d, i) => {
+    const { s, a } = days[i].was;
+    const { s: s2, a: a2 } = d.was;
+    assert.ok(s2 < s || (s2 === s && a2 >= a), `from ${s}:${a} to ${s2}:${a2}`);
+  });
+  const last = days.at(-1).was.s;
+  assert.ok(last < 112, `the place is still in surah ${last}`);
+  t.diagnostic(
+    `${days.length} sessions in ${weeks(days)} weeks; the place went back to surah ${last}, ${leaps.length} of ${marked(days).length} in another juz`,
+  );
+});

@@ -120,6 +120,10 @@ test('lines come from the juz in which the child reads while it has any, and els
 test('the choice is kept where it is one, and begins anew where it is damaged', () => {
   for (const load of [undefined, 'few', 'usual', 'many'])
     assert.ok(isValid('learners', learner(load && { load }), true), load);
+  for (const direction of ['forwards', 'backwards'])
+    assert.ok(isValid('learners', learner({ direction }), true), direction);
+  for (const direction of ['', 'up', true, null])
+    assert.ok(!isValid('learners', learner({ direction })), JSON.stringify(direction));
   for (const load of ['none', '', 4, null, ['few']]) {
     assert.ok(!isValid('learners', learner({ load })), JSON.stringify(load));
     assert.deepEqual(validFields('learners', learner({ load })), learner());

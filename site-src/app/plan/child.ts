@@ -4,7 +4,7 @@ import type { Entry, Learner, Lines, Ref, Taught } from '../types.ts';
 import { type Course, dayNumber } from './course.ts';
 import { type Begun, type Plan, plan, query, type Reader } from './day.ts';
 import { loadOf } from './load.ts';
-import { ahead, refOf, verseOf } from './places.ts';
+import { ahead, placesIn, refOf, verseOf } from './places.ts';
 import { nearest } from './near.ts';
 import { order } from './next.ts';
 import { choose, type Passage, type Ranking } from './rank.ts';
@@ -119,6 +119,9 @@ export class Child {
   get taught(): boolean[] {
     return this.course.units.map((_, i) => this.reader.taught.some((t) => t.unit === i));
   }
+  get backwards(): boolean {
+    return this.learner.direction === 'backwards';
+  }
   get place(): number {
     return verseOf(this.course.x, this.learner.place);
   }
@@ -141,14 +144,14 @@ export class Child {
    * Lines for a rule are sought near the child first.
    */
   lines(p: Plan = this.today, more: Partial<Query> = {}): Ranking {
-    const { x, c } = this.course;
     const q = {
       ...query(this.course.units, p, this.place, this.used()),
+      back: this.backwards,
       ...(p.rule >= 0 && this.load(p.rule)),
       ...more,
     };
     const whole = p.rule < 0 || q.from !== undefined;
-    return whole ? choose(x, q) : nearest(x, c, this.learner.place, q);
+    return whole ? choose(this.course.x, q) : nearest(this.course, this.learner.place, q);
   }
 
   /** The plan of practising one rule, whatever is on today. */
@@ -157,9 +160,12 @@ export class Child {
     return { ...this.today, unit, rule };
   }
 
-  /** Places of each unit in what the child is about to read, or from one verse to another. */
-  ahead(verses = ahead(this.course.x, this.course.c, this.learner.place, PAGES)): number[] {
-    return unitPlaces(this.course.units, this.course.x.places(...verses));
+  /** Places of each unit in some verses; by default in what the child is about to read. */
+  ahead(verses = this.next()): number[] {
+    return unitPlaces(this.course.units, placesIn(this.course.x, verses));
+  }
+  private next() {
+    return ahead(this.course.x, this.course.c, this.learner.place, PAGES, this.backwards);
   }
 
   standing(unit: number): Standing {

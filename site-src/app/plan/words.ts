@@ -2,7 +2,8 @@
 import { join, t } from '../i18n.ts';
 import type { Catalogue } from '../types.ts';
 import type { Child } from './child.ts';
-import { Again, AsWanted, Fewer, Nowhere, type Passage, type Ranking } from './rank.ts';
+import { Again, Fewer, Nowhere, type Passage, type Ranking } from './rank.ts';
+import { wentBack } from './place.ts';
 import { ENOUGH } from './score.ts';
 
 /** Names of rules not yet taught before the rest is summed up. */
@@ -30,6 +31,7 @@ export function explain(c: Child, p: Passage, rule: number, name: string): strin
   if (p.byRule.length > NAMED)
     named.push(t('plan.others', { n: p.byRule.slice(NAMED).reduce((n, r) => n + r[1], 0) }));
   if (named.length) out.push(t('plan.later', { n: p.later, rules: join(named) }));
+  if (wentBack(c)) out.push(t('plan.juz-before'));
   out.push(
     t(p.distance === 0 ? 'plan.here' : p.distance > 0 ? 'plan.ahead' : 'plan.back', {
       n: Math.abs(p.distance),
@@ -40,10 +42,11 @@ export function explain(c: Child, p: Passage, rule: number, name: string): strin
 
 /** What to say when the lines are not as wanted; empty when they are. */
 export function reach(r: Ranking): string {
-  if (r.how === AsWanted && r.beyond) return t('plan.beyond', { want: ENOUGH });
-  if (r.how === Fewer) return t('plan.fewer', { n: r.least, want: ENOUGH });
-  if (r.how === Again) return t('plan.again');
-  return r.how === Nowhere ? t('plan.nowhere') : '';
+  if (r.how === Nowhere) return t('plan.nowhere');
+  const said = r.beyond ? [t('plan.beyond')] : [];
+  if (r.how === Fewer) said.unshift(t('plan.fewer', { n: r.least, want: ENOUGH }));
+  if (r.how === Again) said.unshift(t('plan.again'));
+  return said.join(' ');
 }
 
 /** Why a lesson comes where it does in the computed order. */
