@@ -238,6 +238,9 @@ test('going back a juz is said, and nothing else', () => {
   const log = [session('2026-01-01', '', { s: 2, a: 1 }, { s: 2, a: 4 })];
   const at = (place, sessions, more) =>
     wentBack(new Child(k, learner({ place, ...more }), sessions, [], 0));
+  assert.equal(at({ s: 1, a: 1 }, log), true);
+  assert.equal(at({ s: 1, a: 1 }, log, { direction: 'backwards' }), false);
+  assert.equal(at({ s: 1, a: 2 }, log), false);
   assert.equal(at({ s: 1, a: 1 }, []), false);
   assert.equal(at({ s: 2, a: 1 }, log), false);
 });

@@ -2,7 +2,7 @@
 import type { Catalogue, Learner, Lines, Ref } from '../types.ts';
 import type { Child } from './child.ts';
 import { Order } from './order.ts';
-import { juzOf, refOf } from './places.ts';
+import { juzOf, refOf, verseOf } from './places.ts';
 import { VerseEnd } from './phrases.ts';
 
 /** Words ahead of the place within which lines are read on the way. */
@@ -26,9 +26,8 @@ export function after(
 /**
  * The place after lines. It stays where it is when they were elsewhere: before it, or far ahead, as
  * the learner reads. Who reads backwards begins with the last surah again after the first. For who
- * reads on, the place goes to the juz before those read at the end of the text, and where the next
- * juz was read before: children begin with the last one and go back a juz at a time (common
- * practice).
+ * reads on, at the end of the text and where the next juz was read before, the place goes back to a
+ * juz that was not: children begin with the last one and go back a juz at a time (common practice).
  */
 export function moved(c: Child, lines: Pick<Lines, 'from' | 'to'>): Ref {
   const { x, c: cat } = c.course;
@@ -40,10 +39,11 @@ export function moved(c: Child, lines: Pick<Lines, 'from' | 'to'>): Ref {
   const last = refOf(x, x.verse[b]!);
   const next = x.end[b]! < VerseEnd ? last : after(cat, last, direction);
   if (c.backwards) return next ?? { s: cat.surahs.length, a: 1 };
-  const read = [...c.sessions.map((s) => juzOf(cat, s.from)), juzOf(cat, lines.from)];
   const here = juzOf(cat, lines.from);
-  if (next && (juzOf(cat, next) === here || !read.includes(juzOf(cat, next)))) return next;
-  return startOf(cat, Math.max(0, Math.min(...read) - 1));
+  if (next && (juzOf(cat, next) === here || !begun(c, juzOf(cat, next)))) return next;
+  let juz = Math.max(0, here - 1);
+  while (juz > 0 && begun(c, juz)) juz--;
+  return startOf(cat, juz);
 }
 
 /** The verse with which a juz, from 0, begins. */
@@ -52,12 +52,22 @@ const startOf = (c: Pick<Catalogue, 'juz'>, juz: number): Ref => ({
   a: c.juz[juz]![1],
 });
 
-/** Whether moved has brought the place to the juz before those read, and nothing was read there. */
+/** Whether lines near the beginning of a juz were read. Others in it may have been for a rule. */
+function begun(c: Child, juz: number): boolean {
+  const { x, c: cat } = c.course;
+  if (juz >= cat.juz.length) return false;
+  const start = x.at[x.of[verseOf(x, startOf(cat, juz))]!]!;
+  return c.sessions.some((s) => {
+    const words = x.at[c.phrases(s)[0]]! - start;
+    return words >= 0 && words < ON_THE_WAY && juzOf(cat, s.from) === juz;
+  });
+}
+
+/** Whether moved has brought the place back a juz, and nothing was read there yet. */
 export function wentBack(c: Child): boolean {
-  const { c: cat } = c.course;
   const { place } = c.learner;
-  const juz = juzOf(cat, place);
-  const start = startOf(cat, juz);
-  if (c.backwards || !c.sessions.length || place.s !== start.s || place.a !== start.a) return false;
-  return juz + 1 === Math.min(...c.sessions.map((s) => juzOf(cat, s.from)));
+  const juz = juzOf(c.course.c, place);
+  const start = startOf(c.course.c, juz);
+  if (c.backwards || place.s !== start.s || place.a !== start.a) return false;
+  return begun(c, juz + 1) && !begun(c, juz);
 }
