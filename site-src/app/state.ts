@@ -9,7 +9,17 @@ import type { Choice } from './screens/choose/choice.ts';
 import type { Printing } from './screens/paper/printing.ts';
 import type { Name, Screen } from './screens/screen.ts';
 import type { TextError } from './text/fetch.ts';
-import type { Catalogue, Draft, Entry, Learner, Route, Settings, Taught, Verse } from './types.ts';
+import type {
+  Catalogue,
+  Draft,
+  Entry,
+  Learner,
+  Ref,
+  Route,
+  Settings,
+  Taught,
+  Verse,
+} from './types.ts';
 
 export interface Notice {
   text: string;
@@ -25,6 +35,8 @@ export interface State extends Omit<Kept, 'settings'> {
   settings: Settings;
   /** The screens that have been fetched, or could not be. */
   screens: Partial<Record<Name, Screen | 'failed'>>;
+  /** The first time: where to begin, and the place that was chosen by hand. */
+  beginning: { way: 'forwards' | 'backwards' | 'chosen'; place?: Ref };
   /** Today: the card, once it has been fetched with what it computes with. */
   card: Pick<Screen, 'view' | 'drawn'> | 'failed' | undefined;
   /** Today: sessions that the learner has begun and not ended, the newest first. */
@@ -72,6 +84,7 @@ let state = {
   taught: [],
   settings: defaults,
   screens: {},
+  beginning: { way: 'forwards' },
   card: undefined,
   unfinished: [],
   practice: undefined,

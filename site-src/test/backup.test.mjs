@@ -41,6 +41,26 @@ const file = (patch) => JSON.stringify({ ...JSON.parse(write(records, t)), ...pa
 
 test('what is saved is read back', () => assert.deepEqual(parse(write(records, t)), records));
 
+test('what is chosen for a learner is read back, and what is no choice is refused', () => {
+  const chosen = {
+    ...records,
+    learners: [
+      {
+        ...learner,
+        load: 'many',
+        direction: 'backwards',
+        order: ['ra'],
+        ready: { sessions: 2, days: 2, percent: 80 },
+      },
+    ],
+  };
+  assert.deepEqual(parse(write(chosen, t)), chosen);
+  assert.throws(
+    () => parse(file({ learners: [{ ...learner, load: 'most' }] })),
+    (e) => e instanceof BackupError && e.code === 'damaged' && e.where === 'learners, 1',
+  );
+});
+
 for (const [name, text, code] of [
   ['empty', '', 'not-json'],
   ['cut off', write(records, t).slice(0, -40), 'not-json'],

@@ -3,26 +3,42 @@ import { Child } from '../node_modules/.out/app/plan/child.js';
 import { dateOf, dayNumber } from '../node_modules/.out/app/plan/course.js';
 import { ReadOn, Review, Teach } from '../node_modules/.out/app/plan/day.js';
 import { moved } from '../node_modules/.out/app/plan/place.js';
+import { juzOf } from '../node_modules/.out/app/plan/places.js';
+import { explain, reach } from '../node_modules/.out/app/plan/words.js';
 
 const FIRST = dayNumber('2026-01-05');
 
+/** Days of the week, from its first, on which there are sessions. */
+export const FOUR = [0, 1, 3, 5];
+export const FIVE = [0, 1, 2, 4, 5];
+
 /**
- * A child who begins with the last juz and no rules, and has sessions on four days a week: every
+ * A child who begins with the last juz and no rules, and has sessions on days
+ * of the week (four, if none are given): every
  * session does what the plan says on the best lines there are. The child finds seven in ten places
  * in the first session with a rule and all of them from the second on, but every seventh session
  * three in four. It reads the first session of a rule with some help and the others alone. The
  * course ends when every lesson is known and nothing is due; most is a limit of sessions.
  */
-export function play(course, most = 400) {
+export function play(course, { most = 400, days = FOUR, load, direction } = {}) {
   const { c } = course;
-  const [s, a] = c.juz[29];
+  const [s, a] = direction === 'backwards' ? [114, 1] : c.juz[29];
   const sessions = [];
   const taught = [];
   const out = [];
   const met = new Map();
-  const learner = { id: 'x', name: '', place: { s, a }, settled: false, made: '', updated: '' };
+  const learner = {
+    id: 'x',
+    name: '',
+    place: { s, a },
+    settled: false,
+    made: '',
+    updated: '',
+    load,
+    direction,
+  };
   for (let n = 0; n < most; n++) {
-    const day = FIRST + Math.floor(n / 4) * 7 + [0, 1, 3, 5][n % 4];
+    const day = FIRST + Math.floor(n / days.length) * 7 + days[n % days.length];
     const child = new Child(course, learner, sessions, taught, day);
     const p = child.today;
     const known = child.taught.every((done, unit) => done && child.standing(unit).known >= 0);
@@ -68,6 +84,10 @@ export function play(course, most = 400) {
       day,
       plan: p,
       how: ranking.how,
+      said: [reach(ranking), ...explain(child, best, p.rule, 'Nur')],
+      aim: child.load(p.rule),
+      juz: juzOf(c, lines.from) + 1,
+      from: juzOf(c, learner.place) + 1,
       ...best,
       places: course.x.counts.map((_, r) => course.x.count(r, best.a, best.b)),
       was: learner.place,
@@ -76,3 +96,6 @@ export function play(course, most = 400) {
   }
   return out;
 }
+
+/** Weeks that a course takes. */
+export const weeks = (days) => Math.floor((days.at(-1).day - days[0].day) / 7) + 1;

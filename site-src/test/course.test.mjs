@@ -4,7 +4,7 @@ import { test } from 'node:test';
 import { Review, Settle, Teach } from '../node_modules/.out/app/plan/day.js';
 import { Again, AsWanted } from '../node_modules/.out/app/plan/rank.js';
 import { ENOUGH, REST_DAYS } from '../node_modules/.out/app/plan/score.js';
-import { play } from './course.mjs';
+import { FIVE, play, weeks } from './course.mjs';
 import { catalogue, courseOf } from './site.mjs';
 
 const lesson = (id, rules) => ({
@@ -115,7 +115,84 @@ for (const [name, lessons] of [
         assert.ok(!k || i - reviews[k - 1] >= 4, `reviews in sessions ${reviews[k - 1]} and ${i}`),
       );
     t.diagnostic(
-      `${days.length} sessions in ${Math.floor((last.day - days[0].day) / 7) + 1} weeks, ${reviews.length} reviews, ${days.filter((d) => d.how === Again).length} with places that came again; the last has ${last.share}% readable`,
+      `${days.length} sessions in ${weeks(days)} weeks, ${reviews.length} reviews, ${days.filter((d) => d.how === Again).length} with places that came again; the last has ${last.share}% readable`,
     );
   });
 }
+
+const real = courseOf();
+const ruleAt = (d) => real.c.rules[d.plan.rule].id;
+const marked = (days) => days.filter((d) => d.plan.rule >= 0);
+
+test('the whole course takes as many weeks as DEVELOPERS.md says', (t) => {
+  for (const [load, days, want] of [
+    ['few', undefined, 39],
+    ['few', FIVE, 30],
+    ['usual', undefined, 40],
+    ['usual', FIVE, 31],
+    ['many', undefined, 39],
+    ['many', FIVE, 31],
+  ]) {
+    const all = play(real, { load, days });
+    const n = marked(all).reduce((n, d) => n + d.focus, 0);
+    t.diagnostic(
+      `${load}, ${days?.length ?? 4} sessions a week: ${all.length} sessions in ${weeks(all)} weeks, ${(n / marked(all).length).toFixed(1)} places a session`,
+    );
+    assert.equal(weeks(all), want, `${load}, ${days?.length ?? 4} a week`);
+  }
+});
+
+test('no more places than aimed at, or it is said; nothing leaps to another juz without saying why', (t) => {
+  for (const load of ['few', 'usual', 'many']) {
+    const days = marked(play(real, { load }));
+    const over = days.filter((d) => d.focus > d.aim.most);
+    const leaps = days.filter((d) => d.juz !== d.from);
+    t.diagnostic(
+      `${load}: of ${days.length} sessions ${over.length} with more places than aimed at, ${leaps.length} in another juz`,
+    );
+    for (const d of over)
+      assert.ok(
+        d.said.some((s) => /more than the/.test(s)),
+        ruleAt(d),
+      );
+    for (const d of leaps)
+      assert.ok(d.said[0], `${ruleAt(d)} in juz ${d.juz} instead of ${d.from}`);
+    assert.ok(over.length <= 3, `${over.length} with too many`);
+    days.slice(1).forEach((d, i) => {
+      if (d.from < days[i].from)
+        assert.ok(
+          d.said.some((x) => /goes on with one before it/.test(x)),
+          `the place went to juz ${d.from}`,
+        );
+    });
+  }
+});
+
+test('the first twelve proposals have the places of the first sessions, then of the later ones', (t) => {
+  const met = new Map();
+  for (const d of marked(play(real, { most: 30 })).slice(0, 12)) {
+    const n = (met.get(d.plan.rule) ?? 0) + 1;
+    met.set(d.plan.rule, n);
+    t.diagnostic(`${ruleAt(d)}, session ${n}: ${d.focus} places in ${d.words} words`);
+    assert.deepEqual([d.aim.fewest, d.aim.most], n <= 3 ? [4, 7] : [8, 12]);
+    assert.ok(d.focus <= d.aim.most);
+  }
+});
+
+test('backwards: surah after surah, each forwards, and nothing leaps without a reason', (t) => {
+  const days = play(real, { direction: 'backwards' });
+  const leaps = marked(days).filter((d) => d.juz !== d.from);
+  for (const d of leaps) assert.ok(d.said[0], `${ruleAt(d)} in juz ${d.juz} instead of ${d.from}`);
+  assert.deepEqual(days[0].was, { s: 114, a: 1 });
+  days.slice(1).forEach((d, i) => {
+    const { s, a } = days[i].was;
+    const { s: s2, a: a2 } = d.was;
+    assert.ok(s2 < s || (s2 === s && a2 >= a), `from ${s}:${a} to ${s2}:${a2}`);
+  });
+  const last = days.at(-1).was.s;
+  assert.equal(weeks(days), 40);
+  assert.ok(last < 112, `the place is still in surah ${last}`);
+  t.diagnostic(
+    `${days.length} sessions in ${weeks(days)} weeks; the place went back to surah ${last}, ${leaps.length} of ${marked(days).length} in another juz`,
+  );
+});

@@ -7,7 +7,8 @@ import { course, dayNumber } from '../node_modules/.out/app/plan/course.js';
 import { rulesInOrder } from '../node_modules/.out/app/plan/ladder.js';
 import { mayMove, order } from '../node_modules/.out/app/plan/next.js';
 import { Phrases } from '../node_modules/.out/app/plan/phrases.js';
-import { after, moved } from '../node_modules/.out/app/plan/place.js';
+import { after, moved, wentBack } from '../node_modules/.out/app/plan/place.js';
+import { ahead } from '../node_modules/.out/app/plan/places.js';
 import { units } from '../node_modules/.out/app/plan/units.js';
 import { reason } from '../node_modules/.out/app/plan/words.js';
 
@@ -201,6 +202,47 @@ test('the place moves on over a surah’s end and stays for lines elsewhere', ()
   assert.deepEqual(at({ s: 2, a: 3 }, { s: 2, a: 1 }, { s: 2, a: 2 }), { s: 2, a: 3 });
   // back a juz at the end
   assert.deepEqual(at({ s: 2, a: 1 }, { s: 2, a: 3 }, { s: 2, a: 4 }), { s: 1, a: 1 });
+});
+test('backwards, the place moves on within a surah and then to the surah before', () => {
+  assert.deepEqual(after(c, { s: 2, a: 3 }, 'backwards'), { s: 2, a: 4 });
+  assert.deepEqual(after(c, { s: 2, a: 4 }, 'backwards'), { s: 1, a: 1 });
+  assert.deepEqual(after(c, { s: 2, a: 4, w: 3 }, 'backwards'), { s: 2, a: 4 });
+  assert.equal(after(c, { s: 1, a: 4 }, 'backwards'), undefined);
+  const at = (place, from, to) =>
+    moved(new Child(k, learner({ place, direction: 'backwards' }), [], [], 0), { from, to });
+  for (const [name, place, from, to, want] of [
+    ['within a surah', [2, 1], [2, 1], [2, 2], [2, 3]],
+    ['to the surah before', [2, 3], [2, 3], [2, 4], [1, 1]],
+    ['lines of the surah before, on the way', [2, 3], [1, 1], [1, 2], [1, 3]],
+    ['lines already behind', [1, 2], [2, 1], [2, 4], [1, 2]],
+    ['behind in the surah', [1, 3], [1, 1], [1, 2], [1, 3]],
+    ['at the end, from the last surah again', [1, 3], [1, 3], [1, 4], [2, 1]],
+  ]) {
+    const ref = ([s, a]) => ({ s, a });
+    assert.deepEqual(at(ref(place), ref(from), ref(to)), ref(want), name);
+  }
+});
+test('what comes ahead follows the direction', () => {
+  const at = (place, pages, back) => ahead(x, c, place, pages, back);
+  assert.deepEqual(at({ s: 1, a: 3 }, 1), [[2, 3]]);
+  assert.deepEqual(at({ s: 1, a: 3 }, 2), [[2, 7]]);
+  assert.deepEqual(at({ s: 2, a: 2 }, 2), [[0, 7]]); // near the end the last two pages
+  assert.deepEqual(at({ s: 2, a: 2 }, 1, true), [[5, 7]]);
+  assert.deepEqual(at({ s: 2, a: 2 }, 2, true), [
+    [5, 7],
+    [0, 3],
+  ]);
+  assert.deepEqual(at({ s: 1, a: 3 }, 2, true), [[2, 3]]); // nothing is before the first surah
+});
+test('going back a juz is said, and nothing else', () => {
+  const log = [session('2026-01-01', '', { s: 2, a: 1 }, { s: 2, a: 4 })];
+  const at = (place, sessions, more) =>
+    wentBack(new Child(k, learner({ place, ...more }), sessions, [], 0));
+  assert.equal(at({ s: 1, a: 1 }, log), true);
+  assert.equal(at({ s: 1, a: 1 }, log, { direction: 'backwards' }), false);
+  assert.equal(at({ s: 1, a: 2 }, log), false);
+  assert.equal(at({ s: 1, a: 1 }, []), false);
+  assert.equal(at({ s: 2, a: 1 }, log), false);
 });
 test('the week ends today and counts each day', () => {
   const s = (day, at = `${day}T10:00:00Z`) => ({ day, at });

@@ -22,10 +22,12 @@ const query = (q) => ({
   known: list(q.Known),
   due: list(q.Due),
   place: q.Place,
+  back: q.Back,
   used: list(q.Used),
   level: q.Level,
   from: q.From,
-  ...given({ to: q.To, min: q.Min, max: q.Max, best: q.Best }),
+  ...given({ to: q.To, min: q.Min, max: q.Max, short: q.Short, best: q.Best }),
+  ...given({ fewest: q.Fewest, most: q.Most }),
 });
 const passage = (p) => ({
   a: p.A,

@@ -58,6 +58,7 @@ type counter struct {
 	due               []channel
 	dueRules          []recite.RuleID
 	used, letters     sums
+	pos               []int           // words read before each phrase
 	later             []recite.RuleID // rules not taught
 }
 
@@ -73,7 +74,7 @@ func newCounter(x *passage.Index, q *Query) *counter {
 			later = append(later, r)
 		}
 	}
-	k := &counter{x: x, focus: newChannel(x, q.Focus), known: newChannel(x, known), all: newChannel(x, every), later: later, dueRules: q.Due}
+	k := &counter{x: x, focus: newChannel(x, q.Focus), known: newChannel(x, known), all: newChannel(x, every), later: later, dueRules: q.Due, pos: positions(x, q.Back)}
 	for _, r := range q.Due {
 		k.due = append(k.due, newChannel(x, []recite.RuleID{r}))
 	}
@@ -92,7 +93,7 @@ func newCounter(x *passage.Index, q *Query) *counter {
 
 func (k *counter) candidate(a, b int) candidate {
 	c := candidate{
-		at: int(k.x.At[a]), words: int(k.x.At[b+1] - k.x.At[a]), letters: k.letters.between(a, b+1),
+		at: k.pos[a], words: int(k.x.At[b+1] - k.x.At[a]), letters: k.letters.between(a, b+1),
 		focus: k.focus.places(k.x, a, b), whole: k.x.StartsVerse(a), ends: k.x.End[b] != passage.PauseEnd,
 	}
 	if all := k.all.places(k.x, a, b); all > 0 {
@@ -104,6 +105,28 @@ func (k *counter) candidate(a, b int) candidate {
 		}
 	}
 	return c
+}
+
+// positions says of each phrase how many words a child reads before it who reads the whole text,
+// from its beginning, or surah after surah from the last one back.
+func positions(x *passage.Index, back bool) []int {
+	pos := make([]int, x.Len())
+	end, after := x.Len(), 0 // the first phrase after the surah; words read before it
+	for p := x.Len() - 1; p >= 0; p-- {
+		if !back {
+			pos[p] = int(x.At[p])
+			continue
+		}
+		if !x.StartsSurah(p) {
+			continue
+		}
+		for i := p; i < end; i++ {
+			pos[i] = after + int(x.At[i]-x.At[p])
+		}
+		after += int(x.At[end] - x.At[p])
+		end = p
+	}
+	return pos
 }
 
 // passage gathers the figures of one of the best.

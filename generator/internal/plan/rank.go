@@ -14,14 +14,20 @@ type Query struct {
 	Known []recite.RuleID // the rules taught, those of Focus or not
 	Due   []recite.RuleID // the rules due for review, the most overdue first; the first MaxDue count
 	Place int             // the verse (index) where the child is
+	Back  bool            // the child reads surah after surah backwards, each of them forwards
 	From  int             // first and last verse (indices) to look in; To 0 stands for the last of the text
 	To    int
 	Used  [][2]int // phrases, both included, of the passages of the last days
 	Level int      // lessons taught so far: below Beginner, words of few letters come first
 	Min   int      // words of a passage, default 15 to 30
 	Max   int
+	Short int // words down to which a passage may be shortened for its places, default Min
 	Want  int // places of Focus that are enough to practise, default 4
-	Best  int // how many passages are asked for, default 10
+
+	// Fewest and Most places of Focus are aimed at; 0 is no bound.
+	Fewest, Most int
+
+	Best int // how many passages are asked for, default 10
 }
 
 // Defaults of a query, and what its words mean.
@@ -62,7 +68,7 @@ type Passage struct {
 	ByRule   []RuleCount
 	Due      []recite.RuleID // due rules that have a place here
 	Share    int             // places the child can read, Focus among them, of all places, in percent
-	Distance int             // words from the child's place to its beginning; negative before it
+	Distance int             // words read from the child's place to its beginning; negative before it
 	Score    int
 }
 
@@ -75,6 +81,7 @@ type RuleCount struct {
 func (q *Query) defaults(x *passage.Index) {
 	q.Min, q.Max = cmp.Or(q.Min, MinWords), cmp.Or(q.Max, MaxWords)
 	q.Want, q.Best, q.To = cmp.Or(q.Want, Enough), cmp.Or(q.Best, Best), cmp.Or(q.To, len(x.Of)-2)
+	q.Short = min(cmp.Or(q.Short, q.Min), q.Min)
 	q.Due = q.Due[:min(len(q.Due), MaxDue)]
 }
 
@@ -84,14 +91,14 @@ func (q *Query) defaults(x *passage.Index) {
 func rank(x *passage.Index, q Query) Ranking {
 	q.defaults(x)
 	k := newCounter(x, &q)
-	place := int(x.At[x.Of[q.Place]])
+	place := k.pos[x.Of[q.Place]]
 	type weighed struct {
 		a, b, score, focus int
 		used               bool
 	}
 	var all []weighed
 	most, mostFresh := 0, 0
-	candidates(x, int(x.Of[q.From]), int(x.Of[q.To+1])-1, q.Min, q.Max, func(a, b int) {
+	candidates(x, int(x.Of[q.From]), int(x.Of[q.To+1])-1, q.Short, q.Max, func(a, b int) {
 		w := weighed{a: a, b: b, focus: k.focus.places(x, a, b), used: k.used.between(a, b+1) > 0}
 		all = append(all, w)
 		if w.focus > most && !slices.Contains(q.Used, [2]int{a, b}) {

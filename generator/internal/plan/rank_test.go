@@ -61,7 +61,58 @@ func randomQuery(r *rand.Rand) Query {
 		a := r.IntN(x.Len() - 6)
 		q.Used = append(q.Used, [2]int{a, a + r.IntN(6)})
 	}
+	if r.IntN(2) == 0 && len(q.Focus) > 0 {
+		q.Fewest = 1 + r.IntN(16)
+		q.Most = q.Fewest + r.IntN(8)
+		q.Short = 3 + r.IntN(8)
+	}
+	q.Back = r.IntN(3) == 0
 	return q
+}
+
+// inReadingOrder says of each phrase how many words are read before it, by putting the phrases in
+// the order in which they are read.
+func inReadingOrder(x *passage.Index, back bool) []int {
+	surah := func(p int) int { return text().Verses[x.Verse[p]].Surah }
+	order := make([]int, x.Len())
+	for p := range order {
+		order[p] = p
+	}
+	if back {
+		slices.SortStableFunc(order, func(p, q int) int { return surah(q) - surah(p) })
+	}
+	before, n := make([]int, x.Len()), 0
+	for _, p := range order {
+		before[p] = n
+		n += int(x.Words[p])
+	}
+	return before
+}
+
+// TestPositions: surah after surah backwards, each forwards.
+func TestPositions(t *testing.T) {
+	x, tx := index(), text()
+	for _, c := range []struct {
+		surah, ayah int
+		back        bool
+		want        int
+	}{
+		{1, 1, false, 0},
+		{114, 1, true, 0},
+		{113, 1, true, 20}, // An-Nas has 20 words
+		{113, 2, true, 24}, // after the 4 words of 113:1
+		{112, 1, true, 43}, // Al-Falaq has 23
+	} {
+		p := int(x.Of[tx.Find(c.surah, c.ayah)])
+		if got := positions(x, c.back)[p]; got != c.want {
+			t.Errorf("%d:%d, back %v: %d words before it, want %d", c.surah, c.ayah, c.back, got, c.want)
+		}
+	}
+	for _, back := range []bool{false, true} {
+		if got, want := positions(x, back), inReadingOrder(x, back); !slices.Equal(got, want) {
+			t.Errorf("back %v: not the order of reading", back)
+		}
+	}
 }
 
 // brute does what rank promises, passage by passage, from the counts alone: no running sums,
@@ -74,6 +125,7 @@ func brute(x *passage.Index, q Query) Ranking {
 		touches, same bool
 	}
 	var all []one
+	before := inReadingOrder(x, q.Back)
 	for a := int(x.Of[q.From]); a < int(x.Of[q.To+1]); a++ {
 		if a > 0 && x.End[a-1] == passage.Split {
 			continue
@@ -96,7 +148,7 @@ func brute(x *passage.Index, q Query) Ranking {
 		var fit, long []int
 		for _, b := range ends {
 			switch n := words(b); {
-			case n >= q.Min && n <= q.Max, n < q.Min && x.End[b] == passage.SurahEnd && (startsSurah || n*2 >= q.Min):
+			case n >= q.Short && n <= q.Max, n < q.Short && x.End[b] == passage.SurahEnd && (startsSurah || n*2 >= q.Short):
 				fit = append(fit, b)
 			case n > q.Max:
 				long = append(long, b)
@@ -139,7 +191,7 @@ func brute(x *passage.Index, q Query) Ranking {
 			if total > 0 {
 				o.Share = (o.Focus + o.Known) * 100 / total
 			}
-			o.Distance = int(x.At[a] - x.At[x.Of[q.Place]])
+			o.Distance = before[a] - before[x.Of[q.Place]]
 			for _, u := range q.Used {
 				o.touches = o.touches || u[0] <= b && a <= u[1]
 				o.same = o.same || u == [2]int{a, b}
@@ -264,7 +316,16 @@ func TestCoverage(t *testing.T) {
 func BenchmarkRank(b *testing.B) {
 	x := index()
 	q := Query{Focus: []recite.RuleID{recite.NoonIkhfa}, Known: []recite.RuleID{recite.Ghunnah, recite.Qalqalah}, Place: 5672}
-	for b.Loop() {
-		rank(x, q)
+	short := q
+	short.Fewest, short.Most, short.Short = 4, 7, 4
+	for _, c := range []struct {
+		name string
+		q    Query
+	}{{"usual", q}, {"shortened", short}} {
+		b.Run(c.name, func(b *testing.B) {
+			for b.Loop() {
+				rank(x, c.q)
+			}
+		})
 	}
 }

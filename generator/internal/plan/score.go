@@ -6,7 +6,10 @@ package plan
 // the child's place; every 500 words cost a point besides; to begin at the very place is worth 60
 // (120), to begin and to end with a verse 30 and 20. For a beginner long words cost: up to 4 points
 // for every tenth of a letter over three a word. A word over the least length costs 1, and over the
-// most 8 more.
+// most 8 more. Each place short of Fewest costs 10 besides what it would be worth, and each place
+// over Most 60, which is more than any place is worth: lines with the places aimed at come first,
+// and where there are none near, those that come nearest to it. To that end a passage may be
+// shortened; each word under the least length then costs 4.
 func (q *Query) score(c *candidate) int {
 	far := c.at - c.place
 	if far < 0 {
@@ -26,6 +29,13 @@ func (q *Query) score(c *candidate) int {
 	}
 	if c.ends {
 		s += 20
+	}
+	s -= 10 * max(0, q.Fewest-c.focus)
+	if q.Most > 0 {
+		s -= 60 * max(0, c.focus-q.Most)
+	}
+	if q.Short < q.Min {
+		s -= 4 * max(0, q.Min-c.words)
 	}
 	s -= max(0, Beginner-q.Level) * max(0, 100*c.letters/c.words-300) / 10
 	return s - max(0, c.words-q.Min) - 8*max(0, c.words-q.Max)

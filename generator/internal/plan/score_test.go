@@ -60,13 +60,49 @@ func TestScore(t *testing.T) {
 			c.focus, c.share, c.due, c.whole, c.ends, c.words, c.letters = 4, 62, 1, true, true, 18, 72
 		}, 818},
 	} {
-		q := Query{Level: c.level, Min: MinWords, Max: MaxWords, Focus: []recite.RuleID{recite.Qalqalah}}
+		q := Query{Level: c.level, Min: MinWords, Max: MaxWords, Short: MinWords, Focus: []recite.RuleID{recite.Qalqalah}}
 		if c.plain {
 			q.Focus = nil
 		}
 		p := base
 		if c.with(&p); q.score(&p) != c.want {
 			t.Errorf("%s: %d, want %d", c.name, q.score(&p), c.want)
+		}
+	}
+}
+
+// TestScoreOfLoad: the places aimed at and short passages, each sum worked out by hand. At rest are
+// 8 places, 8 to 12 aimed at, in 15 of 15 to 30 words: 460 + 8 × 30 = 700.
+func TestScoreOfLoad(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		focus int
+		words int
+		with  func(*Query)
+		want  int
+	}{
+		{"as few as aimed at", 8, 15, nil, 700},
+		{"as many as aimed at", 12, 15, nil, 700 + 4*6},
+		// 2 places of 30 are not there, and cost 10 besides.
+		{"two too few", 6, 15, nil, 700 - 2*30 - 2*10},
+		// 8 of 30, 6 of 6, less 2 × 60.
+		{"two too many", 14, 15, nil, 460 + 240 + 36 - 120},
+		// 8 of 30, 8 of 6; 8 over 12.
+		{"twenty", 20, 15, nil, 460 + 240 + 48 - 480},
+		{"twenty, no bound above", 20, 15, func(q *Query) { q.Most = 0 }, 460 + 240 + 48},
+		{"six, no bound below", 6, 15, func(q *Query) { q.Fewest = 0 }, 460 + 180},
+		// 9 words under 15.
+		{"six words", 8, 6, nil, 700 - 9*4},
+		{"a surah of six words, nothing to be shortened", 8, 6, func(q *Query) { q.Short = 15 }, 700},
+		{"sixteen words", 8, 16, nil, 700 - 1},
+	} {
+		q := Query{Level: Beginner, Min: MinWords, Max: MaxWords, Short: 4, Fewest: 8, Most: 12, Focus: []recite.RuleID{recite.Qalqalah}}
+		if c.with != nil {
+			c.with(&q)
+		}
+		p := candidate{at: 5000, place: 5000, words: c.words, letters: 3 * c.words, focus: c.focus}
+		if got := q.score(&p); got != c.want {
+			t.Errorf("%s: %d, want %d", c.name, got, c.want)
 		}
 	}
 }

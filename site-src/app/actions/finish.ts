@@ -57,7 +57,7 @@ async function save(d: Draft, r: Result, outcome: Outcome): Promise<boolean> {
   const held = child();
   const plan = held?.learner.id === d.learner ? held : undefined;
   const was = who?.place ?? lines.from;
-  const place = plan ? moved(plan, lines) : (after(c, lines.to) ?? was);
+  const place = plan ? moved(plan, lines) : (after(c, lines.to, who?.direction) ?? was);
   // A rule met for the first time is taught from today on, with the others of its lesson.
   const known = new Set(state.taughtOf(d.learner).map((x) => x.rule));
   const index = c.rules.findIndex((x) => x.id === lines.rule);

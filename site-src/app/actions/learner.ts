@@ -11,14 +11,21 @@ export const LONGEST = 40;
 /** A name as it is kept. */
 export const nameOf = (typed: string) => typed.trim().slice(0, LONGEST);
 
-/** A learner who starts with the last thirtieth of the text. */
-function newLearner(name: string): Learner {
-  const now = new Date().toISOString();
+/** Where a learner begins, and in which direction reading goes on. */
+export type Beginning = Pick<Learner, 'place' | 'direction'>;
+
+/** Reading on from where the last thirtieth of the text begins. */
+export function lastJuz(): Beginning {
   const [s, a] = state.get().catalogue.juz[29] ?? [78, 1];
+  return { place: { s, a } };
+}
+
+function newLearner(name: string, beginning: Beginning): Learner {
+  const now = new Date().toISOString();
   return {
     id: newId(),
     name: nameOf(name),
-    place: { s, a },
+    ...beginning,
     settled: false,
     made: now,
     updated: now,
@@ -32,8 +39,8 @@ export async function choose(id: string) {
 }
 
 /** Keeps a new learner and takes it in hand. */
-export async function add(name: string) {
-  const l = newLearner(name);
+export async function add(name: string, beginning = lastJuz()) {
+  const l = newLearner(name, beginning);
   if (!(await keep(() => store.addLearner(l)))) return;
   await choose(l.id);
   void store.persist();

@@ -3,7 +3,9 @@
 import type { Entry, Learner, Lines, Ref, Taught } from '../types.ts';
 import { type Course, dayNumber } from './course.ts';
 import { type Begun, type Plan, plan, query, type Reader } from './day.ts';
-import { ahead, refOf, verseOf } from './places.ts';
+import { loadOf } from './load.ts';
+import { ahead, placesIn, refOf, verseOf } from './places.ts';
+import { nearest } from './near.ts';
 import { order } from './next.ts';
 import { choose, type Passage, type Ranking } from './rank.ts';
 import {
@@ -13,28 +15,16 @@ import {
   knownDay,
   MuchHelp,
   type Practice,
-  type Readiness,
   ready,
   SomeHelp,
 } from './ready.ts';
 import { review, type Schedule } from './review.ts';
 import { type Query, REST_DAYS } from './score.ts';
+import type { Standing } from './standing.ts';
 import { unitPlaces } from './units.ts';
 
 /** Pages that count as what the child is about to read. */
 export const PAGES = 5;
-
-export type State = 'not-yet' | 'learning' | 'known' | 'due';
-
-/** A unit as it stands with a learner: dates are day numbers, -1 for none. */
-export interface Standing {
-  unit: number;
-  state: State;
-  since: number;
-  known: number;
-  readiness: Readiness | undefined;
-  due: number;
-}
 
 export class Child {
   readonly reader: Reader;
@@ -129,6 +119,9 @@ export class Child {
   get taught(): boolean[] {
     return this.course.units.map((_, i) => this.reader.taught.some((t) => t.unit === i));
   }
+  get backwards(): boolean {
+    return this.learner.direction === 'backwards';
+  }
   get place(): number {
     return verseOf(this.course.x, this.learner.place);
   }
@@ -141,14 +134,24 @@ export class Child {
     return [...new Map(lately.map((p) => [p.join(), p])).values()];
   }
 
+  /** Places aimed at in the next session of a rule. */
+  load(rule: number) {
+    return loadOf(this.learner, this.reader.log.filter((s) => s.rule === rule).length);
+  }
+
   /**
    * The best lines for what the plan says, or for a rule of one's choice; more narrows the search.
+   * Lines for a rule are sought near the child first.
    */
   lines(p: Plan = this.today, more: Partial<Query> = {}): Ranking {
-    return choose(this.course.x, {
+    const q = {
       ...query(this.course.units, p, this.place, this.used()),
+      back: this.backwards,
+      ...(p.rule >= 0 && this.load(p.rule)),
       ...more,
-    });
+    };
+    const whole = p.rule < 0 || q.from !== undefined;
+    return whole ? choose(this.course.x, q) : nearest(this.course, this.learner.place, q);
   }
 
   /** The plan of practising one rule, whatever is on today. */
@@ -157,9 +160,12 @@ export class Child {
     return { ...this.today, unit, rule };
   }
 
-  /** Places of each unit in what the child is about to read, or from one verse to another. */
-  ahead(verses = ahead(this.course.x, this.course.c, this.learner.place, PAGES)): number[] {
-    return unitPlaces(this.course.units, this.course.x.places(...verses));
+  /** Places of each unit in some verses; by default in what the child is about to read. */
+  ahead(verses = this.next()): number[] {
+    return unitPlaces(this.course.units, placesIn(this.course.x, verses));
+  }
+  private next() {
+    return ahead(this.course.x, this.course.c, this.learner.place, PAGES, this.backwards);
   }
 
   standing(unit: number): Standing {

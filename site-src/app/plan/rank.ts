@@ -3,6 +3,7 @@
 // are explained in score.go.
 import { all } from './candidates.ts';
 import { Channel } from './counter.ts';
+import { Order } from './order.ts';
 import type { Phrases } from './phrases.ts';
 import { BEST, div, ENOUGH, MAX, MAX_DUE, MIN, type Query, weights } from './score.ts';
 import { most, search } from './search.ts';
@@ -35,6 +36,8 @@ export interface Ranking {
   least: number;
   how: number;
   passages: Passage[];
+  /** The best lies outside the juz in which the child reads, which has no lines as wanted. */
+  beyond?: boolean;
 }
 
 export function rank(x: Phrases, query: Query): Ranking {
@@ -46,9 +49,11 @@ export function rank(x: Phrases, query: Query): Ranking {
     from: 0,
     to: x.of.length - 2,
     ...query,
+    short: 0,
   };
+  q.short = Math.min(query.short ?? q.min, q.min);
   const focus = new Channel(x, q.focus);
-  const list = all(x, x.of[q.from]!, x.of[q.to + 1]! - 1, q.min, q.max);
+  const list = all(x, x.of[q.from]!, x.of[q.to + 1]! - 1, q.short, q.max);
   const { as, bs } = list;
   const before = usedBefore(x, q.used);
   const same = new Set(q.used.map(([a, b]) => a * x.n + b));
@@ -63,15 +68,15 @@ export function rank(x: Phrases, query: Query): Ranking {
     else if (n.again) [least, how] = [Math.min(n.again, q.want), Again];
     else return { seen: list.n, least, how: Nowhere, passages: [] };
   }
-  const place = x.at[x.of[q.place]!]!;
+  const order = new Order(x, q.place, q.back);
   const passages: Passage[] = [];
   const taken = new Uint8Array(x.n);
-  search(list, focus, weights(x, q, place), least, how === Again ? again : fresh, (i, points) => {
+  search(list, focus, weights(x, q, order), least, how === Again ? again : fresh, (i, points) => {
     const a = as[i]!;
     const b = bs[i]!;
     if (taken.subarray(a, b + 1).includes(1)) return true;
     taken.fill(1, a, b + 1);
-    passages.push(figures(x, q, a, b, points, place));
+    passages.push(figures(x, q, a, b, points, order));
     return passages.length < q.best;
   });
   return { seen: list.n, least, how, passages };
@@ -86,14 +91,7 @@ function usedBefore(x: Phrases, used: [number, number][]): Int32Array {
   return before;
 }
 
-function figures(
-  x: Phrases,
-  q: Query,
-  a: number,
-  b: number,
-  score: number,
-  place: number,
-): Passage {
+function figures(x: Phrases, q: Query, a: number, b: number, score: number, order: Order): Passage {
   const byRule: [number, number][] = [];
   let focus = 0;
   let known = 0;
@@ -120,7 +118,7 @@ function figures(
     byRule,
     due: q.due.slice(0, MAX_DUE).filter((r) => x.count(r, a, b) > 0),
     share: all ? div(100 * (focus + known), all) : 0,
-    distance: x.at[a]! - place,
+    distance: order.on(a),
     score,
   };
 }

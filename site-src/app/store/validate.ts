@@ -81,6 +81,8 @@ const FIELDS: Record<keyof Records, Fields> = {
     updated: time,
     order: optional(listOf(99, id)),
     ready: optional(objectOf({ sessions: upTo(20), days: upTo(20), percent: upTo(100) })),
+    direction: optional(oneOf('forwards', 'backwards')),
+    load: optional(oneOf('few', 'usual', 'many')),
   },
   sessions: { ...entry, marks, stops },
   months: entry,

@@ -9,9 +9,16 @@ export interface Mark extends Place {
 
 export type Outcome = 'alone' | 'some' | 'much';
 
+/** Reading on through the text, or surah after surah backwards, each of them forwards. */
+export type Direction = 'forwards' | 'backwards';
+
+/** How many places a session is to have. */
+export type Load = 'few' | 'usual' | 'many';
+
 /**
- * order is the adult's order of lessons by id, ready what makes a lesson count as known; both
- * absent for the default.
+ * order is the adult's order of lessons by id, ready what makes a lesson count as known, load how
+ * many places a session is to have; direction whether the surah after or before follows a
+ * surah; each absent for the default.
  */
 export interface Learner {
   id: string;
@@ -22,6 +29,8 @@ export interface Learner {
   updated: string;
   order?: string[];
   ready?: { sessions: number; days: number; percent: number };
+  load?: Load;
+  direction?: Direction;
 }
 
 /**

@@ -2,7 +2,8 @@
 import { html, nothing } from 'lit-html';
 import { keep } from '../../actions/keep.ts';
 import { t } from '../../i18n.ts';
-import type { Child, Standing } from '../../plan/child.ts';
+import type { Child } from '../../plan/child.ts';
+import type { Standing } from '../../plan/standing.ts';
 import { CRITERION } from '../../plan/ready.ts';
 import { child } from '../../planner.ts';
 import * as store from '../../store/store.ts';

@@ -15,7 +15,7 @@ const MOST = 7;
 export function nextRule(c: Child) {
   const { units, x, c: cat } = c.course;
   const juz = state.get().ahead;
-  const places = c.ahead(juz ? part(x, cat.juz, juz) : undefined);
+  const places = c.ahead(juz ? [part(x, cat.juz, juz)] : undefined);
   const all = next(units, places, c.taught);
   const proposed = c.reader.order.find((u) => all.some((o) => o.unit === u));
   if (proposed === undefined) return nothing;

@@ -1,9 +1,15 @@
-// The first time: whom we read with. The name may stay empty, and never leaves the device.
-import { html } from 'lit-html';
-import { add, LONGEST } from '../../actions/learner.ts';
+// The first time: whom we read with, and where we begin. The name may stay empty, and never leaves
+// the device.
+import { html, nothing } from 'lit-html';
+import { add, type Beginning, lastJuz, LONGEST } from '../../actions/learner.ts';
 import { t } from '../../i18n.ts';
+import * as state from '../../state.ts';
+import type { State } from '../../state.ts';
+import { placeFields } from '../parts/place.ts';
 
-export const first = () => html`
+const WAYS = ['forwards', 'backwards', 'chosen'] as const;
+
+export const first = (s: State) => html`
   <form class="first" data-t="first" @submit=${begin}>
     <h1 tabindex="-1">${t('first.title')}</h1>
     <p>${t('first.what')}</p>
@@ -18,18 +24,60 @@ export const first = () => html`
         data-t="name"
       />
       <p class="quiet">${t('first.private')}</p>
+      ${where(s)}
       <button class="main" data-t="begin">${t('first.begin')}</button>
-      <p class="quiet">${t('first.place')}</p>
+      <p class="quiet">${t('first.change')}</p>
     </section>
     <p class="quiet">${t('caution')} <a href="about.html">${t('nav.about')}</a></p>
   </form>
 `;
 
+/** A surah by its place among all, from 0; -1 for the last. */
+const surah = (s: State, at: number) => s.catalogue.surahs.at(at)!.la;
+
+function where(s: State) {
+  const { way } = s.beginning;
+  const names = { forwards: surah(s, lastJuz().place.s - 1), backwards: surah(s, -1), chosen: '' };
+  return html`
+    <fieldset class="choice">
+      <legend>${t('first.where')}</legend>
+      <div class="row">
+        ${WAYS.map(
+          (x) =>
+            html`<button
+              type="button"
+              class="chip"
+              data-t="from-${x}"
+              aria-pressed=${x === way}
+              @click=${() => state.set({ beginning: { ...s.beginning, way: x } })}
+            >
+              ${t(`first.${x}`, { surah: names[x] })}
+            </button>`,
+        )}
+      </div>
+    </fieldset>
+    <p class="quiet">${t(`first.what-${way}`)}</p>
+    ${
+      way === 'chosen'
+        ? placeFields(s.catalogue, placeOf(s), (place) => state.set({ beginning: { way, place } }))
+        : nothing
+    }
+  `;
+}
+
+const placeOf = (s: State) => s.beginning.place ?? lastJuz().place;
+
+function beginning(s: State): Beginning {
+  const last = { s: s.catalogue.surahs.length, a: 1 };
+  if (s.beginning.way === 'backwards') return { place: last, direction: 'backwards' };
+  return s.beginning.way === 'chosen' ? { place: placeOf(s) } : lastJuz();
+}
+
 /** Goes on with the learner; the keyboard begins with the heading of what comes in place of this. */
 async function begin(e: SubmitEvent) {
   e.preventDefault();
   const form = e.currentTarget as HTMLFormElement;
-  await add(form.querySelector('input')!.value);
+  await add(form.querySelector('input')!.value, beginning(state.get()));
   if (!form.isConnected)
     document.querySelector<HTMLElement>('.today h1')?.focus({ preventScroll: true });
 }

@@ -17,7 +17,7 @@ function view(s: State) {
   const l = state.learner(s);
   return html`
     <main class="today">
-      <div>${s.closed ? closed(s.closed) : l ? day(s, l) : first()}</div>
+      <div>${s.closed ? closed(s.closed) : l ? day(s, l) : first(s)}</div>
       ${keptLine(s.offline, false)}
     </main>
   `;
