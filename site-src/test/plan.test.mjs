@@ -1,94 +1,15 @@
-// The planner on a text of two short surahs: orders, places, what is joined to a learner.
+// The planner on a text of two short surahs: orders, readiness, what is joined to a learner.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { week } from '../node_modules/.out/app/record/week.js';
 import { Child } from '../node_modules/.out/app/plan/child.js';
-import { course, dayNumber } from '../node_modules/.out/app/plan/course.js';
+import { dayNumber } from '../node_modules/.out/app/plan/course.js';
 import { rulesInOrder } from '../node_modules/.out/app/plan/ladder.js';
 import { mayMove, order } from '../node_modules/.out/app/plan/next.js';
 import { Phrases } from '../node_modules/.out/app/plan/phrases.js';
-import { after, moved, wentBack } from '../node_modules/.out/app/plan/place.js';
-import { ahead } from '../node_modules/.out/app/plan/places.js';
 import { units } from '../node_modules/.out/app/plan/units.js';
 import { reason } from '../node_modules/.out/app/plan/words.js';
-
-const rule = (id, needs = []) => ({ id, name: id, ar: '', family: 'f', needs, counts: [] });
-const rules = [rule('b', ['a']), rule('a'), rule('c'), rule('d', ['b'])];
-const lesson = (id, rules) => ({
-  id,
-  name: id,
-  ar: '',
-  rules,
-  why: 'begins',
-  on: 0,
-  places: 0,
-  look: 0,
-  sign: false,
-});
-const c = {
-  rules,
-  lessons: [lesson('ac', ['a', 'c']), lesson('b', ['b']), lesson('d', ['d'])],
-  surahs: [{ count: 4 }, { count: 4 }],
-  juz: Array.from({ length: 30 }, (_, i) => [i < 29 ? 1 : 2, 1]),
-  pages: [
-    [1, 1],
-    [2, 1],
-  ],
-};
-
-/**
- * Two surahs of four verses of ten words; the second verse of each has a pause after its fourth
- * word.
- */
-function phrases() {
-  const words = [];
-  const end = [];
-  for (let s = 0; s < 2; s++)
-    for (let a = 0; a < 4; a++) {
-      if (a === 1) {
-        words.push(4);
-        end.push(1);
-      }
-      words.push(a === 1 ? 6 : 10);
-      end.push(a === 3 ? 3 : 2);
-    }
-  const n = words.length;
-  const b = new Uint8Array(10 + 3 * n + 4 * (n + 1));
-  b.set([0x53, 0x50, 0x49, 0x32, n, 0, 2, 0, 4, 0]);
-  b.set([...words, ...words.map((w) => 4 * w), ...end], 10);
-  b.fill(1, 14 + 3 * n); // every rule once in every phrase
-  return new Phrases(b);
-}
-const x = phrases();
-const k = course(x, c);
-const learner = (more = {}) => ({
-  id: 'x',
-  name: '',
-  place: { s: 2, a: 1 },
-  settled: true,
-  made: '',
-  updated: '',
-  ...more,
-});
-const session = (day, r, from, to, more = {}) => ({
-  learner: 'x',
-  id: day + r,
-  day,
-  at: `${day}T10:00:00Z`,
-  rule: r,
-  from,
-  to,
-  found: 9,
-  missed: 0,
-  outcome: 'alone',
-  marks: [],
-  stops: [],
-  extra: 0,
-  helped: false,
-  ...more,
-});
-const all = { s: 1, a: 1 };
-const end = { s: 1, a: 4 };
+import { rule, rules, lesson, c, x, k, learner, session, all, end } from './small.mjs';
 
 test('a damaged index is refused', () => {
   for (const b of [
@@ -179,70 +100,6 @@ test('a lesson is known by the criterion, by the adult, and not before', () => {
     ),
     'due',
   );
-});
-test('lines are joined to phrases and back, also within a verse', () => {
-  const one = new Child(k, learner(), [], [], 0);
-  for (const [from, to, want] of [
-    [{ s: 1, a: 1 }, { s: 1, a: 2 }, [0, 2]],
-    [{ s: 1, a: 2, w: 4 }, { s: 1, a: 3 }, [2, 3]],
-    [{ s: 2, a: 1 }, { s: 2, a: 2, w: 3 }, [5, 6]],
-  ]) {
-    const [a, b] = one.phrases({ from, to });
-    assert.deepEqual([a, b], want);
-    assert.deepEqual(one.toLines({ a, b }, 'a'), { rule: 'a', from, to });
-  }
-});
-test('the place moves on over a surah’s end and stays for lines elsewhere', () => {
-  assert.deepEqual(after(c, { s: 1, a: 4 }), { s: 2, a: 1 });
-  assert.deepEqual(after(c, { s: 1, a: 2, w: 3 }), { s: 1, a: 2 });
-  assert.equal(after(c, { s: 2, a: 4 }), undefined);
-  const at = (place, from, to, log = []) =>
-    moved(new Child(k, learner({ place }), log, [], 0), { from, to });
-  assert.deepEqual(at({ s: 2, a: 1 }, { s: 2, a: 1 }, { s: 2, a: 2 }), { s: 2, a: 3 });
-  assert.deepEqual(at({ s: 2, a: 3 }, { s: 2, a: 1 }, { s: 2, a: 2 }), { s: 2, a: 3 });
-  // back a juz at the end
-  assert.deepEqual(at({ s: 2, a: 1 }, { s: 2, a: 3 }, { s: 2, a: 4 }), { s: 1, a: 1 });
-});
-test('backwards, the place moves on within a surah and then to the surah before', () => {
-  assert.deepEqual(after(c, { s: 2, a: 3 }, 'backwards'), { s: 2, a: 4 });
-  assert.deepEqual(after(c, { s: 2, a: 4 }, 'backwards'), { s: 1, a: 1 });
-  assert.deepEqual(after(c, { s: 2, a: 4, w: 3 }, 'backwards'), { s: 2, a: 4 });
-  assert.equal(after(c, { s: 1, a: 4 }, 'backwards'), undefined);
-  const at = (place, from, to) =>
-    moved(new Child(k, learner({ place, direction: 'backwards' }), [], [], 0), { from, to });
-  for (const [name, place, from, to, want] of [
-    ['within a surah', [2, 1], [2, 1], [2, 2], [2, 3]],
-    ['to the surah before', [2, 3], [2, 3], [2, 4], [1, 1]],
-    ['lines of the surah before, on the way', [2, 3], [1, 1], [1, 2], [1, 3]],
-    ['lines already behind', [1, 2], [2, 1], [2, 4], [1, 2]],
-    ['behind in the surah', [1, 3], [1, 1], [1, 2], [1, 3]],
-    ['at the end, from the last surah again', [1, 3], [1, 3], [1, 4], [2, 1]],
-  ]) {
-    const ref = ([s, a]) => ({ s, a });
-    assert.deepEqual(at(ref(place), ref(from), ref(to)), ref(want), name);
-  }
-});
-test('what comes ahead follows the direction', () => {
-  const at = (place, pages, back) => ahead(x, c, place, pages, back);
-  assert.deepEqual(at({ s: 1, a: 3 }, 1), [[2, 3]]);
-  assert.deepEqual(at({ s: 1, a: 3 }, 2), [[2, 7]]);
-  assert.deepEqual(at({ s: 2, a: 2 }, 2), [[0, 7]]); // near the end the last two pages
-  assert.deepEqual(at({ s: 2, a: 2 }, 1, true), [[5, 7]]);
-  assert.deepEqual(at({ s: 2, a: 2 }, 2, true), [
-    [5, 7],
-    [0, 3],
-  ]);
-  assert.deepEqual(at({ s: 1, a: 3 }, 2, true), [[2, 3]]); // nothing is before the first surah
-});
-test('going back a juz is said, and nothing else', () => {
-  const log = [session('2026-01-01', '', { s: 2, a: 1 }, { s: 2, a: 4 })];
-  const at = (place, sessions, more) =>
-    wentBack(new Child(k, learner({ place, ...more }), sessions, [], 0));
-  assert.equal(at({ s: 1, a: 1 }, log), true);
-  assert.equal(at({ s: 1, a: 1 }, log, { direction: 'backwards' }), false);
-  assert.equal(at({ s: 1, a: 2 }, log), false);
-  assert.equal(at({ s: 1, a: 1 }, []), false);
-  assert.equal(at({ s: 2, a: 1 }, log), false);
 });
 test('the week ends today and counts each day', () => {
   const s = (day, at = `${day}T10:00:00Z`) => ({ day, at });

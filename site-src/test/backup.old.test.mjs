@@ -1,0 +1,154 @@
+// Backup files of earlier versions and those saved without the app, and what reading back adds.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { test } from 'node:test';
+import {
+  additions,
+  BackupError,
+  LARGEST,
+  parse,
+  write,
+} from '../node_modules/.out/app/record/backup.js';
+
+import { t, learner, session, taught, records, none, file } from './records.mjs';
+
+// The file was saved by the first release, with two sessions on words whose letters are now counted
+// otherwise.
+test('a file of version 1 keeps the meaning of its marks', () => {
+  const old = readFileSync(new URL('data/backup-1.json', import.meta.url), 'utf8');
+  const was = JSON.parse(old);
+  const now = parse(old);
+  assert.deepEqual(now.learners, was.learners);
+  assert.deepEqual(now.taught, was.taught);
+  const marks = (list, rule) => list.find((s) => s.rule === rule).marks;
+  assert.deepEqual(marks(was.sessions, 'madd-badal'), [
+    { v: 0, w: 0, l: 3, count: 2 },
+    { v: 0, w: 0, l: 5, count: 0 },
+  ]);
+  assert.deepEqual(marks(now.sessions, 'madd-badal'), [
+    { v: 0, w: 0, l: 4, count: 2 },
+    { v: 0, w: 0, l: 6, count: 0 },
+  ]); // the alif, the ra
+  assert.deepEqual(marks(was.sessions, 'heavy-letter'), [
+    { v: 0, w: 1, l: 5, count: 0 },
+    { v: 0, w: 1, l: 4, count: 0 },
+  ]);
+  assert.deepEqual(marks(now.sessions, 'heavy-letter'), [
+    { v: 0, w: 1, l: 6, count: 0 },
+    { v: 0, w: 1, l: 4, count: 0 },
+  ]); // the kha, the hamza
+  const again = parse(write(now, t));
+  assert.deepEqual(again, now); // saved anew, it is of the latest version and is not moved twice
+});
+
+/** A file as offline/rescue.ts writes it. */
+const rescued = (patch) =>
+  JSON.stringify({
+    format: 'sutur-backup',
+    v: 4,
+    saved: t,
+    unchecked: true,
+    ...none,
+    ...records,
+    ...patch,
+  });
+const long = '1970-01-01T00:00:00.000Z';
+
+test('a file saved unchecked: what is damaged is set aside, the rest is read', () => {
+  const bad = { ...session, id: 's2', from: { s: 78, a: 99 } };
+  const worse = { ...taught, rule: 'x y' };
+  const got = parse(rescued({ sessions: [bad, session, null], taught: [worse, taught] }));
+  assert.deepEqual(got, {
+    ...records,
+    damaged: [
+      { table: 'sessions', record: bad },
+      { table: 'sessions', record: null },
+      { table: 'taught', record: worse },
+    ],
+  });
+  assert.deepEqual(additions(none, got), got);
+  assert.deepEqual(additions(got, got), none); // what is set aside already is not set aside again
+});
+
+test('a file saved unchecked: unknown fields go, as when a backup is saved', () => {
+  assert.deepEqual(parse(rescued({ sessions: [{ ...session, later: 1 }] })), records);
+});
+
+test('a file saved unchecked: of a damaged learner goes on what is whole, and never over that of the device', () => {
+  const bad = { ...learner, place: { s: 115, a: 1 }, updated: '2027-01-01T00:00:00.000Z' };
+  const got = parse(rescued({ learners: [bad] }));
+  assert.deepEqual(got.learners, [{ ...learner, place: { s: 78, a: 1 }, updated: long }]);
+  assert.deepEqual(got.damaged, [{ table: 'learners', record: bad }]);
+  assert.deepEqual(additions(records, got), { ...none, damaged: got.damaged });
+});
+
+test('a file saved unchecked: what belongs to a lost learner leads to one without a name', () => {
+  for (const learners of [[], [null], [{ ...learner, id: 7 }]]) {
+    const got = parse(rescued({ learners }));
+    assert.deepEqual(
+      got.learners.map((l) => [l.id, l.name, l.updated]),
+      [['a1', '', long]],
+    );
+    assert.deepEqual([got.sessions, got.taught], [[session], [taught]]);
+    assert.equal(got.damaged.length, learners.length);
+  }
+});
+
+for (const [name, text, code] of [
+  ['cut off', rescued().slice(0, -9), 'not-json'],
+  ['without a table', rescued({ taught: undefined }), 'damaged'],
+  ['with a table that is no list', rescued({ sessions: {} }), 'damaged'],
+  ['of a later version', rescued({ v: 5 }), 'newer'],
+  ['that only seems to be one', rescued({ unchecked: 'true', sessions: [null] }), 'damaged'],
+])
+  test(`refuses a file saved unchecked ${name}`, () =>
+    assert.throws(
+      () => parse(text),
+      (e) => e instanceof BackupError && e.code === code,
+    ));
+
+test('a file saved unchecked by version 1 keeps the meaning of its marks', () => {
+  const old = JSON.parse(readFileSync(new URL('data/backup-1.json', import.meta.url), 'utf8'));
+  const got = parse(
+    JSON.stringify({
+      ...old,
+      unchecked: true,
+      sessions: [...old.sessions, { ...old.sessions[0], id: '' }],
+    }),
+  );
+  assert.deepEqual([got.sessions, got.damaged.length], [parse(JSON.stringify(old)).sessions, 1]);
+});
+
+test('files of earlier versions are read', () => {
+  for (const v of [2, 3]) assert.deepEqual(parse(file({ v })), records);
+});
+
+test('a record of twenty years can be read back', () => {
+  const marks = Array.from({ length: 40 }, (_, i) => ({ v: 3, w: i, l: 2, count: 2 }));
+  const text = write({ ...records, sessions: Array(20_000).fill({ ...session, marks }) }, t);
+  assert.ok(Buffer.byteLength(text) < LARGEST);
+});
+
+test('reading back adds everything once', () => {
+  assert.deepEqual(additions(none, records), records);
+  assert.deepEqual(additions(records, records), none);
+});
+
+test('the later learner stays', () => {
+  const later = { ...learner, name: 'Demo two', updated: '2026-04-01T10:00:00.000Z' };
+  assert.deepEqual(additions(records, { ...records, learners: [later] }).learners, [later]);
+  assert.deepEqual(additions({ ...records, learners: [later] }, records).learners, []);
+});
+
+test('the earlier date of a rule stays, and known is not lost', () => {
+  const early = { ...taught, since: '2026-01-05', known: '' };
+  const known = { ...taught, known: '2026-03-09' };
+  assert.deepEqual(
+    additions({ ...records, taught: [known] }, { ...records, taught: [early] }).taught,
+    [{ ...taught, since: '2026-01-05', known: '2026-03-09' }],
+  );
+  assert.deepEqual(
+    additions({ ...records, taught: [early] }, { ...records, taught: [known] }).taught,
+    [{ ...taught, since: '2026-01-05', known: '2026-03-09' }],
+  );
+});
