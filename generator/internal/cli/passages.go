@@ -25,6 +25,8 @@ func runPassages(e *env, args []string) error {
 	near := fs.String("near", "1:1", "where the child is, `REF`")
 	in := fs.String("in", "", "look only there, `REF` or juz N or page N")
 	words := fs.String("words", "15-30", "words of a passage, `MIN-MAX`")
+	places := fs.String("places", "", "places aimed at, `MIN-MAX`; lines get as short as that takes")
+	fs.BoolVar(&q.Back, "back", false, "the child reads surah after surah backwards")
 	best := fs.Int("best", plan.Best, "how many, `N`")
 	asJSON := fs.Bool("json", false, "")
 	rest, err := parse(fs, args)
@@ -40,6 +42,12 @@ func runPassages(e *env, args []string) error {
 	}
 	if err := readQuery(text, &q, *near, *in, *words, *best); err != nil {
 		return err
+	}
+	if *places != "" {
+		if q.Fewest, q.Most, err = span(*places); err != nil {
+			return usagef("passages: --places %s, such as 4-7", err)
+		}
+		q.Short = min(shortest, q.Min)
 	}
 	x := build.Index(text)
 	q.Level = len(q.Known)
@@ -81,17 +89,27 @@ func readQuery(t *mushaf.Text, q *plan.Query, near, in, words string, best int) 
 			return usagef("passages: --in %s", err)
 		}
 	}
-	from, to, ok := strings.Cut(words, "-")
-	var err1, err2 error
-	q.Min, err1 = strconv.Atoi(from)
-	q.Max, err2 = strconv.Atoi(to)
-	if !ok || err1 != nil || err2 != nil || q.Min < 1 || q.Max < q.Min || q.Max > 200 {
-		return usagef("passages: --words %q; accepted are two numbers of words from 1 to 200, such as 15-30", words)
+	if q.Min, q.Max, err = span(words); err != nil {
+		return usagef("passages: --words %s, such as 15-30", err)
 	}
 	if q.Best = best; best < 1 || best > 1000 {
 		return usagef("passages: --best %d; accepted are 1 to 1000", best)
 	}
 	return nil
+}
+
+// shortest is how many words lines are shortened to for their places, as in the browser.
+const shortest = 4
+
+// span reads MIN-MAX.
+func span(s string) (least, most int, err error) {
+	from, to, ok := strings.Cut(s, "-")
+	least, err1 := strconv.Atoi(from)
+	most, err2 := strconv.Atoi(to)
+	if !ok || err1 != nil || err2 != nil || least < 1 || most < least || most > 200 {
+		return 0, 0, fmt.Errorf("%q; accepted are two numbers from 1 to 200", s)
+	}
+	return least, most, nil
 }
 
 // within reads "juz N", "page N" or verses.

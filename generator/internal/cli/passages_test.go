@@ -58,6 +58,9 @@ func TestPassagesElsewhere(t *testing.T) {
 		{"--focus imalah --in juz30", "there is no place of it there; look elsewhere"},
 		{"--focus qalqalah --in 112-114 --best 1", " 1. 112:1-4  15 words"},
 		{"--near 2:255 --in page42 --best 1", " 1. 2:25"},
+		{"--focus madd-tabii --near 78:1 --in 78:24 --places 4-7", " 1. 78:24  6 words"}, // shortened
+		{"--focus madd-tabii --near 113:1 --back --best 1", " 1. 113:"},
+		{"--focus madd-tabii --near 113:1 --back --in 112 --best 1", "29 words after the child's place"}, // 23 of Al-Falaq, 6 of 112:1-2
 		{"--near 114:1 --known ghunnah --due ghunnah --best 1", "for review: ghunnah"},
 	} {
 		t.Run(c.args, func(t *testing.T) {
@@ -77,6 +80,8 @@ func TestPassagesRefused(t *testing.T) {
 		{"--in pageX", "accepted are page 1 to page 604"},
 		{"--words 30", "such as 15-30"},
 		{"--words 30-15", "such as 15-30"},
+		{"--places 4", "such as 4-7"},
+		{"--places 7-4", "such as 4-7"},
 		{"--best 0", "accepted are 1 to 1000"},
 		{"78:1", "one argument too many"},
 	} {
