@@ -7,6 +7,7 @@ import { next, type Option } from '../../plan/next.ts';
 import { part } from '../../plan/places.ts';
 import { reason } from '../../plan/words.ts';
 import * as state from '../../state.ts';
+import { withTerm } from '../parts/term.ts';
 import { called } from '../parts/words.ts';
 
 /** Bars shown. */
@@ -23,7 +24,7 @@ export function nextRule(c: Child) {
   return html`
     <section class="card" data-t="next">
       <h2>${t('next.title')}</h2>
-      <p><b>${units[proposed]!.name}</b>: ${why}</p>
+      <p><b>${units[proposed]!.name}</b>: ${withTerm(why)}</p>
       ${learning(c)}
       <label for="ahead">${t('next.where')}</label>
       ${whereField(juz, cat.juz.length)}

@@ -13,6 +13,7 @@ import { linesName } from '../../text/names.ts';
 import type { Catalogue, Entry, Rule } from '../../types.ts';
 import { lessonPath } from '../parts/lesson.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
+import { withTerm } from '../parts/term.ts';
 import { arabic } from '../parts/words.ts';
 import { move, moves, setState, STATES } from './change.ts';
 import { progress } from './criterion.ts';
@@ -53,7 +54,7 @@ function inside(c: Child, s: Standing, unit: Unit, at: number) {
     ${needs(c, s, unit)}
     <p class="quiet">
       ${t('rules.place', { n: at + 1 })}
-      ${c.learner.order ? t('plan.your-order') : reason(c.course.c, s.unit)}
+      ${withTerm(c.learner.order ? t('plan.your-order') : reason(c.course.c, s.unit))}
     </p>
     ${s.state === 'learning' ? progress(c, s) : nothing} ${due(s)}
     <div class="row">

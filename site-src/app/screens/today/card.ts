@@ -18,6 +18,7 @@ import { linesName } from '../../text/names.ts';
 import type { Lines, Rule } from '../../types.ts';
 import { lessonPath } from '../parts/lesson.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
+import { term, withTerm } from '../parts/term.ts';
 import { called } from '../parts/words.ts';
 import type { Screen } from '../screen.ts';
 import { why } from './why.ts';
@@ -87,7 +88,8 @@ function cardOf(c: Child, next: Next) {
       <h2 class=${rule ? 'inked' : nothing} .style=${rule ? pencil(rule.family) : ''}>
         ${rule ? swatch(rule.family) : nothing}${t(`today.card.${kind}`, names)}
       </h2>
-      <p data-t="why">${why(c)}</p>
+      <p data-t="why">${withTerm(why(c))}</p>
+      ${todo === Teach && rule ? html`<p>${term(rule.name, t('today.meaning'))}</p>` : nothing}
       <a class="button main" href=${lesson ?? to} data-t="start">${t(`today.button.${kind}`)}</a>
       ${lesson ? html`<p><a href=${to} data-t="start-lines">${t('today.after-lesson')}</a></p>` : nothing}
       <p class="quiet" data-t="where">${where(c, next)}</p>
@@ -111,7 +113,7 @@ function because(c: Child, { rule, found }: Next) {
     <details class="plan-why opens" data-t="because">
       <summary>${t('plan.because')}</summary>
       <ul>
-        ${reasons.filter(Boolean).map((x) => html`<li>${x}</li>`)}
+        ${reasons.filter(Boolean).map((x) => html`<li>${withTerm(x)}</li>`)}
       </ul>
       <p>
         <a href="#/lines${rule ? `?rule=${rule.id}` : ''}" data-t="other-lines"

@@ -6,6 +6,7 @@ import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import { placeFields } from '../parts/place.ts';
+import { withTerm } from '../parts/term.ts';
 
 const WAYS = ['forwards', 'backwards', 'chosen'] as const;
 
@@ -56,7 +57,7 @@ function where(s: State) {
         )}
       </div>
     </fieldset>
-    <p class="quiet">${t(`first.what-${way}`)}</p>
+    <p class="quiet">${withTerm(t(`first.what-${way}`))}</p>
     ${
       way === 'chosen'
         ? placeFields(s.catalogue, placeOf(s), (place) => state.set({ beginning: { way, place } }))
