@@ -6,6 +6,7 @@ import (
 	"image/color"
 	"slices"
 	"testing"
+	"time"
 
 	"sutur/generator/internal/engine"
 	"sutur/generator/internal/mushaf"
@@ -17,8 +18,7 @@ import (
 func (p *page) inColour(what, word string, ends []int, want map[int]color.RGBA) (*image.RGBA, []box) {
 	p.t.Helper()
 	ink := p.colour("var(--ink)")
-	boxes := p.boxes(word, ends)
-	im := p.settled()
+	im, boxes := p.atRest(word, ends)
 	for i, b := range boxes {
 		// At its edges a letter runs into the next.
 		r := b.inset(min(1.5, (b.R-b.L)/5)).pixels()
@@ -43,6 +43,22 @@ func (p *page) inColour(what, word string, ends []int, want map[int]color.RGBA) 
 	}
 	picture(p.t, fmt.Sprintf("%s-%s", what, p.engine), im)
 	return im, boxes
+}
+
+// atRest is a picture of the page, and where the parts of a word are in it: a page may still move
+// when it is first asked, as one that opens at a heading does.
+func (p *page) atRest(word string, ends []int) (*image.RGBA, []box) {
+	p.t.Helper()
+	for deadline := time.Now().Add(patience); ; {
+		before := p.boxes(word, ends)
+		im := p.settled()
+		if after := p.boxes(word, ends); slices.Equal(before, after) {
+			return im, after
+		}
+		if time.Now().After(deadline) {
+			p.t.Fatalf("%s does not come to rest\n%s", word, p.describe())
+		}
+	}
 }
 
 // oneMark is a letter to be marked, by rule and reference; letters and words count from 0.

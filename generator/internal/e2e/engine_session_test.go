@@ -65,6 +65,8 @@ func TestLessonColours(t *testing.T) {
 		p.open(s.address + "lessons/" + rule + ".html#examples-to-read-together")
 		p.wait("the examples", visible(".verses figure"))
 		p.wait("coloured letters", fmt.Sprintf(`CSS.highlights.get("f-%s")?.size > 0`, family))
+		// In a font of the device's own, letters would reach into their neighbours.
+		p.wait("the reading font", `[...document.fonts].some(f => f.status === "loaded") && [...document.fonts].every(f => f.status !== "loading")`)
 		// The word is cut in up to three: before the coloured letters, these, and after.
 		ends := eval[[]int](p, fmt.Sprintf(`(() => {
 			for (const r of CSS.highlights.get("f-%s")) {
