@@ -5,7 +5,7 @@ import { explainTerm, termPath } from '../../actions/terms.ts';
 /** A term of the glossary by its name there; words are what is written. */
 export function term(name: string, words: string) {
   const open = (e: MouseEvent) => {
-    if (e.ctrlKey || e.metaKey || e.shiftKey) return; // as any link
+    if (e.ctrlKey || e.metaKey || e.shiftKey) return; // into a tab of its own
     e.preventDefault();
     void explainTerm(name);
   };
