@@ -2,6 +2,7 @@
 // project's rules.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { event as ev } from './event.mjs';
 import { details, detail, rule as known } from './rules.mjs';
 import { check } from '../node_modules/.out/app/marking/check.js';
 import { Stops } from '../node_modules/.out/app/text/stops.js';
@@ -10,19 +11,6 @@ const word = (n, pause = 0) => ({
   text: 'x'.repeat(n),
   pause,
   letters: Array.from({ length: n }, (_, i) => ({ rune: 0, from: i, to: i + 1, marks: [] })),
-});
-const ev = (w, l, more = {}) => ({
-  w,
-  l,
-  rule: 0,
-  count: 0,
-  when: 0,
-  before: false,
-  unwritten: false,
-  detail: 0,
-  cw: 0,
-  cl: -1,
-  ...more,
 });
 const verse = (a, events, words = [word(5), word(5, 0x6da), word(5)]) => ({
   s: 1,

@@ -6,18 +6,8 @@ import { Again, AsWanted } from '../node_modules/.out/app/plan/rank.js';
 import { ENOUGH, REST_DAYS } from '../node_modules/.out/app/plan/score.js';
 import { FIVE, play, weeks } from './course.mjs';
 import { catalogue, courseOf } from './site.mjs';
+import { lesson } from './small.mjs';
 
-const lesson = (id, rules) => ({
-  id,
-  name: id,
-  ar: '',
-  rules,
-  why: 'begins',
-  on: 0,
-  places: 0,
-  look: 0,
-  sign: false,
-});
 const apart = catalogue.lessons.flatMap((l) => l.rules.map((r) => lesson(r, [r])));
 const together = [
   ['sun-lam', 'moon-lam'],

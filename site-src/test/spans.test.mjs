@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
+import { event } from './event.mjs';
 import { places, written } from '../node_modules/.out/app/marking/check.js';
 import { familyLook, inked, spanOf } from '../node_modules/.out/app/marking/spans.js';
 import { marks, notes } from '../node_modules/.out/app/paper/marks.js';
@@ -81,19 +82,8 @@ test('where spans meet, the first is shown', () => {
   assert.deepEqual(inked(w, []), { ranges: [], again: [], shapes: [] });
 });
 
-const event = (l, rule, more = {}) => ({
-  w: 0,
-  l,
-  rule,
-  count: 0,
-  when: 0,
-  before: false,
-  unwritten: false,
-  detail: 0,
-  cw: 0,
-  cl: -1,
-  ...more,
-});
+/** An event of a rule at a letter of the first word. */
+const ruled = (l, rule, more = {}) => event(0, l, { rule, ...more });
 
 test('places come in the order of the rules, the screen and the sheet from one list', () => {
   const w = among((x, l) => l > 1);
@@ -103,11 +93,11 @@ test('places come in the order of the rules, the screen and the sheet from one l
       a: 1,
       words: [w],
       events: [
-        event(0, 7),
-        event(1, 3),
-        event(1, 7),
-        event(2, 3, { unwritten: true }),
-        event(0, 5),
+        ruled(0, 7),
+        ruled(1, 3),
+        ruled(1, 7),
+        ruled(2, 3, { unwritten: true }),
+        ruled(0, 5),
       ],
     },
   ];
@@ -154,7 +144,7 @@ test('a small letter shares the note of the one it stands over', () => {
   const over = (x, l) => l > 0 && standsOver(x, l) && !standsOver(x, l - 1);
   const w = among(over);
   const l = at(w, over);
-  const hits = [event(l, 1), event(l - 1, 2)].map((e) => ({ v: 0, e }));
+  const hits = [ruled(l, 1), ruled(l - 1, 2)].map((e) => ({ v: 0, e }));
   assert.deepEqual(
     notes(w, hits, (e) => e.rule, new Map()),
     [{ l: l - 1, counts: [2, 1], keys: [] }],

@@ -58,10 +58,13 @@ func (p *page) withAxe() {
 	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: string(src)})
 }
 
-func (p *page) scheme(value string) {
+// prefer emulates what the reader has asked of the device: a media feature and its value.
+func (p *page) prefer(name, value string) {
 	p.t.Helper()
-	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: value}}})
+	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: name, Value: value}}})
 }
+
+func (p *page) scheme(value string) { p.t.Helper(); p.prefer("prefers-color-scheme", value) }
 
 // TestAxePages: no violation on any page that is read, light and dark.
 func TestAxePages(t *testing.T) {

@@ -18,10 +18,7 @@ import (
 const opened = `[...document.querySelectorAll(".part[open] > summary h2")].map(h => h.id)`
 
 // motion emulates whether the reader has asked for less motion.
-func (p *page) motion(value string) {
-	p.t.Helper()
-	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-reduced-motion", Value: value}}})
-}
+func (p *page) motion(value string) { p.t.Helper(); p.prefer("prefers-reduced-motion", value) }
 
 // TestFirstMinute measures the first minute of every lesson on a phone, with the way back to
 // today's lines above it: one screen and a half at most, one large word with a letter in colour,

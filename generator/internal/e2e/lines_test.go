@@ -110,16 +110,14 @@ func (p *page) clickOn(selector string) {
 		globalThis.aim = { state: "nothing", e, at: e.getBoundingClientRect().top };
 		return then;
 	})()`, selector)
-	deadline, state, flings := time.Now().Add(patience), "not at rest, or under something else", 0
+	deadline, state := time.Now().Add(patience), "not at rest, or under something else"
 	for time.Now().Before(deadline) {
 		if at := eval[[]float64](p, aim); len(at) == 2 {
 			p.press(at[0], at[1])
-			if state = p.landed(time.Now().Add(patience / 4)); state == "clicked" {
+			if state = p.landed(deadline); state == "clicked" {
 				return
 			}
-			// A finger put down right after a stroke stops the page's own motion, and is no click:
-			// once, a press may come to nothing.
-			if flings++; state != "beside" && flings > 1 {
+			if state != "beside" {
 				break
 			}
 		}

@@ -7,7 +7,6 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 )
 
@@ -94,7 +93,7 @@ func (p *page) photo(name string) {
 		p.t.Fatal(err)
 	}
 	for _, theme := range []string{"dark", "light"} {
-		call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: theme}}})
+		p.scheme(theme)
 		png, err := chromedp.Run(p.ctx, chromedp.CaptureScreenshot())
 		if err == nil {
 			err = os.WriteFile(filepath.Join(dir, name+"-"+theme+".png"), png, 0o644)
