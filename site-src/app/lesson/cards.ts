@@ -1,5 +1,7 @@
 // Examples stand in a row that scrolls sideways, one at a time. Keys and two buttons turn them; a
 // finger needs neither.
+import { scrolling } from '../motion.ts';
+
 export function cards(): void {
   document.querySelectorAll<HTMLElement>('.verses').forEach(turnable);
 }
@@ -8,7 +10,7 @@ function turnable(row: HTMLElement) {
   const all = [...row.querySelectorAll<HTMLElement>('figure')];
   if (all.length < 2) return;
   const go = (i: number) =>
-    row.scrollTo({ left: all[clamp(i)]!.offsetLeft - all[0]!.offsetLeft, behavior: behavior() });
+    row.scrollTo({ left: all[clamp(i)]!.offsetLeft - all[0]!.offsetLeft, behavior: scrolling() });
   const clamp = (i: number) => Math.min(all.length - 1, Math.max(0, i));
   row.addEventListener('keydown', (e) => {
     if (e.target !== row || e.altKey || e.ctrlKey || e.metaKey) return;
@@ -54,6 +56,3 @@ function now(row: HTMLElement, all: HTMLElement[]): number {
   const off = all.map((f) => Math.abs(f.offsetLeft - all[0]!.offsetLeft - row.scrollLeft));
   return off.indexOf(Math.min(...off));
 }
-
-const behavior = (): ScrollBehavior =>
-  matchMedia('(prefers-reduced-motion: reduce)').matches ? 'instant' : 'smooth';

@@ -8,6 +8,7 @@ import * as store from '../../store/store.ts';
 import { choices } from '../../text/counts.ts';
 import { verses } from '../../text/data.ts';
 import type { Settings } from '../../types.ts';
+import { chips } from '../parts/chips.ts';
 
 /** Puts settings of the device into effect and keeps them. */
 export function change(patch: Partial<Settings>) {
@@ -43,24 +44,11 @@ const slider = (s: State, key: 'size' | 'spacing', min: number, max: number) => 
   />
 `;
 
-const pick = <K extends 'theme' | 'madd' | 'arid'>(s: State, key: K, values: Settings[K][]) => html`
-  <fieldset class="choice">
-    <legend>${t(`looks.${key}`)}</legend>
-    <div class="row">
-      ${values.map(
-        (v) =>
-          html`<button
-            class="chip"
-            data-t="${key}-${v}"
-            aria-pressed=${s.settings[key] === v}
-            @click=${() => change({ [key]: v })}
-          >
-            ${typeof v === 'number' ? v : t(`looks.theme.${v as Settings['theme']}`)}
-          </button>`,
-      )}
-    </div>
-  </fieldset>
-`;
+const pick = <K extends 'theme' | 'madd' | 'arid'>(s: State, key: K, values: Settings[K][]) => {
+  const words = (v: Settings[K]) =>
+    typeof v === 'number' ? String(v) : t(`looks.theme.${v as Settings['theme']}`);
+  return chips(t(`looks.${key}`), key, values, s.settings[key], words, (v) => change({ [key]: v }));
+};
 
 /** The first verse of all, so that size and spacing are seen as they change. */
 const preview = ({ sample }: State) =>

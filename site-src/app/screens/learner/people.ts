@@ -8,6 +8,7 @@ import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import * as store from '../../store/store.ts';
 import type { Learner } from '../../types.ts';
+import { chips } from '../parts/chips.ts';
 import { called } from '../parts/words.ts';
 
 /** now is the learner who is reading, if there is one. */
@@ -37,24 +38,11 @@ const nobody = () => html`
   </section>
 `;
 
-const who = (all: Learner[], now: Learner) => html`
-  <fieldset class="choice">
-    <legend>${t('people.who')}</legend>
-    <div class="row">
-      ${all.map(
-        (l) =>
-          html`<button
-            class="chip"
-            data-t="learner-${l.id}"
-            aria-pressed=${l.id === now.id}
-            @click=${() => void choose(l.id)}
-          >
-            ${called(l)}
-          </button>`,
-      )}
-    </div>
-  </fieldset>
-`;
+function who(all: Learner[], now: Learner) {
+  const words = (id: string) => called(all.find((l) => l.id === id));
+  const ids = all.map((l) => l.id);
+  return chips(t('people.who'), 'learner', ids, now.id, words, (id) => void choose(id));
+}
 
 function nameField(l: Learner) {
   const rename = ({ target }: Event) => {

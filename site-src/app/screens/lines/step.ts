@@ -1,4 +1,5 @@
 // Steps of a session. A new one begins at its head: the eye and the focus go to the task line.
+import { scrolling } from '../../motion.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Phase } from '../../types.ts';
 
@@ -7,8 +8,7 @@ export const toHead = () =>
   requestAnimationFrame(() => {
     const task = document.querySelector<HTMLElement>('[data-t=task]');
     if (!task) return;
-    const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
-    scrollTo({ top: 0, behavior: still ? 'auto' : 'smooth' });
+    scrollTo({ top: 0, behavior: scrolling() });
     task.focus({ preventScroll: true });
   });
 

@@ -16,6 +16,7 @@ import { rulesInOrder } from '../../plan/ladder.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import type { Catalogue } from '../../types.ts';
+import { chips } from '../parts/chips.ts';
 import { pencilPanel } from '../parts/pencils.ts';
 import { change } from './printing.ts';
 import { where } from './where.ts';
@@ -24,10 +25,10 @@ export function form(s: State, o: Options) {
   const child = state.learner(s)?.name;
   return html`
     <form class="card print-form" @submit=${(e: Event) => e.preventDefault()}>
-      ${chips(o, 'kind', KINDS, (x) => `print.kind.${x}`)}
+      ${pick(o, 'kind', KINDS, (x) => `print.kind.${x}`)}
       ${hasLines(o) ? linesFields(s.catalogue, o) : nothing}
-      ${chips(o, 'paper', PAPERS, (x) => `print.paper.${x}`)}
-      ${chips(o, 'turn', TURNS, (x) => `print.turn.${x}`)} ${child ? nameField(o, child) : nothing}
+      ${pick(o, 'paper', PAPERS, (x) => `print.paper.${x}`)}
+      ${pick(o, 'turn', TURNS, (x) => `print.turn.${x}`)} ${child ? nameField(o, child) : nothing}
       <details data-t="print-pencils">
         <summary>${t('pencils.title')}</summary>
         ${pencilPanel(s)}
@@ -36,31 +37,21 @@ export function form(s: State, o: Options) {
   `;
 }
 
-/** One of a few, each a button. */
-const chips = <K extends 'kind' | 'show' | 'paper' | 'turn'>(
+/** One of a few for an option. */
+const pick = <K extends 'kind' | 'show' | 'paper' | 'turn'>(
   o: Options,
   key: K,
   list: readonly Options[K][],
   label: (x: Options[K]) => Key,
-) => html`
-  <fieldset class="choice">
-    <legend>${t(`print.${key}`)}</legend>
-    <div class="row">
-      ${list.map(
-        (x) =>
-          html`<button
-            type="button"
-            class="chip"
-            data-t="${key}-${x}"
-            aria-pressed=${o[key] === x}
-            @click=${() => change({ [key]: x })}
-          >
-            ${t(label(x))}
-          </button>`,
-      )}
-    </div>
-  </fieldset>
-`;
+) =>
+  chips(
+    t(`print.${key}`),
+    key,
+    list,
+    o[key],
+    (x) => t(label(x)),
+    (x) => change({ [key]: x }),
+  );
 
 /** What only sheets with lines of the text have. */
 const linesFields = (c: Catalogue, o: Options) => html`
@@ -68,7 +59,7 @@ const linesFields = (c: Catalogue, o: Options) => html`
   ${
     o.kind === 'practice'
       ? nothing
-      : chips(o, 'show', o.rule ? SHOWS : SHOWS.slice(1), (x) => `print.show.${x}`)
+      : pick(o, 'show', o.rule ? SHOWS : SHOWS.slice(1), (x) => `print.show.${x}`)
   }
   ${sizeField(o)}
 `;

@@ -4,6 +4,7 @@ import { type Key, t } from '../../i18n.ts';
 import { number, type Options } from '../../paper/options.ts';
 import { part, type Part, partAt, partCount, PARTS, type Whole } from '../../paper/passage.ts';
 import type { Catalogue } from '../../types.ts';
+import { numberField } from '../parts/number.ts';
 import { surahSelect } from '../parts/surahs.ts';
 import { change } from './printing.ts';
 
@@ -70,22 +71,5 @@ function verseInput(c: Catalogue, o: Options, key: 'from' | 'to') {
   });
 }
 
-/** A number from 1 to most; what is typed is brought into it. */
-function numberInput(id: string, most: number, value: number, choose: (n: number) => void) {
-  const typed = (e: Event) => {
-    const el = e.target as HTMLInputElement;
-    const n = Math.min(most, Math.max(1, Math.round(Number(el.value)) || 1));
-    el.value = String(n);
-    choose(n);
-  };
-  return html`<input
-    id=${id}
-    type="number"
-    inputmode="numeric"
-    min="1"
-    max=${most}
-    .value=${String(value)}
-    data-t=${id}
-    @change=${typed}
-  />`;
-}
+const numberInput = (id: string, most: number, now: number, choose: (n: number) => void) =>
+  numberField({ id, least: 1, most, now, usual: 1, choose });

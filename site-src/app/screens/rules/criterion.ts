@@ -7,6 +7,7 @@ import type { Standing } from '../../plan/standing.ts';
 import { CRITERION } from '../../plan/ready.ts';
 import { child } from '../../planner.ts';
 import * as store from '../../store/store.ts';
+import { numberField } from '../parts/number.ts';
 import { resetOrder } from './change.ts';
 
 type Figure = 'sessions' | 'days' | 'percent';
@@ -60,26 +61,13 @@ export const criterion = (c: Child) => html`
   </details>
 `;
 
-function field(c: Child, name: Figure, min: number, max: number) {
-  const change = (e: Event) => {
-    const el = e.target as HTMLInputElement;
-    const n = Math.round(Number(el.value)) || CRITERION[name];
-    const fits = Math.min(max, Math.max(min, n));
-    el.value = String(fits);
-    void save({ [name]: fits });
-  };
+function field(c: Child, name: Figure, least: number, most: number) {
+  const id = `ready-${name}`;
+  const now = c.criterion[name];
+  const choose = (n: number) => void save({ [name]: n });
   return html`<div>
-    <label for="ready-${name}">${t(`ready.${name}-field`)}</label>
-    <input
-      id="ready-${name}"
-      type="number"
-      inputmode="numeric"
-      min=${min}
-      max=${max}
-      .value=${String(c.criterion[name])}
-      data-t="ready-${name}"
-      @change=${change}
-    />
+    <label for=${id}>${t(`ready.${name}-field`)}</label>
+    ${numberField({ id, least, most, now, usual: CRITERION[name], choose })}
   </div>`;
 }
 

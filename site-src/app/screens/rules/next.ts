@@ -2,6 +2,7 @@
 // bars.
 import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
+import { scrolling } from '../../motion.ts';
 import { type Child, PAGES } from '../../plan/child.ts';
 import { next, type Option } from '../../plan/next.ts';
 import { part } from '../../plan/places.ts';
@@ -94,8 +95,7 @@ function bars(c: Child, all: Option[], proposed: number) {
 function open(id: string) {
   const rung = document.querySelector<HTMLDetailsElement>(`[data-t="rung-${id}"]`);
   if (!rung) return;
-  const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
   rung.open = true;
-  rung.scrollIntoView({ block: 'center', behavior: still ? 'auto' : 'smooth' });
+  rung.scrollIntoView({ block: 'center', behavior: scrolling() });
   rung.querySelector('summary')!.focus({ preventScroll: true });
 }

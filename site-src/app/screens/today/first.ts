@@ -5,10 +5,12 @@ import { add, type Beginning, lastJuz, LONGEST } from '../../actions/learner.ts'
 import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
+import { chips } from '../parts/chips.ts';
 import { placeFields } from '../parts/place.ts';
 import { withTerm } from '../parts/term.ts';
 
 const WAYS = ['forwards', 'backwards', 'chosen'] as const;
+type Way = (typeof WAYS)[number];
 
 export const first = (s: State) => html`
   <form class="first" data-t="first" @submit=${begin}>
@@ -39,24 +41,10 @@ const surah = (s: State, at: number) => s.catalogue.surahs.at(at)!.la;
 function where(s: State) {
   const { way } = s.beginning;
   const names = { forwards: surah(s, lastJuz().place.s - 1), backwards: surah(s, -1), chosen: '' };
+  const words = (x: Way) => t(`first.${x}`, { surah: names[x] });
+  const choose = (x: Way) => state.set({ beginning: { ...s.beginning, way: x } });
   return html`
-    <fieldset class="choice">
-      <legend>${t('first.where')}</legend>
-      <div class="row">
-        ${WAYS.map(
-          (x) =>
-            html`<button
-              type="button"
-              class="chip"
-              data-t="from-${x}"
-              aria-pressed=${x === way}
-              @click=${() => state.set({ beginning: { ...s.beginning, way: x } })}
-            >
-              ${t(`first.${x}`, { surah: names[x] })}
-            </button>`,
-        )}
-      </div>
-    </fieldset>
+    ${chips(t('first.where'), 'from', WAYS, way, words, choose)}
     <p class="quiet">${withTerm(t(`first.what-${way}`))}</p>
     ${
       way === 'chosen'
