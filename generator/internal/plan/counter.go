@@ -111,12 +111,14 @@ func (k *counter) candidate(a, b int) candidate {
 // from its beginning, or surah after surah from the last one back.
 func positions(x *passage.Index, back bool) []int {
 	pos := make([]int, x.Len())
+	if !back {
+		for p := range pos {
+			pos[p] = int(x.At[p])
+		}
+		return pos
+	}
 	end, after := x.Len(), 0 // the first phrase after the surah; words read before it
 	for p := x.Len() - 1; p >= 0; p-- {
-		if !back {
-			pos[p] = int(x.At[p])
-			continue
-		}
 		if !x.StartsSurah(p) {
 			continue
 		}

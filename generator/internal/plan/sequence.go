@@ -78,8 +78,8 @@ func (s *sequencer) setLevel(i int) int {
 		return s.level[i]
 	}
 	s.level[i] = lowest // also ends a circle of needs
-	level := lowest
-	if level = max(level, s.seen[i].looks()); s.seen[i].rare {
+	level := max(lowest, s.seen[i].looks())
+	if s.seen[i].rare {
 		level = rareLevel
 	}
 	for _, n := range s.units[i].Needs {

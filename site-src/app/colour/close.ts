@@ -88,7 +88,7 @@ export function parse(hex: string): Triple {
   );
 }
 
-export const toLab = (rgb: Triple): Triple => mul(TO_LAB, each(mul(TO_LMS, rgb), Math.cbrt));
+const toLab = (rgb: Triple): Triple => mul(TO_LAB, each(mul(TO_LMS, rgb), Math.cbrt));
 const fromLab = (lab: Triple): Triple =>
   mul(
     FROM_LMS,

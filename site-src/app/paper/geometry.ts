@@ -21,7 +21,7 @@ export const FOOT = 8;
  * From one line of text to the next, in letter sizes: above the letters a count can be written,
  * below them a mark.
  */
-export const PITCH = 2.75;
+const PITCH = 2.75;
 
 /** A page's measures, in pixels. */
 export interface Geometry {

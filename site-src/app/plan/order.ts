@@ -1,6 +1,7 @@
 // The order in which a child reads: on through the text, or surah after surah backwards, each of
 // them forwards.
 import type { Phrases } from './phrases.ts';
+import { surahOf } from './places.ts';
 
 /** Words read before each phrase by a child who reads backwards, kept for an index. */
 const kept = new WeakMap<Phrases, Int32Array>();
@@ -49,14 +50,6 @@ export class Order {
 
   /** The surah of a phrase, from 0. */
   private surah(p: number): number {
-    const { surahs, verse } = this.x;
-    let low = 0;
-    let high = surahs.length - 1;
-    while (high - low > 1) {
-      const middle = (low + high) >> 1;
-      if (surahs[middle]! <= verse[p]!) low = middle;
-      else high = middle;
-    }
-    return low;
+    return surahOf(this.x, this.x.verse[p]!);
   }
 }

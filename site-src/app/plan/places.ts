@@ -6,9 +6,20 @@ import type { Phrases } from './phrases.ts';
 export const verseOf = (x: Phrases, r: Ref) => x.surahs[r.s - 1]! + r.a - 1;
 
 export function refOf(x: Phrases, verse: number): Ref {
-  let s = 1;
-  while (s < 114 && x.surahs[s]! <= verse) s++;
-  return { s, a: verse - x.surahs[s - 1]! + 1 };
+  const s = surahOf(x, verse);
+  return { s: s + 1, a: verse - x.surahs[s]! + 1 };
+}
+
+/** The surah, from 0, of a verse by its number. */
+export function surahOf({ surahs }: Phrases, verse: number): number {
+  let low = 0;
+  let high = surahs.length - 1;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (surahs[middle]! <= verse) low = middle;
+    else high = middle;
+  }
+  return low;
 }
 
 /** The juz, from 0, of a verse. */

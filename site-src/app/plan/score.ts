@@ -30,7 +30,7 @@ export const ENOUGH = 4;
 export const BEST = 10;
 export const MAX_DUE = 8;
 export const REST_DAYS = 14;
-export const BEGINNER = 4;
+const BEGINNER = 4;
 
 /** Whole division of numbers that are not negative. */
 export const div = (a: number, b: number) => (a / b) | 0;

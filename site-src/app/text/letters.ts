@@ -10,8 +10,8 @@ const SEEN = 0x6dc;
 const QUARTER = 0x6de;
 const SAJDAH = 0x6e9;
 export const SMALL_ALIF = 0x670;
-export const SMALL_YA_TOP = 0x6e7;
-export const SMALL_NOON = 0x6e8;
+const SMALL_YA_TOP = 0x6e7;
+const SMALL_NOON = 0x6e8;
 
 const isLetter = (c: number) =>
   (c >= 0x621 && c <= 0x63a) ||
