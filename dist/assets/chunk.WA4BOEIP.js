@@ -1,1 +1,0 @@
-import{j as t}from"./chunk.QBUSZIH5.js";var n=e=>t(e).flatMap(l=>l.rules.map(s=>e.rules[s]));function u(e,l,s){let o=e.rules.filter(r=>r.id===l),i=n(e).filter(r=>r.id!==l&&(s==="all"||s.has(r.id)));return[...o,...i].map(r=>e.rules.indexOf(r))}export{n as a,u as b};

@@ -1,1 +1,0 @@
-var e=document.getElementById("tools"),o=document.getElementById("again"),n=()=>{fetch(location.pathname,{cache:"no-store",redirect:"manual"}).then(t=>{(t.ok||t.type==="opaqueredirect")&&(o?o.click():location.reload())},()=>{})},a=()=>e&&!e.hidden?e:!1;function c(){try{sessionStorage.removeItem("sutur-tried")}catch{}}export{n as a,a as b,c};

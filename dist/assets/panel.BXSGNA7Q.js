@@ -1,1 +1,0 @@
-import{a}from"./chunk.A4BYRRAJ.js";import"./chunk.32ZPYTNF.js";import"./chunk.LGOMZDVM.js";import"./chunk.6RREKEHW.js";import"./chunk.U4AN4ILL.js";import"./chunk.I5GPMNBZ.js";import"./chunk.LTV3GLX7.js";import"./chunk.YICT7SXV.js";export{a as panel};
