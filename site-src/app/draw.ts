@@ -6,7 +6,7 @@ import { apply } from './looks.ts';
 import { frame, hush } from './screens/frame.ts';
 import type { Screen } from './screens/screen.ts';
 import { screenFor } from './screens/screens.ts';
-import { linesHash } from './share/link.ts';
+import { linesKey } from './share/link.ts';
 import * as state from './state.ts';
 import type { Route } from './types.ts';
 
@@ -16,8 +16,11 @@ let screen: Screen | undefined;
 let address = '';
 let turns = 0;
 
-/** Told by the route: the address changes a moment before the route does. */
-const addressOf = (r: Route) => (r.name === 'lines' ? linesHash(r.lines) : JSON.stringify(r));
+/**
+ * Told by the route: the address changes a moment before the route does. The same lines with other
+ * pencils are the same screen.
+ */
+const addressOf = (r: Route) => (r.name === 'lines' ? linesKey(r.lines) : JSON.stringify(r));
 
 export function draw() {
   const s = state.get();

@@ -22,14 +22,17 @@ const verse = (a, events, words = [word(5), word(5, 0x6da), word(5)]) => ({
 const mark = (v, w, l, count = 0) => ({ v, w, l, count });
 const rule = { id: 'r', counts: [2] };
 const set = { madd: 4, arid: 4 };
-const run = (verses, marks, moved = [], r = rule, s = set) => {
-  const x = check(verses, 0, r, marks, new Stops(verses, moved), s, details);
+const run = (verses, marks, moved = [], r = rule, s = set, own = [0]) => {
+  const book = { rules: [r].flat(), details, settings: s };
+  const x = check(verses, own, marks, new Stops(verses, moved), book);
   return {
     found: x.found.length,
     missed: x.missed.map((m) => m.near),
     extra: x.extra.length,
     counts: x.found.map((f) => f.count),
     other: x.extra.map((e) => !!e.other),
+    beside: x.beside.length,
+    alike: x.alike.map((a) => a.e.rule),
   };
 };
 const part = (got, want) => {

@@ -3,8 +3,10 @@
 import * as state from '../state.ts';
 import * as store from '../store/store.ts';
 import { t } from '../i18n.ts';
-import type { Result } from '../marking/check.ts';
 import { child } from '../planner.ts';
+import { countedMarks } from '../practice/steps.ts';
+import { countsOf, type Outcomes } from '../record/entry.ts';
+import { linesHash } from '../share/link.ts';
 import { after, moved } from '../plan/place.ts';
 import { units } from '../plan/units.ts';
 import type { Draft, Outcome, Session, Taught } from '../types.ts';
@@ -14,11 +16,11 @@ import { today } from '../record/week.ts';
 const keeping = new Set<string>(); // sessions that are being kept
 
 /** Keeps the session once, however often it is asked for; false if the device did not keep it. */
-export async function finish(d: Draft, r: Result, outcome: Outcome): Promise<boolean> {
+export async function finish(d: Draft, all: Outcomes[], outcome: Outcome): Promise<boolean> {
   if (keeping.has(d.id)) return true;
   keeping.add(d.id);
   calm();
-  return save(d, r, outcome).finally(() => keeping.delete(d.id));
+  return save(d, all, outcome).finally(() => keeping.delete(d.id));
 }
 
 /** The second click of a double click must not hit what comes after the first. */
@@ -33,11 +35,11 @@ function calm() {
   setTimeout(() => removeEventListener('click', second, true), 700);
 }
 
-async function save(d: Draft, r: Result, outcome: Outcome): Promise<boolean> {
+async function save(d: Draft, all: Outcomes[], outcome: Outcome): Promise<boolean> {
   const c = state.get().catalogue;
   const who = state.get().learners.find((l) => l.id === d.learner);
   const at = new Date().toISOString();
-  const { id, lines, marks, stops, helped } = d;
+  const { id, lines, stops, helped } = d;
   const session: Session = {
     id,
     learner: d.learner,
@@ -46,11 +48,9 @@ async function save(d: Draft, r: Result, outcome: Outcome): Promise<boolean> {
     rule: lines.rule,
     from: lines.from,
     to: lines.to,
-    marks,
+    marks: countedMarks(d),
     stops,
-    found: r.found.filter((f) => !f.e.unwritten).length,
-    missed: r.missed.length,
-    extra: r.extra.length,
+    ...countsOf(d, all),
     helped,
     outcome,
   };
@@ -89,5 +89,5 @@ async function back(
   if (
     await keep(() => store.unsaveSession({ ...d, updated: new Date().toISOString() }, place, added))
   )
-    location.hash = d.at;
+    location.hash = linesHash(d.lines);
 }

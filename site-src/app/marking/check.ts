@@ -1,7 +1,7 @@
-// Compares the child's marks with the places of the rule. Pure; runs on every stop and every mark.
+// Compares the child's marks with the places of the rules. Pure; runs on every stop and every mark.
 import type { Detail, Event, Lengths, Mark, Place, Rule, Verse } from '../types.ts';
 import { counts } from '../text/counts.ts';
-import type { Stops } from '../text/stops.ts';
+import { causeOf, type Stops } from '../text/stops.ts';
 
 export interface Hit {
   v: number;
@@ -16,16 +16,26 @@ export interface Missed extends Hit {
   near: boolean;
 }
 /**
- * A mark on no place of the rule; other is a place that would be here for another choice of stops.
+ * A mark on no place of the rules; other is a place that would be here for another choice of stops.
  */
 export interface Extra {
   mark: Mark;
   other?: Event;
 }
+/**
+ * A mark that is right for another reason: e is the event of a rule heard alike on its letter, or an
+ * event that its letter causes.
+ */
+export interface Alike extends Hit {
+  mark: Mark;
+}
+/** beside are marks that stand beside a place that was missed. */
 export interface Result {
   found: Found[];
   missed: Missed[];
+  beside: Mark[];
   extra: Extra[];
+  alike: Alike[];
 }
 
 const on = (m: Place, v: number, e: Event, by = 0) =>
@@ -48,43 +58,77 @@ export function places(verses: Verse[], rules: number[], stops: Stops): Hit[] {
 export const written = (verses: Verse[], rules: number[], stops: Stops) =>
   places(verses, rules, stops).filter((h) => !h.e.unwritten);
 
-/** details are the catalogue's, by the number that an event has. */
+/** What a check needs to know of the rules: details are the catalogue's, by an event's number. */
+export interface Book {
+  rules: Rule[];
+  details: Detail[];
+  settings: Lengths;
+}
+
+/** Compares the marks of one pencil with the places of its rules. */
 export function check(
   verses: Verse[],
-  index: number,
-  rule: Rule,
+  rules: number[],
   marks: Mark[],
   stops: Stops,
-  s: Lengths,
-  details: Detail[],
+  book: Book,
 ): Result {
-  const all = places(verses, [index], stops);
-  const out: Result = { found: [], missed: [], extra: [] };
-  const used = new Set<Mark>(marks.filter((m) => all.some((h) => on(m, h.v, h.e))));
-  for (const { v, e } of all) {
-    const here = marks.filter((m) => on(m, v, e));
-    if (here.length) {
-      const { want, also } = counts(rule, e, s, details[e.detail], stops.after(v, e.w));
-      const mark = here.find((m) => m.count) ?? here[0]!;
-      const count =
-        !mark.count || !want
-          ? 'none'
-          : mark.count === want
-            ? 'right'
-            : also.includes(mark.count)
-              ? 'also'
-              : 'other';
-      out.found.push({ v, e, mark, count, want });
-    } else if (!e.unwritten) {
-      const beside = marks.filter((m) => !used.has(m) && on(m, v, e, 1));
-      beside.forEach((m) => used.add(m));
-      out.missed.push({ v, e, near: beside.length > 0 });
-    }
+  const all = places(verses, rules, stops);
+  const out: Result = { found: [], missed: [], beside: [], extra: [], alike: [] };
+  for (const h of all) {
+    const here = marks.filter((m) => on(m, h.v, h.e));
+    if (here.length) out.found.push(counted(h, here, stops, book));
+    else if (!h.e.unwritten) out.missed.push({ ...h, near: false });
   }
   for (const mark of marks) {
-    if (used.has(mark)) continue;
-    const other = verses[mark.v]!.events.find((e) => e.rule === index && on(mark, mark.v, e));
-    out.extra.push(other ? { mark, other } : { mark });
+    if (all.some((h) => on(mark, h.v, h.e))) continue;
+    const e = likeness(verses, rules, mark, stops, book.rules);
+    if (e) out.alike.push({ mark, ...e });
+    const near = out.missed.filter((m) => on(mark, m.v, m.e, 1));
+    for (const m of near) m.near = true;
+    if (!e && near.length) out.beside.push(mark);
+    else if (!e) out.extra.push(elsewhere(verses, rules, mark));
   }
   return out;
+}
+
+function counted(h: Hit, here: Mark[], stops: Stops, { rules, details, settings }: Book): Found {
+  const { v, e } = h;
+  const detail = details[e.detail];
+  const { want, also } = counts(rules[e.rule]!, e, settings, detail, stops.after(v, e.w));
+  const mark = here.find((m) => m.count) ?? here[0]!;
+  const told = (): Found['count'] => {
+    if (!mark.count || !want) return 'none';
+    if (mark.count === want) return 'right';
+    return also.includes(mark.count) ? 'also' : 'other';
+  };
+  return { v, e, mark, count: told(), want };
+}
+
+/** Why a mark is right though the rules have no place there. */
+function likeness(
+  verses: Verse[],
+  own: number[],
+  mark: Mark,
+  stops: Stops,
+  rules: Rule[],
+): Hit | undefined {
+  const alike = new Set(own.flatMap((r) => rules[r]!.alike ?? []));
+  const fits = (r: number) => own.includes(r) || alike.has(rules[r]!.id);
+  for (const [v, verse] of verses.entries())
+    for (const e of verse.events) {
+      if (!fits(e.rule) || !stops.holds(v, e)) continue;
+      if (!own.includes(e.rule) && on(mark, v, e)) return { v, e };
+      const cause = rules[e.rule]!.cause && causeOf(verses, v, e);
+      if (cause && same(cause, mark)) return { v, e };
+    }
+  return undefined;
+}
+
+const same = (a: Place, b: Place) => a.v === b.v && a.w === b.w && a.l === b.l;
+
+/** A mark on no place, with what would be one for another choice of stops. */
+function elsewhere(verses: Verse[], rules: number[], mark: Mark): Extra {
+  const other = verses[mark.v]!.events.find((e) => rules.includes(e.rule) && on(mark, mark.v, e));
+  return other ? { mark, other } : { mark };
 }

@@ -13,9 +13,12 @@ export interface Look {
 }
 
 /**
- * A letter and how it is marked. Where two meet on a letter, the first of a list is the one shown.
+ * A letter and how it is marked. Where two meet on a letter, the first of a list is the one shown;
+ * one with under has its shape all the same, so many below the first.
  */
-export interface Span extends Look, Place {}
+export interface Span extends Look, Place {
+  under?: number;
+}
 
 /** The look of a rule family. */
 export const familyLook = (id: string, sign: Sign): Look => ({
@@ -38,7 +41,7 @@ const HOLLOW = 'hollow';
 export interface Inked {
   ranges: { name: string; from: number; to: number }[];
   again: { l: number; colour: string | undefined }[];
-  shapes: { l: number; look: Look }[];
+  shapes: { l: number; look: Look; under?: number }[];
 }
 
 /**
@@ -56,6 +59,8 @@ export function inked(word: Word, spans: Span[], every = false): Inked {
     const mine = look(l);
     const over = standsOver(word, l);
     if (mine) out.shapes.push({ l, look: mine });
+    for (const s of spans)
+      if (s.l === l && s.under) out.shapes.push({ l, look: s, under: s.under });
     if (halves(l) || halves(l - 1) || (over ? mine?.colour !== look(l - 1)?.colour : every && mine))
       out.again.push({ l, colour: mine?.colour });
     if (halves(l)) out.ranges.push({ name: HOLLOW, ...cluster(word, l, 2) });

@@ -25,12 +25,16 @@ export interface Copy {
   above?: number;
 }
 
-/** A shape in colour, hung below the baseline, or above the height over. */
+/**
+ * A shape in colour, hung below the baseline, or above the height over; further from the letter by
+ * the number of those before it.
+ */
 export interface Stroke {
   slot: Slot;
   sign: Sign;
   colour: string;
   over?: number;
+  under?: number;
 }
 
 /**
@@ -91,7 +95,8 @@ function drawing(strokes: Stroke[], edge: number): SVGElement {
     const key = `${s.sign} ${s.colour}`;
     const one = paths.get(key) ?? { d: '', s };
     const x = 100 * (edge - s.slot.at - s.slot.wide);
-    const y = s.over === undefined ? BELOW : -100 * s.over - DEEP;
+    const by = (s.under ?? 0) * (DEEP + 2);
+    const y = s.over === undefined ? BELOW + by : -100 * s.over - DEEP - by;
     one.d += path(s.sign, x, y, 100 * s.slot.wide);
     paths.set(key, one);
     xs.push(x, x + 100 * s.slot.wide);
@@ -121,10 +126,12 @@ export function bits(
     base.append(copy(word.text, { slot: m.slot(l), colour, ...cut }, m.edge));
   }
   const strokes: Stroke[] = [];
-  for (const { l, look } of shapes) {
+  for (const { l, look, under = 0 } of shapes) {
     const over = standsOver(word, l);
     if (over && !m.top && shapes.some((x) => x.l === l - 1)) continue;
-    strokes.push({ slot: m.slot(l), ...look, ...(over && m.top ? { over: m.top(l) } : {}) });
+    const { sign, colour } = look;
+    const place = over && m.top ? { over: m.top(l) } : {};
+    strokes.push({ slot: m.slot(l), sign, colour, under, ...place });
   }
   if (strokes.length) base.append(drawing(strokes, m.edge));
   return base;

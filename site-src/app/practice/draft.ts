@@ -1,5 +1,6 @@
 // A session that is not kept yet.
-import { linesHash } from '../share/link.ts';
+import { linesKey } from '../share/link.ts';
+import { pencilIds } from '../marking/pencils.ts';
 import { newId } from '../store/id.ts';
 import type { Draft, Lines, Verse } from '../types.ts';
 
@@ -8,9 +9,9 @@ export function fresh(learner: string, lines: Lines): Draft {
   return {
     id: newId(),
     learner,
-    at: linesHash(lines),
+    at: linesKey(lines),
     lines,
-    phase: lines.rule ? 'find' : 'read',
+    phase: pencilIds(lines).length ? 'find' : 'read',
     marks: [],
     stops: [],
     helped: false,

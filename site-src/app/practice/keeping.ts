@@ -28,12 +28,11 @@ export function save() {
 function write(safe = false) {
   late = false;
   const draft = state.get().practice?.draft;
-  // Someone without a learner yet may try everything; nothing is kept for them.
-  if (!draft?.learner || draft.id === finished) return;
+  if (!draft || draft.id === finished) return;
   const { sessions, learners } = state.get();
   // What another tab has kept or removed meanwhile does not come back.
   if (sessions.some((s) => s.id === draft.id)) return;
-  if (!learners.some((x) => x.id === draft.learner)) return;
+  if (draft.learner ? !learners.some((x) => x.id === draft.learner) : learners.length) return;
   writing++;
   (safe ? store.saveDraft : store.updateDraft)(draft)
     .catch(() => state.set({ kept: false }))

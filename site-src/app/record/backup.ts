@@ -1,4 +1,4 @@
-// The backup file: JSON, {"format":"sutur-backup","v":4,"saved":ISO
+// The backup file: JSON, {"format":"sutur-backup","v":5,"saved":ISO
 // time,"learners":[],"sessions":[],"taught":[]}, and "damaged" with what could not be read on the
 // device, as it was found; it is never read back. Reading a file checks every field before anything
 // is written, so that a damaged or foreign file changes nothing. Only in a file with
@@ -27,7 +27,7 @@ export class BackupError extends Error {
 export const LARGEST = 32 << 20;
 
 /** As that of the database, so that the record can be saved from there as it is. */
-const VERSION = 4;
+const VERSION = 5;
 
 /** The file, with a line for each record. */
 export function write(k: Whole, saved: string): string {
@@ -100,7 +100,7 @@ function opened(file: string): Record<string, unknown> {
   }
   if (typeof x !== 'object' || x === null || x.format !== 'sutur-backup')
     throw new BackupError('foreign');
-  if (![1, 2, 3, VERSION].includes(x.v as number))
+  if (![1, 2, 3, 4, VERSION].includes(x.v as number))
     throw new BackupError(Number(x.v) > VERSION ? 'newer' : 'damaged', 'v');
   const odd = Object.keys(x).find((k) => !FIELDS.includes(k));
   if (odd !== undefined) throw new BackupError('damaged', odd.slice(0, 40));

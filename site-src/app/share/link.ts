@@ -37,6 +37,28 @@ function between(c: Catalogue, from: Ref, to: Ref): number {
   return n;
 }
 
+/** The pencil that moves stops and marks no letters. */
+export const STOPS = 'stops';
+
+/** More pencils than these are not one sitting. */
+export const MOST_PENCILS = 12;
+
+const isPencil = (c: Catalogue, id: string) =>
+  id === STOPS || c.rules.some((r) => r.id === id) || c.groups.some((g) => g.id === id);
+
+/** The other pencils of an address, separated by commas. */
+const pencilsIn = (list: string, rule: string) =>
+  [
+    ...new Set(
+      list
+        .toLowerCase()
+        .split(',')
+        .map((x) => x.trim()),
+    ),
+  ]
+    .filter((x) => x && x !== rule)
+    .slice(0, MOST_PENCILS);
+
 function lines(c: Catalogue, q: URLSearchParams): Route {
   const rule = (q.get('rule') ?? '').trim().toLowerCase();
   if (rule && !c.rules.some((r) => r.id === rule)) return bad('rule', { found: rule });
@@ -69,7 +91,10 @@ function lines(c: Catalogue, q: URLSearchParams): Route {
   if (n < 1 || (n === 1 && (from.w ?? 0) > (to.w ?? Infinity)))
     return bad('order', { from: showRef(from), to: showRef(to) });
   if (n > MOST) return bad('many', { n, most: MOST });
-  return { name: 'lines', lines: { rule, from, to } };
+  const also = pencilsIn(q.get('also') ?? '', rule);
+  const odd = also.find((id) => !isPencil(c, id));
+  if (odd !== undefined) return bad('rule', { found: odd });
+  return { name: 'lines', lines: { rule, ...(also.length && { also }), from, to } };
 }
 
 /** Reads the address after #; anything unknown becomes a plain message that says what was found. */
@@ -83,6 +108,18 @@ export function parseHash(c: Catalogue, hash: string): Route {
 }
 
 /** The address of lines, after #. */
-export function linesHash(l: Lines): string {
-  return `#/lines?${l.rule ? `rule=${l.rule}&` : ''}from=${showRef(l.from)}&to=${showRef(l.to)}`;
-}
+export const linesHash = (l: Lines): string => `#/lines?${penciled(l)}`;
+
+/** The same without the other pencils: that by which lines are known, whatever is marked in them. */
+export const linesKey = ({ rule, from, to }: Lines): string => linesHash({ rule, from, to });
+
+/** Rule, pencils and verses as an address has them. */
+export const penciled = ({ rule, also, from, to }: Lines): string =>
+  [
+    rule && `rule=${rule}`,
+    also?.length && `also=${also.join()}`,
+    `from=${showRef(from)}`,
+    `to=${showRef(to)}`,
+  ]
+    .filter(Boolean)
+    .join('&');

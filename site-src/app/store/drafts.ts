@@ -1,4 +1,5 @@
-// Sessions that are not kept yet: one for each learner and set of lines.
+// Sessions that are not kept yet: one for each learner and set of lines. Those marked before there is
+// a learner have ''; they are given to the first one.
 import type { Draft } from '../types.ts';
 import { hasLearner, keysOf } from './learners.ts';
 import { Quarantine } from './quarantine.ts';
@@ -29,7 +30,7 @@ export const draft = async (learner: string, at: string) =>
  */
 export const saveDraft = (draft: Draft) =>
   write(['drafts', 'sessions', 'learners'], async (tx) => {
-    if (!(await hasLearner(tx, draft.learner))) return;
+    if (draft.learner && !(await hasLearner(tx, draft.learner))) return;
     if (await tx.objectStore('sessions').getKey(draft.id)) return;
     await makeRoom(tx, draft);
     await tx.objectStore('drafts').put(draft);

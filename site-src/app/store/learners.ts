@@ -1,21 +1,22 @@
 // Learners, and what belongs to them.
 import type { Learner } from '../types.ts';
 import type { Writing } from './schema.ts';
+import { type Patch, patched } from './patch.ts';
 import { modify, write } from './transaction.ts';
-
-/** Fields to change; undefined takes one away. */
-export type Patch<T> = Partial<{ [Field in keyof T]: T[Field] | undefined }>;
-
-export function patched<T extends object>(record: T, patch: Patch<T>): T {
-  const fields = Object.entries({ ...record, ...patch }).filter(([, value]) => value !== undefined);
-  return Object.fromEntries(fields) as T;
-}
 
 /** All that a learner has under keys of more than one part. */
 export const keysOf = (learner: string) => IDBKeyRange.bound([learner], [learner, []]);
 
+/** Keeps a learner, who is given what was marked while there was none. */
 export const addLearner = (learner: Learner) =>
-  write(['learners'], (tx) => tx.objectStore('learners').put(learner));
+  write(['learners', 'drafts'], async (tx) => {
+    await tx.objectStore('learners').put(learner);
+    const drafts = tx.objectStore('drafts');
+    for (const draft of await drafts.getAll(keysOf(''))) {
+      await drafts.delete(['', draft.at]);
+      await drafts.put({ ...draft, learner: learner.id });
+    }
+  });
 
 /** Changes some fields of a learner; one who is gone stays so. */
 export const changeLearner = (id: string, patch: Patch<Learner>) =>

@@ -2,7 +2,8 @@
 // write changes the fields it means of the record as it is stored, never all of it: another tab may
 // have changed the rest.
 import type { Settings, Taught } from '../types.ts';
-import { hasLearner, patched, type Patch } from './learners.ts';
+import { hasLearner } from './learners.ts';
+import { patched, type Patch } from './patch.ts';
 import { modify, write } from './transaction.ts';
 
 export { onConnection } from './connection.ts';

@@ -1,6 +1,6 @@
 // What records look like. Whatever is read from the device or from a file is checked here before
 // anything else sees it.
-import { linesHash } from '../share/link.ts';
+import { linesKey } from '../share/link.ts';
 import type { Draft, Entry, Learner, Ref, Session, Settings, Taught } from '../types.ts';
 import {
   between,
@@ -48,7 +48,8 @@ const mark: Check = (x) =>
   isWhole(x.w, 999) &&
   isWhole(x.l, 99) &&
   isWhole(x.count, 9) &&
-  Object.keys(x).length === 4;
+  (x.pencil === undefined || id(x.pencil)) &&
+  Object.keys(x).length === ('pencil' in x ? 5 : 4);
 const stop: Check = (x) =>
   Array.isArray(x) && x.length === 3 && isWhole(x[0], 999) && isWhole(x[1], 999) && flag(x[2]);
 
@@ -69,7 +70,16 @@ const entry = {
   extra: upTo(5000),
   helped: flag,
   outcome: oneOf('alone', 'some', 'much'),
+  also: optional(listOf(99, objectOf({ rule: id, found: upTo(5000), missed: upTo(5000) }))),
+  looked: optional(upTo(5000)),
+  paper: optional(flag),
 };
+
+const byPencil =
+  (ok: Check): Check =>
+  (x) =>
+    isObject(x) && listOf(99, id)(Object.keys(x)) && Object.values(x).every(ok);
+const pencils = optional(listOf(99, id));
 
 const FIELDS: Record<keyof Records, Fields> = {
   learners: {
@@ -89,13 +99,17 @@ const FIELDS: Record<keyof Records, Fields> = {
   taught: { learner: id, rule: id, since: date, known: either(date, oneOf('')) },
   drafts: {
     id,
-    learner: id,
+    learner: rule, // '' where there is none yet
     at: shortText,
-    lines: objectOf({ rule, from: ref, to: ref }),
+    lines: objectOf({ rule, also: pencils, from: ref, to: ref }),
     phase: oneOf('find', 'check', 'read', 'done'),
     marks,
     stops,
     helped: flag,
+    told: optional(oneOf('some', 'all')),
+    looked: optional(upTo(5000)),
+    lengths: optional(byPencil(upTo(9))),
+    paper: optional(byPencil(upTo(5000))),
     started: time,
     updated: time,
   },
@@ -106,6 +120,7 @@ const FIELDS: Record<keyof Records, Fields> = {
     theme: optional(oneOf('auto', 'light', 'dark')),
     madd: optional(oneOf(4, 5)),
     arid: optional(oneOf(2, 4, 6)),
+    counting: optional(oneOf('once', 'every', 'never')),
     pencils: optional((x) => isObject(x) && listOf(99, color)(Object.values(x))),
   },
 };
@@ -120,8 +135,8 @@ const WHOLE: { [Name in keyof Records]?: (record: Records[Name]) => boolean } = 
   months: inOrder,
   drafts: ({ at, lines, phase }) =>
     inOrder(lines) &&
-    at === linesHash(lines) &&
-    (lines.rule !== '' || (phase !== 'find' && phase !== 'check')),
+    at === linesKey(lines) &&
+    (lines.rule !== '' || !!lines.also?.length || (phase !== 'find' && phase !== 'check')),
 };
 
 /** Whether x is a valid record of its kind; exact: with no field that is not known. */

@@ -1,7 +1,7 @@
 // Every version of the database, and how a device gets from the one before to it. A version is
 // added below and never changed: a device may come from any of them. test/data/ holds what each of
 // them kept.
-import { linesHash } from '../share/link.ts';
+import { linesKey } from '../share/link.ts';
 import type { Draft } from '../types.ts';
 import { newId } from './id.ts';
 import { recount } from './recount.ts';
@@ -14,6 +14,7 @@ const versions: Upgrade[] = [
   moveMarksToRecountedLetters,
   keepDraftOfEachLines,
   createMonths,
+  allowPencils,
 ];
 
 /** The version of the database that this code reads and writes. */
@@ -60,7 +61,7 @@ async function keepDraftOfEachLines(db: Database, tx: Upgrading) {
   for (const draft of before) {
     try {
       const { lines, started } = draft;
-      await drafts.put({ ...draft, id: newId(), at: linesHash(lines), updated: started });
+      await drafts.put({ ...draft, id: newId(), at: linesKey(lines), updated: started });
     } catch {
       await damaged.add({ table: 'drafts', record: draft });
     }
@@ -71,6 +72,12 @@ async function keepDraftOfEachLines(db: Database, tx: Upgrading) {
 function createMonths(db: Database) {
   db.createObjectStore('months');
 }
+
+/**
+ * Version 5: lines with several pencils, and what the check has told. Nothing that was kept changes;
+ * older versions would take the new fields for damage.
+ */
+function allowPencils() {}
 
 /** Changes every record; one that is damaged stays as it is until it is read. */
 async function changeAll<Name extends 'sessions' | 'drafts'>(

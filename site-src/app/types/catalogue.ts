@@ -5,7 +5,9 @@ import type { Kind } from './text.ts';
  * All that is known here about a rule; the files of the rules say it. counts: every length the rule
  * can have; setting: the family's setting that chooses among them; role: what its letter does, also
  * for a child who has not been taught it; cases: sentences in place of why (see text/explain.ts);
- * letters: those that decide it; at: a word that shows it, from 0.
+ * letters: those that decide it; alike: ids of rules heard alike, so that a mark on their letters is
+ * right for another reason, and cause: so is one on the letter that causes it; sound: what they have
+ * in common, in a few words; stuck: what to say to a child who is; at: a word that shows it, from 0.
  */
 export interface Rule {
   id: string;
@@ -22,6 +24,10 @@ export interface Rule {
   cases?: Record<string, string>;
   lesson: string;
   letters?: string;
+  alike?: string[];
+  cause?: boolean;
+  sound?: string;
+  stuck?: string;
   at: [surah: number, verse: number, word: number];
 }
 
@@ -38,6 +44,13 @@ export interface Detail {
 
 /** Lengths in which teachers differ: of a long vowel with hamza, and of one at a stop. */
 export type Length = 'madd' | 'arid';
+
+/** Families of rules that one pencil may stand for. */
+export interface Group {
+  id: string;
+  name: string;
+  families: string[];
+}
 
 export interface Surah {
   n: number;
@@ -63,6 +76,7 @@ export interface Catalogue {
   surahs: Surah[];
   rules: Rule[];
   families: Family[];
+  groups: Group[];
   details: Detail[];
   themes: Record<'light' | 'dark', Theme>;
   alphabet: string;

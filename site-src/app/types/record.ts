@@ -2,9 +2,20 @@
 import type { Length } from './catalogue.ts';
 import type { Lines, Place, Ref } from './text.ts';
 
-/** A letter the child has marked, and the count written at it (0 for none). */
+/**
+ * A letter the child has marked, and the count written at it (0 for none). pencil is the id of the
+ * one it was marked with, absent for that of the lines' rule.
+ */
 export interface Mark extends Place {
   count: number;
+  pencil?: string;
+}
+
+/** Places of a rule found and missed. */
+export interface Tally {
+  rule: string;
+  found: number;
+  missed: number;
 }
 
 export type Outcome = 'alone' | 'some' | 'much';
@@ -35,6 +46,9 @@ export interface Learner {
 
 /**
  * What the record says of a practice session. Times are ISO 8601; day is the local date YYYY-MM-DD.
+ * found and missed are places of the rule; also has those of other rules marked, extra the marks on
+ * letters of none. looked: places of all of them found before looking again. paper: marked on
+ * paper; nothing found and nothing missed says that nobody told how many.
  */
 export interface Entry {
   id: string;
@@ -49,6 +63,9 @@ export interface Entry {
   extra: number;
   helped: boolean;
   outcome: Outcome;
+  also?: Tally[];
+  looked?: number;
+  paper?: boolean;
 }
 
 /** A practice session as it is kept. */
@@ -75,6 +92,8 @@ export interface Settings {
   theme: 'auto' | 'light' | 'dark';
   madd: number;
   arid: number;
+  // when counts are written: once for all where there is but one length, at every letter, or never
+  counting?: 'once' | 'every' | 'never';
   // a family's own colours on paper, #rrggbb by the id of the family of rules
   pencils?: Record<string, string>;
 }
@@ -83,7 +102,11 @@ export type Phase = 'find' | 'check' | 'read' | 'done';
 
 /**
  * A session not kept yet, so that a closed page loses nothing: one for each learner and set of
- * lines. id will be that of the session; at is the address of the lines. Times are ISO 8601.
+ * lines. id will be that of the session; at is the address of the lines without their other pencils;
+ * learner is '' where there is none yet. told: how much the check has said, how many places each
+ * verse still hides or all of them; looked: places found when it was first asked. lengths: counts
+ * written once for all marks of a pencil, by its id. paper: places that were found on paper, by
+ * pencil, as far as somebody said. Times are ISO 8601.
  */
 export interface Draft {
   id: string;
@@ -94,6 +117,10 @@ export interface Draft {
   marks: Mark[];
   stops: [number, number, boolean][];
   helped: boolean;
+  told?: 'some' | 'all';
+  looked?: number;
+  lengths?: Record<string, number>;
+  paper?: Record<string, number>;
   started: string;
   updated: string;
 }

@@ -66,9 +66,13 @@ export interface Ref {
   w?: number;
 }
 
-/** Lines to work on; rule is empty for reading without a new rule. */
+/**
+ * Lines to work on; rule is empty for reading without a new rule. also are the other pencils: ids of
+ * rules, of groups of rules, or the one of stops (marking/pencils.ts).
+ */
 export interface Lines {
   rule: string;
+  also?: string[];
   from: Ref;
   to: Ref;
 }

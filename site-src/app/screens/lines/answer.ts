@@ -1,76 +1,128 @@
 // What the check says: kindly, the way to look again first; then every place with the reason for
 // it.
-import { html, nothing, type TemplateResult } from 'lit-html';
+import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
-import { type Found, type Hit, written } from '../../marking/check.ts';
-import * as practice from '../../practice/practice.ts';
+import type { Alike, Extra, Found, Hit } from '../../marking/check.ts';
+import { STOPS } from '../../marking/pencils.ts';
 import type { Practice } from '../../practice/practice.ts';
+import { type Checked, found, hidden, keepsBack, results, total } from '../../practice/steps.ts';
 import * as state from '../../state.ts';
 import { why } from '../../text/explain.ts';
 import { letterAt, letterName } from '../../text/names.ts';
-import type { Place } from '../../types.ts';
-import { stroke } from '../parts/pencil.ts';
-import { arabic } from '../parts/words.ts';
+import type { Mark } from '../../types.ts';
+import { swatch } from '../parts/pencil.ts';
+import { known } from './colours.ts';
+import { type Item, list } from './items.ts';
+import { onPaper } from './paper.ts';
+import { stopsTold } from './stops.ts';
 
-/** The line that sums up: what was found, and where to look once more. */
+/** Verses with places left that are named in the line above the text; more are listed below it. */
+const NAMED = 3;
+
+/** The line that sums up: what was found, and how many places each verse still hides. */
 export function summary(p: Practice): string {
-  const r = practice.result(p);
-  const n = r.found.filter((f) => !f.e.unwritten).length;
-  const of = n + r.missed.length;
-  const extra = r.extra.length;
+  if (p.pencils.every((x) => x.id === STOPS)) return t('told.stops');
+  const all = results(p);
+  const { found: n, of } = total(all);
+  const extra = all.reduce((sum, r) => sum + r.extra.length, 0);
   if (of === 0) return t(extra ? 'told.none-marked' : 'told.none');
-  if (r.missed.length === 0)
-    return t(extra ? 'told.all-extra' : 'told.all', { n: extra || of, of });
-  return t('told.some', { n, of, a: p.verses[r.missed[0]!.v]!.a });
+  if (p.draft.paper) return t('told.on-paper', { n: of });
+  if (n === of) return t(extra ? 'told.all-extra' : 'told.all', { n: extra || of, of });
+  if (!keepsBack(p)) return inAll(p, n, of);
+  const verses = hides(p, all);
+  return [t('told.so-far', { n }), ...(verses.length > NAMED ? [] : verses)].join(' ');
 }
 
-/** The lists of what was missed, marked elsewhere, and found. */
+function inAll(p: Practice, n: number, of: number): string {
+  const { looked } = p.draft;
+  return looked !== undefined && looked < n
+    ? t('told.looked', { looked, n, of })
+    : t('told.some', { n, of });
+}
+
+const hides = (p: Practice, all: Checked[]) =>
+  [...hidden(p, all)].map(([v, n]) => t('told.hides', { a: p.verses[v]!.a, n }));
+
+/** What is said below the lines. */
 export function answer(p: Practice) {
-  const r = practice.result(p);
-  const { catalogue, settings } = state.get();
-  const reason = (x: Hit) => why({ ...catalogue, settings }, p.verses, x.v, x.e);
-  const at = (x: Hit): Place => ({ v: x.v, w: x.e.w, l: x.e.l });
-  const missed = r.missed.map((m) =>
-    item(p, at(m), 'missed', m.near ? t('told.near') : '', reason(m)),
-  );
-  const extra = r.extra.map(({ mark, other }) => {
-    const words = { letter: letterName(letterAt(p.verses, mark)), rule: p.rule!.name };
-    return item(p, mark, 'extra', t(other ? 'told.other-stop' : 'told.extra-why', words));
-  });
-  const found = r.found.map((f) => item(p, at(f), 'found', counted(f), reason(f)));
+  const all = results(p);
+  if (p.draft.paper && p.draft.told !== 'all') return onPaper(p, all);
   return html`
-    ${list('missed', missed, true)} ${list('extra', extra, true)} ${list('found', found, false)}
+    ${keepsBack(p) ? left(p, all) : nothing} ${all.length > 1 ? byPencil(all) : nothing}
+    ${keepsBack(p) ? nothing : list(p, 'missed', missed(p, all), true)}
+    ${list(p, 'extra', apart(p, all), true)} ${list(p, 'alike', alike(p, all), true)}
+    ${list(p, 'found', told(p, all), false)}
+    ${p.pencils.some((x) => x.id === STOPS) ? stopsTold(p) : nothing}
   `;
 }
 
-const list = (key: 'missed' | 'extra' | 'found', items: TemplateResult[], open: boolean) =>
-  items.length
-    ? html`<details class="told ${key}" ?open=${open} data-t=${key}>
-        <summary>${stroke(key, `var(--${key})`)}${t(`told.${key}`, { n: items.length })}</summary>
-        <ul>
-          ${items}
-        </ul>
-      </details>`
+/** How many places are left, where the line above the text has no room for it. */
+function left(p: Practice, all: Checked[]) {
+  const verses = hides(p, all);
+  return verses.length > NAMED
+    ? html`<ul class="hides" data-t="hides">
+        ${verses.map((x) => html`<li>${x}</li>`)}
+      </ul>`
     : nothing;
-
-function item(p: Practice, at: Place, cls: string, ...words: string[]) {
-  const verse = p.verses[at.v]!;
-  const show = () => practice.set({ explained: at, caret: at });
-  return html`<li class=${cls}>
-    <button class="word-link" @click=${show} aria-label=${t('told.show', { a: verse.a })}>
-      ${arabic(verse.words[at.w]!.text)}
-    </button>
-    <p>${words.filter(Boolean).join(' ')}</p>
-  </li>`;
 }
+
+const byPencil = (all: Checked[]) => html`
+  <ul class="by-pencil" data-t="by-pencil">
+    ${all.map(
+      (r) =>
+        html`<li>
+          ${swatch(r.pencil.family)}${t('told.by-pencil', {
+            pencil: r.pencil.name,
+            n: found(r),
+            of: found(r) + r.missed.length,
+          })}
+        </li>`,
+    )}
+  </ul>
+`;
+
+const placed = (x: Hit, words: string): Item => ({ at: { v: x.v, w: x.e.w, l: x.e.l }, words });
+
+const reason = (p: Practice, x: Hit) => {
+  const { catalogue, settings } = state.get();
+  return why({ ...catalogue, settings }, p.verses, x.v, x.e);
+};
+
+const missed = (p: Practice, all: Checked[]): Item[] =>
+  all.flatMap((r) => r.missed).map((x) => placed(x, reason(p, x)));
+
+const told = (p: Practice, all: Checked[]): Item[] =>
+  all
+    .flatMap((r) => r.found)
+    .map((x) => placed(x, [counted(x), reason(p, x)].filter(Boolean).join(' ')));
 
 const counted = (f: Found): string =>
   f.count === 'none' ? '' : t(`told.count-${f.count}`, { n: f.mark.count, want: f.want });
 
-/** How many places there are in each verse, for a hint that gives no letter away. */
-export function perVerse(p: Practice): { a: number; n: number }[] {
-  const all = written(p.verses, [p.index], practice.stops(p));
-  return p.verses
-    .map((v, i) => ({ a: v.a, n: all.filter((x) => x.v === i).length }))
-    .filter((x) => x.n);
+/** Marks on other letters, those beside a place that was missed first. */
+const apart = (p: Practice, all: Checked[]): Item[] =>
+  all.flatMap((r) => [
+    ...r.beside.map((at) => ({ at, words: t('told.near') })),
+    ...r.extra.map((x) => ({ at: x.mark, words: elsewhere(p, r, x) })),
+  ]);
+
+const letterOf = (p: Practice, at: Mark) => letterName(letterAt(p.verses, at));
+
+const elsewhere = (p: Practice, r: Checked, { mark, other }: Extra) =>
+  t(other ? 'told.other-stop' : 'told.extra-why', {
+    letter: letterOf(p, mark),
+    rule: r.pencil.name,
+  });
+
+/** What is right for another reason, by its name where that has been taught. */
+const alike = (p: Practice, all: Checked[]): Item[] =>
+  all.flatMap((r) => r.alike.map((x) => ({ at: x.mark, words: likeness(p, r, x) })));
+
+function likeness(p: Practice, r: Checked, { mark, e }: Alike): string {
+  const rule = state.get().catalogue.rules[e.rule]!;
+  const yes = rule.sound ? t('told.alike-sound', { sound: rule.sound }) : t('told.alike-yes');
+  if (r.pencil.rules.includes(e.rule))
+    return `${yes} ${t('told.alike-cause', { letter: letterOf(p, mark) })}`;
+  const taught = known(p).has(rule.id);
+  return `${yes} ${t(taught ? 'told.alike-named' : 'told.alike-later', { rule: rule.name })}`;
 }

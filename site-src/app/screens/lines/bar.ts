@@ -1,68 +1,54 @@
-// What lies under the thumb: the rule's pencil, undo, the counts, and the one button that moves on.
+// What lies under the thumb: the pencils, undo, the counts, and the one button that moves on.
 import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
-import * as state from '../../state.ts';
-import { lengths } from '../../text/counts.ts';
-import type { Rule } from '../../types.ts';
-import { pencil, swatch } from '../parts/pencil.ts';
-import { advance, goTo } from './step.ts';
-
-/** Characters of a name that fit beside the button; a longer one gives way to the Arabic term. */
-const LONG = 20;
+import { keepsBack, showAll } from '../../practice/steps.ts';
+import { hand, opener, pencilCase } from './case.ts';
+import { counts } from './counts.ts';
+import { advance, back, lookAgain } from './step.ts';
 
 export function bar(p: Practice) {
   const { phase } = p.draft;
-  const find = phase === 'find' ? p.rule : undefined;
+  const find = phase === 'find';
+  const many = p.pencils.length > 1;
   return html`<div class="bar">
-    ${find?.counts.length ? counts(p) : nothing}
-    <div class="tools">
-      ${find ? tools(find, p.history.length > 0) : nothing}
-      ${
-        phase === 'check'
-          ? html`<button class="plain" data-t="again" @click=${() => goTo('find')}>
-              ${t('lines.again')}
-            </button>`
-          : nothing
-      }
-      ${
-        phase === 'done'
-          ? nothing
-          : html`<button class="main" data-t="next" @click=${advance}>
-              ${t(`lines.next.${phase}`)}
-            </button>`
-      }
-    </div>
+    ${p.case ? pencilCase(p) : nothing} ${find ? counts(p) : nothing}
+    ${find && many ? hand(p) : nothing}
+    <div class="tools">${TOOLS[phase](p)}</div>
   </div>`;
 }
 
-const tools = (rule: Rule, undo: boolean) => html`
-  <span class="pencil" .style=${pencil(rule.family)} data-t="pencil"
-    >${swatch(rule.family)}${rule.name.length > LONG ? rule.tr : rule.name}</span
-  >
-  <button class="plain" data-t="undo" ?disabled=${!undo} @click=${practice.undo}>
-    ${t('lines.undo')}
-  </button>
+const TOOLS = {
+  find: (p: Practice) => html`
+    ${p.pencils.length > 1 ? nothing : hand(p)} ${opener(p)}
+    <button class="plain" data-t="undo" ?disabled=${!p.history.length} @click=${practice.undo}>
+      ${t('lines.undo')}
+    </button>
+    ${next('find')}
+  `,
+  check: checking,
+  read: (p: Practice) => html` ${p.pencils.length ? stepBack() : opener(p)} ${next('read')} `,
+  done: () => nothing,
+};
+
+const next = (phase: 'find' | 'check' | 'read') => html`
+  <button class="main" data-t="next" @click=${advance}>${t(`lines.next.${phase}`)}</button>
 `;
 
-/** The counts that can be written at the letter marked last. */
-function counts(p: Practice) {
-  const at = p.caret;
-  const mark = at && practice.marked(p, at);
-  return html`<div class="counts" role="group" aria-label=${t('count.label')}>
-    <span class="quiet">${t(mark ? 'count.here' : 'count.first')}</span>
-    ${lengths(state.get().catalogue.rules).map(
-      (n) =>
-        html`<button
-          class="chip"
-          data-t="count-${n}"
-          ?disabled=${!mark}
-          aria-pressed=${mark?.count === n}
-          @click=${() => at && practice.count(at, n)}
-        >
-          ${n}
-        </button>`,
-    )}
-  </div>`;
+const stepBack = () => html`
+  <button class="plain" data-t="step-back" @click=${back}>${t('lines.step-back')}</button>
+`;
+
+/** First the way to look again; once everything is shown, the way on. */
+function checking(p: Practice) {
+  const show = html`<button class="plain" data-t="show-all" @click=${showAll}>
+    ${t('lines.show-all')}
+  </button>`;
+  const again = (cls: string) =>
+    html`<button class=${cls} data-t="again" @click=${lookAgain}>
+      ${t(keepsBack(p) ? 'lines.again' : 'lines.mark-again')}
+    </button>`;
+  if (p.draft.paper) return html`${stepBack()} ${keepsBack(p) ? show : nothing} ${next('check')}`;
+  return keepsBack(p) ? html`${show} ${again('main')}` : html`${again('plain')} ${next('check')}`;
 }

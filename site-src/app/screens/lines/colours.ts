@@ -1,9 +1,11 @@
 // Which letters have which colour, by what the screen is for: finding, checking or reading.
 import { look } from '../../colour/ink.ts';
-import { written } from '../../marking/check.ts';
+import { type Hit, written } from '../../marking/check.ts';
+import { pencilOf } from '../../marking/pencils.ts';
 import { type Look, type Span, spanOf } from '../../marking/spans.ts';
 import { rulesShown } from '../../plan/ladder.ts';
-import { type Practice, result, stops } from '../../practice/practice.ts';
+import { marksRules, type Practice, stops } from '../../practice/practice.ts';
+import { keepsBack, results } from '../../practice/steps.ts';
 import * as state from '../../state.ts';
 import type { Mark } from '../../types.ts';
 
@@ -13,27 +15,63 @@ const checked = (sign: 'found' | 'missed' | 'extra'): Look => ({
   sign,
 });
 
-/** The rules the learner has been taught, and the one to mark. */
+/** The rules the learner has been taught, and those to mark. */
 export function known(p: Practice): Set<string> {
-  const own = state.get().taught.filter((x) => x.learner === p.draft.learner);
-  const set = new Set(own.map((x) => x.rule));
-  if (p.rule) set.add(p.rule.id);
-  return set;
+  const { taught, catalogue } = state.get();
+  const own = taught.filter((x) => x.learner === p.draft.learner).map((x) => x.rule);
+  return new Set([...own, ...marksRules(p).map((r) => catalogue.rules[r]!.id)]);
 }
 
+const marked = (m: Mark, how: Look): Span => ({ v: m.v, w: m.w, l: m.l, ...how });
+
+const places = (p: Practice, rules: number[]) =>
+  written(p.verses, rules, stops(p)).map((h) =>
+    spanOf(h, look(state.get().catalogue.rules[h.e.rule]!.family)),
+  );
+
 export function colours(p: Practice): Span[] {
-  const { phase, marks } = p.draft;
-  const c = state.get().catalogue;
-  const marked = (m: Mark, how: Look): Span => ({ v: m.v, w: m.w, l: m.l, ...how });
-  const places = (rules: number[]) =>
-    written(p.verses, rules, stops(p)).map((h) => spanOf(h, look(c.rules[h.e.rule]!.family)));
-  if (p.answer) return places([p.index]);
-  if (phase === 'find') return marks.map((m) => marked(m, look(p.rule!.family)));
-  if (phase !== 'check') return places(rulesShown(c, p.rule?.id ?? '', known(p)));
-  const r = result(p);
+  const { phase, lines } = p.draft;
+  if (p.answer) return stacked(places(p, marksRules(p)));
+  if (phase === 'find') return stacked(drawn(p));
+  if (phase === 'check') return told(p);
+  return places(p, rulesShown(state.get().catalogue, lines.rule, known(p)));
+}
+
+/** What was marked: with the pencil in hand first; what the check set apart keeps its sign. */
+function drawn(p: Practice): Span[] {
+  const { marks, lines } = p.draft;
+  const inOrder = [...p.pencils].sort((a, b) => Number(b.id === p.hand) - Number(a.id === p.hand));
+  return inOrder.flatMap(({ id, family }) =>
+    marks
+      .filter((m) => pencilOf(m, lines) === id)
+      .map((m) => marked(m, isApart(p, m) ? checked('extra') : look(family))),
+  );
+}
+
+const isApart = (p: Practice, m: Mark) =>
+  p.apart.some((x) => x.v === m.v && x.w === m.w && x.l === m.l && x.pencil === m.pencil);
+
+/** Letters with more than one mark have one shape below the other. */
+function stacked(spans: Span[]): Span[] {
+  const many = new Map<string, number>();
+  return spans.map((s) => {
+    const at = `${s.v}.${s.w}.${s.l}`;
+    const under = many.get(at) ?? 0;
+    many.set(at, under + 1);
+    return under ? { ...s, under } : s;
+  });
+}
+
+/** What was found and what was not, as far as the check says it. */
+function told(p: Practice): Span[] {
+  const all = results(p);
+  const hits = (list: Hit[], how: Look) => list.map((x) => spanOf(x, how));
   return [
-    ...r.found.map((f) => spanOf(f, checked('found'))),
-    ...r.missed.map((m) => spanOf(m, checked('missed'))),
-    ...r.extra.map((x) => marked(x.mark, checked('extra'))),
+    ...all.flatMap((r) => hits(r.found, checked('found'))),
+    ...all.flatMap((r) => r.alike.map((x) => marked(x.mark, checked('found')))),
+    ...(keepsBack(p) ? [] : all.flatMap((r) => hits(r.missed, checked('missed')))),
+    ...all
+      .flatMap((r) => [...r.beside, ...r.extra.map((x) => x.mark)])
+      .map((m) => marked(m, checked('extra'))),
   ];
 }

@@ -7,6 +7,7 @@ import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import { letterAt, spoken } from '../../text/names.ts';
 import type { Place } from '../../types.ts';
+import { typed } from './counts.ts';
 import { advance } from './step.ts';
 
 const START: Place = { v: 0, w: 0, l: 0 };
@@ -67,14 +68,14 @@ function target(p: Practice, sheet: Sheet, at: Place, key: string, far: boolean)
 
 /** Does what a key does at a letter; false if it does nothing. */
 function press(p: Practice, at: Place, key: string): boolean {
-  const finding = p.draft.phase === 'find' && p.rule;
+  const finding = p.draft.phase === 'find' && practice.marksLetters(p);
   if (key === ' ') {
     practice.choose(at);
     speak();
   } else if (key === 'Enter') advance();
   else if (/^[1-9]$/.test(key) && finding) {
-    practice.count(at, Number(key));
-    speak();
+    if (!p.caret) practice.set({ caret: at });
+    typed(practice.get() ?? p, Number(key));
   } else if (key === 'e') practice.set({ explained: at });
   else if (key === 'o') practice.set({ open: { v: at.v, w: at.w } });
   else if (key === 's') {

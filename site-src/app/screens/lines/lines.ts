@@ -3,17 +3,18 @@ import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
 import { reopen } from '../../offline/tools.ts';
 import { loadCourse } from '../../planner.ts';
+import { STOPS } from '../../marking/pencils.ts';
 import { fitted, fresh } from '../../practice/draft.ts';
 import { adopt, flush } from '../../practice/keeping.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
-import { linesHash } from '../../share/link.ts';
+import { linesHash, linesKey } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import * as store from '../../store/store.ts';
 import { basmala, TextError, verses } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
-import type { Lines, Route } from '../../types.ts';
+import type { Draft, Lines, Route } from '../../types.ts';
 import { wayOut } from '../parts/wayout.ts';
 import type { Screen } from '../screen.ts';
 import { answer, summary } from './answer.ts';
@@ -41,7 +42,7 @@ function view(s: State) {
       <header class="row">
         <a class="button plain" href="#/today" data-t="back">${t('lines.back')}</a>
         <h1 tabindex="-1">${title(s)}</h1>
-        ${menu(linesOf(s.route)!)}
+        ${menu(s, linesOf(s.route)!)}
       </header>
       <p class="task" tabindex="-1" data-t="task">${p ? task(p) : nothing}</p>
       <div class="hold" ?hidden=${p?.draft.phase === 'done'}>
@@ -59,9 +60,11 @@ function task(p: Practice): string {
   const { phase } = p.draft;
   if (p.ask) return t('lines.asking');
   if (phase === 'check') return summary(p);
-  return p.rule || phase === 'find'
-    ? t(`lines.task.${phase}`, { rule: p.rule?.name ?? '' })
-    : t(`lines.task.plain-${phase}`);
+  if (phase !== 'find') return t(`lines.task.${p.pencils.length ? '' : 'plain-'}${phase}`);
+  const hand = practice.inHand(p);
+  return hand?.id === STOPS
+    ? t('lines.task.stops')
+    : t('lines.task.find', { rule: hand?.name ?? '' });
 }
 
 function after(p: Practice) {
@@ -86,7 +89,7 @@ async function open(want: Lines) {
   const mine = ++visit;
   const { catalogue } = state.get();
   const who = state.learner()?.id ?? '';
-  const draft = who ? store.draft(who, linesHash(want)).catch(() => undefined) : undefined;
+  const draft = store.draft(who, linesKey(want)).catch(() => undefined);
   try {
     const [text, before, kept] = await Promise.all([
       verses(catalogue, want.from, want.to),
@@ -94,7 +97,13 @@ async function open(want: Lines) {
       draft,
     ]);
     if (mine !== visit) return;
-    practice.begin(catalogue, text, before, kept ? fitted(kept, text) : fresh(who, want));
+    practice.begin(
+      catalogue,
+      text,
+      before,
+      kept ? fitted(withPencils(kept, want), text) : fresh(who, want),
+    );
+    named();
     // The letters come first; what is around them a moment later.
     requestAnimationFrame(() => setTimeout(() => practice.set({})));
     // For the place after the session, which can do without.
@@ -105,6 +114,20 @@ async function open(want: Lines) {
     if (!(e instanceof TextError)) throw e;
     if (mine === visit) state.set({ unreadable: e.code });
   }
+}
+
+/** A draft with the pencils that the address asks for as well. */
+function withPencils(d: Draft, { also = [] }: Lines): Draft {
+  const all = [...new Set([...(d.lines.also ?? []), ...also])];
+  return all.length ? { ...d, lines: { ...d.lines, also: all } } : d;
+}
+
+/** The address names the pencils that there are. */
+function named() {
+  const lines = practice.get()?.draft.lines;
+  if (!lines || linesHash(lines) === location.hash) return;
+  history.replaceState(history.state, '', linesHash(lines));
+  state.set({ route: { name: 'lines', lines } });
 }
 
 function undo(e: KeyboardEvent) {

@@ -1,14 +1,17 @@
 // What else can be done with these lines: others, a link, print.
-import { html } from 'lit-html';
+import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
+import { STOPS } from '../../marking/pencils.ts';
 import * as practice from '../../practice/practice.ts';
-import { linesHash, showRef } from '../../share/link.ts';
+import { linesHash, penciled } from '../../share/link.ts';
 import { send } from '../../share/send.ts';
+import type { Practice } from '../../practice/practice.ts';
 import * as state from '../../state.ts';
+import type { State } from '../../state.ts';
 import type { Lines } from '../../types.ts';
-import { toHead } from './step.ts';
+import { onPaper, toHead } from './step.ts';
 
-export const menu = (l: Lines) => html`
+export const menu = (s: State, l: Lines) => html`
   <details class="menu" data-t="menu" @focusout=${leave}>
     <summary class="button plain">${t('menu.title')}</summary>
     <div class="menu-list">
@@ -16,14 +19,23 @@ export const menu = (l: Lines) => html`
       <button class="plain" data-t="share" @click=${closing(() => void share(l))}>
         ${t('menu.share')}
       </button>
+      ${
+        s.practice && marking(s.practice)
+          ? html`<button class="plain" data-t="on-paper" @click=${closing(onPaper)}>
+              ${t('menu.paper')}
+            </button>`
+          : nothing
+      }
       <button class="plain" data-t="restart" @click=${closing(anew)}>${t('menu.restart')}</button>
       <a class="button plain" href=${printHash(l)} data-t="print">${t('menu.print')}</a>
     </div>
   </details>
 `;
 
-const printHash = (l: Lines) =>
-  `#/print?sheet=practice&from=${showRef(l.from)}&to=${showRef(l.to)}&rule=${l.rule}`;
+/** Whether there are letters to be marked, and nothing of it was told yet. */
+const marking = (p: Practice) => p.draft.phase === 'find' && p.pencils.some((x) => x.id !== STOPS);
+
+const printHash = (l: Lines) => `#/print?sheet=practice&${penciled(l)}`;
 
 const closing = (run: () => void) => (e: Event) => {
   (e.target as Element).closest('details')!.open = false;

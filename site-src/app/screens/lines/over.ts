@@ -1,8 +1,10 @@
 // What lies over the lines: counts at letters, the place of the keyboard, the letter asked about.
 import { html, render } from 'lit-html';
+import { pencilOf } from '../../marking/pencils.ts';
 import { Sheet } from '../../painting/sheet.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
+import { countedMarks, keepsBack, results } from '../../practice/steps.ts';
 import * as state from '../../state.ts';
 import { counts } from '../../text/counts.ts';
 import type { Place } from '../../types.ts';
@@ -36,16 +38,17 @@ export function drawOver(p: Practice, sheet: Sheet, layer: HTMLElement) {
 
 /** The counts that the child wrote, or the right ones once they are told. */
 function countsOf(p: Practice): Box[] {
-  const { phase, marks } = p.draft;
+  const { phase } = p.draft;
+  const { settings, catalogue } = state.get();
+  const ids = new Set(p.pencils.map((x) => x.id));
   if (phase === 'find' && !p.answer)
-    return marks
-      .filter((m) => m.count)
+    return countedMarks(p.draft)
+      .filter((m) => m.count && ids.has(pencilOf(m, p.draft.lines)))
       .map((m) => ({ at: m, cls: 'count', words: String(m.count) }));
-  if (!p.rule || !(p.answer || phase === 'check')) return [];
-  const { found, missed } = practice.result(p);
-  const rule = p.rule;
-  return [...found, ...missed].flatMap(({ v, e }): Box[] => {
-    const n = counts(rule, e, state.get().settings).want;
+  if (!(p.answer || phase === 'check') || settings.counting === 'never') return [];
+  const hits = results(p).flatMap((r) => [...r.found, ...(keepsBack(p) ? [] : r.missed)]);
+  return hits.flatMap(({ v, e }): Box[] => {
+    const n = counts(catalogue.rules[e.rule]!, e, settings).want;
     return n ? [{ at: { v, w: e.w, l: e.l }, cls: 'count', words: String(n) }] : [];
   });
 }
@@ -55,7 +58,7 @@ function caretOf(p: Practice, sheet: Sheet): Box[] {
   const at = p.caret;
   if (!at) return [];
   const keyed = sheet.word(at.v, at.w)?.el.matches(':focus-visible');
-  const counted = p.draft.phase === 'find' && !p.answer && p.rule?.counts.length;
+  const counted = p.draft.phase === 'find' && !p.answer && practice.counting(p).how === 'each';
   return keyed || (counted && practice.marked(p, at)) ? [{ at, cls: 'caret' }] : [];
 }
 

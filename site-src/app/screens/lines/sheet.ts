@@ -51,7 +51,7 @@ function follow(el: HTMLElement, sheet: Sheet) {
       const p = practice.get();
       if (p?.draft.phase !== 'find' || p.ask) return;
       if (first) adding = !practice.marked(p, at);
-      practice.mark(at, adding, first);
+      practice.mark(at, adding);
     },
   });
 }

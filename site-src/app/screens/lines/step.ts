@@ -1,7 +1,7 @@
 // Steps of a session. A new one begins at its head: the eye and the focus go to the task line.
 import { scrolling } from '../../motion.ts';
 import * as practice from '../../practice/practice.ts';
-import type { Phase } from '../../types.ts';
+import * as steps from '../../practice/steps.ts';
 
 /** Brings the head of the step into view, once it is drawn. */
 export const toHead = () =>
@@ -12,13 +12,24 @@ export const toHead = () =>
     task.focus({ preventScroll: true });
   });
 
-/** Goes on to the next step. */
-export function advance() {
-  practice.advance();
+const stepping = (step: () => void) => () => {
+  step();
   toHead();
-}
+};
 
-export function goTo(phase: Phase) {
-  practice.setPhase(phase);
-  toHead();
-}
+/** Goes on to the next step. */
+export const advance = stepping(steps.advance);
+
+/** Goes back to marking. */
+export const lookAgain = stepping(steps.lookAgain);
+
+/** The lines were marked on paper. */
+export const onPaper = stepping(steps.onPaper);
+
+/** Goes back one step. */
+export const back = stepping(() => {
+  const p = practice.get();
+  const to = p && steps.before(p);
+  if (to === 'find') steps.lookAgain();
+  else if (to) practice.setPhase(to);
+});

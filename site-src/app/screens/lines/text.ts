@@ -18,7 +18,7 @@ export function sheetOf(p: Practice) {
   const { from, to } = p.draft.lines;
   return html`<div
     class="sheet"
-    data-ink=${p.rule ? `f-${p.rule.family}` : nothing}
+    data-ink=${inkOf(p)}
     role="application"
     tabindex="0"
     data-t="passage"
@@ -30,6 +30,10 @@ export function sheetOf(p: Practice) {
     <div class="layer" aria-hidden="true"></div>
   </div>`;
 }
+
+/** The families whose colours the pencils have. */
+const inkOf = (p: Practice) =>
+  [...new Set(p.pencils.map((x) => `f-${x.family}`))].join(' ') || nothing;
 
 function verses(p: Practice) {
   const now = practice.stops(p);

@@ -25,7 +25,7 @@ function enlarge(p: Practice, { v, w }: { v: number; w: number }, key: string): 
     v,
     w,
     label: t('zoom.title'),
-    look: look(p.rule?.family ?? ''),
+    look: look(practice.inHand(p)?.family ?? ''),
     marked: (l) => find && !!practice.marked(practice.get() ?? p, { v, w, l }),
     choose: (l) => {
       practice.choose({ v, w, l });

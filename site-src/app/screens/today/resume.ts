@@ -3,6 +3,8 @@ import { html, nothing } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { keep } from '../../actions/keep.ts';
 import { t } from '../../i18n.ts';
+import { pencilIds } from '../../marking/pencils.ts';
+import { linesHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import { drafts, dropDraft, saveDraft } from '../../store/store.ts';
@@ -14,7 +16,9 @@ const nameOf = (d: Draft) => linesName(state.get().catalogue.surahs, d.lines.fro
 
 /** Lines that were opened, or marked and cleared, are nothing to go on with. */
 const begun = (d: Draft) =>
-  d.marks.length > 0 || d.stops.length > 0 || d.phase !== (d.lines.rule ? 'find' : 'read');
+  d.marks.length > 0 ||
+  d.stops.length > 0 ||
+  d.phase !== (pencilIds(d.lines).length ? 'find' : 'read');
 
 let asked = 0;
 
@@ -33,7 +37,7 @@ export function resume(s: State, l: Learner) {
   return html`
     <section class="resume">
       <p>
-        <a href=${first.at} data-t="resume"
+        <a href=${linesHash(first.lines)} data-t="resume"
           >${t(`today.resume.${first.phase}`, { lines: nameOf(first) })}</a
         >
       </p>
@@ -56,7 +60,8 @@ function row(d: Draft) {
   const press = (e: Event) => void takeRow(e.currentTarget as HTMLElement, () => drop(d));
   return html`<li>
     <p>
-      <a href=${d.at} data-t="resume-other">${nameOf(d)}</a>${rule ? ` · ${rule.name}` : nothing}
+      <a href=${linesHash(d.lines)} data-t="resume-other">${nameOf(d)}</a
+      >${rule ? ` · ${rule.name}` : nothing}
     </p>
     <button
       class="plain"

@@ -1,0 +1,59 @@
+// The pencils for some lines: a rule, several rules together, or the stops. Pure.
+import { STOPS } from '../share/link.ts';
+import type { Catalogue, Lengths, Lines, Mark, Rule } from '../types.ts';
+
+/**
+ * rules are those whose places it marks, by their numbers in the catalogue, and none for stops;
+ * name is empty for stops.
+ */
+export interface Pencil {
+  id: string;
+  name: string;
+  family: string;
+  rules: number[];
+}
+
+type Book = Pick<Catalogue, 'rules' | 'groups'>;
+
+export { STOPS };
+
+/** The ids of the pencils of some lines, that of their rule first. */
+export const pencilIds = ({ rule, also = [] }: Pick<Lines, 'rule' | 'also'>): string[] =>
+  [rule, ...also].filter(Boolean);
+
+/** The family that changes words where the reader stops: the pencil of stops has its colour. */
+export const stopFamily = (c: Book) => c.rules.find((r) => r.role === 'ending')?.family ?? '';
+
+/**
+ * The pencils of some lines. One that stands for several rules stands for those that were taught
+ * and have no pencil of their own.
+ */
+export function pencils(c: Book, ids: string[], taught: ReadonlySet<string> | 'all'): Pencil[] {
+  return ids.flatMap((id): Pencil[] => {
+    if (id === STOPS) return [{ id, name: '', family: stopFamily(c), rules: [] }];
+    const rule = c.rules.findIndex((r) => r.id === id);
+    if (rule >= 0) return [{ id, name: c.rules[rule]!.name, ...one(c, rule) }];
+    const group = c.groups.find((g) => g.id === id);
+    if (!group) return [];
+    const mine = (r: Rule) =>
+      group.families.includes(r.family) &&
+      (taught === 'all' || taught.has(r.id)) &&
+      !ids.includes(r.id);
+    const rules = c.rules.flatMap((r, i) => (mine(r) ? [i] : []));
+    return [{ id, name: group.name, family: group.families[0]!, rules }];
+  });
+}
+
+const one = (c: Book, rule: number) => ({ family: c.rules[rule]!.family, rules: [rule] });
+
+/** What a mark was made with. */
+export const pencilOf = (m: Mark, l: Pick<Lines, 'rule'>) => m.pencil ?? l.rule;
+
+/** The lengths that the places of a pencil can have as the family holds them, in counts. */
+export function lengthsOf(rules: Rule[], p: Pencil, s: Lengths): number[] {
+  const all = p.rules.flatMap((r) => {
+    const { setting, counts } = rules[r]!;
+    return setting ? [s[setting]] : counts;
+  });
+  return [...new Set(all)].sort((a, b) => a - b);
+}

@@ -1,0 +1,110 @@
+// The pencil case: which pencils there are for these lines, and which is in hand.
+import { html, nothing } from 'lit-html';
+import { t } from '../../i18n.ts';
+import { type Pencil, STOPS } from '../../marking/pencils.ts';
+import { rulesInOrder } from '../../plan/ladder.ts';
+import * as practice from '../../practice/practice.ts';
+import type { Practice } from '../../practice/practice.ts';
+import { linesHash, MOST_PENCILS } from '../../share/link.ts';
+import * as state from '../../state.ts';
+import type { Rule } from '../../types.ts';
+import { pencil, swatch } from '../parts/pencil.ts';
+import { called } from '../parts/words.ts';
+import { known } from './colours.ts';
+
+/** Characters of a name that fit beside the buttons; a longer one gives way to the Arabic term. */
+const LONG = 20;
+
+/** What is written on a pencil. */
+export function nameOf(x: Pencil): string {
+  if (x.id === STOPS) return t('case.stops');
+  const rule = state.get().catalogue.rules.find((r) => r.id === x.id);
+  return rule && rule.name.length > LONG ? rule.tr : x.name;
+}
+
+/** The pencil in hand; with others, all of them, to take one up. */
+export function hand(p: Practice) {
+  const [one, ...others] = p.pencils;
+  if (!one) return nothing;
+  if (!others.length)
+    return html`<span class="pencil" .style=${pencil(one.family)} data-t="pencil"
+      >${swatch(one.family)}${nameOf(one)}</span
+    >`;
+  return html`<div class="hands" role="group" aria-label=${t('case.hand')} data-t="pencil">
+    ${p.pencils.map(
+      (x) =>
+        html`<button
+          class="chip"
+          .style=${pencil(x.family)}
+          aria-pressed=${x.id === p.hand}
+          data-t="hand-${x.id}"
+          @click=${() => practice.set({ hand: x.id, caret: undefined })}
+        >
+          ${swatch(x.family)}${nameOf(x)}
+        </button>`,
+    )}
+  </div>`;
+}
+
+/** Opens the case. */
+export const opener = (p: Practice) => html`
+  <button
+    class="plain"
+    data-t="case"
+    aria-expanded=${p.case}
+    aria-controls="case"
+    aria-label=${t('case.title')}
+    title=${t('case.title')}
+    @click=${() => practice.set({ case: !p.case, drawer: false })}
+  >
+    ${t('case.open')}
+  </button>
+`;
+
+/** Every pencil that these lines may have: stops, families, and rules that were taught. */
+export function pencilCase(p: Practice) {
+  const c = state.get().catalogue;
+  const taught = known(p);
+  const rules = rulesInOrder(c).filter((r) => taught.has(r.id));
+  const many = (families: string[]) => rules.filter((r) => families.includes(r.family)).length > 1;
+  return html`<div
+    class="case"
+    id="case"
+    role="group"
+    aria-label=${t('case.title')}
+    data-t="pencils"
+  >
+    <p class="quiet">${t('case.what', { child: called(practice.learner(p)) })}</p>
+    <div class="row">
+      ${choice(p, STOPS, t('case.stops'), '')}
+      ${c.groups
+        .filter((g) => many(g.families))
+        .map((g) => choice(p, g.id, g.name, g.families[0]!))}
+    </div>
+    <div class="row">${rules.map((r: Rule) => choice(p, r.id, r.name, r.family))}</div>
+  </div>`;
+}
+
+function choice(p: Practice, id: string, name: string, family: string) {
+  const { rule, also = [] } = p.draft.lines;
+  const chosen = id === rule || also.includes(id);
+  const full = !chosen && also.length >= MOST_PENCILS;
+  return html`<button
+    class="chip"
+    .style=${family ? pencil(family) : ''}
+    ?disabled=${id === rule || full}
+    aria-pressed=${chosen}
+    data-t="pencil-${id}"
+    @click=${() => turn(p, id, !chosen)}
+  >
+    ${family ? swatch(family) : nothing}${name}
+  </button>`;
+}
+
+/** Puts a pencil in or takes it out; the address says which there are. */
+function turn(p: Practice, id: string, on: boolean) {
+  const { also = [] } = p.draft.lines;
+  practice.choosePencils(on ? [...also, id] : also.filter((x) => x !== id));
+  const now = practice.get();
+  if (now) history.replaceState(history.state, '', linesHash(now.draft.lines));
+}

@@ -1,0 +1,60 @@
+// Lists of what the check says: letters with the reason, and each reason once for all letters that
+// share it.
+import { html, nothing } from 'lit-html';
+import { t } from '../../i18n.ts';
+import * as practice from '../../practice/practice.ts';
+import type { Practice } from '../../practice/practice.ts';
+import { stroke } from '../parts/pencil.ts';
+import { letterAt, letterName } from '../../text/names.ts';
+import type { Place } from '../../types.ts';
+import { arabic } from '../parts/words.ts';
+
+export type Kind = 'missed' | 'extra' | 'alike' | 'found';
+
+/** A letter and what is said of it. */
+export interface Item {
+  at: Place;
+  words: string;
+}
+
+/** The list of a kind; none where it is empty. */
+export function list(p: Practice, key: Kind, items: Item[], open: boolean) {
+  if (!items.length) return nothing;
+  const mark = key === 'alike' ? 'found' : key;
+  const title = key === 'missed' && p.draft.paper ? 'places' : key;
+  return html`<details class="told ${key}" ?open=${open} data-t=${key}>
+    <summary>${stroke(mark, `var(--${mark})`)}${t(`told.${title}`, { n: items.length })}</summary>
+    <ul>
+      ${byWords(items).map(([words, places]) => row(p, mark, words, places))}
+    </ul>
+  </details>`;
+}
+
+function byWords(items: Item[]): [string, Place[]][] {
+  const by = new Map<string, Place[]>();
+  for (const { at, words } of items) by.set(words, [...(by.get(words) ?? []), at]);
+  return [...by];
+}
+
+const row = (p: Practice, key: string, words: string, places: Place[]) => html`
+  <li class=${key}>
+    <div class="word-links">${places.map((at) => link(p, at))}</div>
+    <p>${words}</p>
+  </li>
+`;
+
+/** A word that leads to its letter, in the letter's panel. */
+function link(p: Practice, at: Place) {
+  const verse = p.verses[at.v]!;
+  const word = verse.words[at.w]!.text;
+  const letter = letterName(letterAt(p.verses, at));
+  const show = () => practice.set({ explained: at, caret: at });
+  return html`<button
+    class="word-link"
+    data-t="told-${at.v}-${at.w}-${at.l}"
+    @click=${show}
+    aria-label=${t('told.show', { letter, word, a: verse.a })}
+  >
+    ${arabic(word)}
+  </button>`;
+}
