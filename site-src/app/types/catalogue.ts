@@ -6,6 +6,11 @@ import type { Kind } from './text.ts';
  * can have; setting: the family's setting that chooses among them; role: what its letter does, also
  * for a child who has not been taught it; cases: sentences in place of why (see text/explain.ts);
  * letters: those that decide it; at: a word that shows it, from 0.
+ *
+ * alike: ids of rules whose places count as right where this one is marked by ear, and sound is what
+ * is heard in all of them, as in "Yes, two counts too." Where the role is silent, an event at a
+ * start is not alike: its letter is read there. onCause is said of a mark on the letter that causes
+ * an event of the rule; without it such a mark is a mistake.
  */
 export interface Rule {
   id: string;
@@ -17,6 +22,9 @@ export interface Rule {
   counts: number[];
   setting?: Length;
   role?: 'silent' | 'long' | 'ending';
+  alike?: string[];
+  sound?: string;
+  onCause?: string;
   short: string;
   why: string;
   cases?: Record<string, string>;
@@ -52,6 +60,12 @@ export interface Family {
   dark: string;
   form: 'solid' | 'double' | 'dotted' | 'dashed' | 'wavy';
 }
+/** Every rule of some families: what a child marks with one pencil. Its id is no rule's. */
+export interface Group {
+  id: string;
+  name: string;
+  families: string[];
+}
 /** A page and its ink, #rrggbb. */
 export interface Theme {
   paper: string;
@@ -63,6 +77,7 @@ export interface Catalogue {
   surahs: Surah[];
   rules: Rule[];
   families: Family[];
+  groups: Group[];
   details: Detail[];
   themes: Record<'light' | 'dark', Theme>;
   alphabet: string;
