@@ -98,7 +98,7 @@ for (const [name, text, code] of [
   ['cut off', rescued().slice(0, -9), 'not-json'],
   ['without a table', rescued({ taught: undefined }), 'damaged'],
   ['with a table that is no list', rescued({ sessions: {} }), 'damaged'],
-  ['of a later version', rescued({ v: 5 }), 'newer'],
+  ['of a later version', rescued({ v: 6 }), 'newer'],
   ['that only seems to be one', rescued({ unchecked: 'true', sessions: [null] }), 'damaged'],
 ])
   test(`refuses a file saved unchecked ${name}`, () =>

@@ -3,41 +3,8 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { event as ev } from './event.mjs';
-import { details, detail, rule as known } from './rules.mjs';
-import { check } from '../node_modules/.out/app/marking/check.js';
-import { Stops } from '../node_modules/.out/app/text/stops.js';
-
-const word = (n, pause = 0) => ({
-  text: 'x'.repeat(n),
-  pause,
-  letters: Array.from({ length: n }, (_, i) => ({ rune: 0, from: i, to: i + 1, marks: [] })),
-});
-const verse = (a, events, words = [word(5), word(5, 0x6da), word(5)]) => ({
-  s: 1,
-  a,
-  text: '',
-  words,
-  events,
-});
-const mark = (v, w, l, count = 0) => ({ v, w, l, count });
-const rule = { id: 'r', counts: [2] };
-const set = { madd: 4, arid: 4 };
-const run = (verses, marks, moved = [], r = rule, s = set, own = [0]) => {
-  const book = { rules: [r].flat(), details, settings: s };
-  const x = check(verses, own, marks, new Stops(verses, moved), book);
-  return {
-    found: x.found.length,
-    missed: x.missed.map((m) => m.near),
-    extra: x.extra.length,
-    counts: x.found.map((f) => f.count),
-    other: x.extra.map((e) => !!e.other),
-    beside: x.beside.length,
-    alike: x.alike.map((a) => a.e.rule),
-  };
-};
-const part = (got, want) => {
-  for (const [k, v] of Object.entries(want)) assert.deepEqual(got[k], v, k);
-};
+import { detail, rule as known } from './rules.mjs';
+import { mark, part, run, set, verse } from './checking.mjs';
 
 for (const [name, verses, marks, want] of [
   ['found', [verse(1, [ev(0, 1)])], [mark(0, 0, 1)], { found: 1, missed: [], extra: 0 }],

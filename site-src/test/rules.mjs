@@ -8,8 +8,9 @@ const json = (f) => JSON.parse(readFileSync(new URL(f, dir), 'utf8'));
 
 export const read = (f) => readFileSync(new URL(f, project), 'utf8');
 export const rules = readdirSync(dir)
-  .filter((f) => f !== 'details.json')
+  .filter((f) => f !== 'details.json' && f !== 'groups.json')
   .flatMap(json);
+export const groups = json('groups.json');
 export const details = [{ id: '' }, ...json('details.json')];
 
 export const rule = (id) => rules.find((r) => r.id === id);

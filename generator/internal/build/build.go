@@ -90,6 +90,8 @@ func source(root string) (site.Source, []diag.Diagnostic) {
 	s.Rules, ds = rules.Load(content)
 	s.Details, more = rules.LoadDetails(content)
 	ds = append(ds, more...)
+	s.Groups, more = rules.LoadGroups(content, s.Rules)
+	ds = append(ds, more...)
 	s.Passages = Index(s.Text)
 	s.Lessons, more = lesson.Load(os.DirFS(filepath.Join(root, filepath.FromSlash(lesson.Dir))), s.Text, recite.New(s.Text), s.Rules)
 	if ds = append(ds, more...); !diag.HasError(ds) {

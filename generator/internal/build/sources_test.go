@@ -18,7 +18,7 @@ func TestBadSources(t *testing.T) {
 		mistakes []mistake
 	}{
 		{"bytes that are no text", []mistake{
-			{"rules-content/rules/noon.json", `"short": "`, "\"short\": \"\xff", "rules-content/rules/noon.json:11:15: the byte 0xff is not UTF-8"},
+			{"rules-content/rules/noon.json", `"short": "`, "\"short\": \"\xff", "rules-content/rules/noon.json:15:15: the byte 0xff is not UTF-8"},
 			{"site-src/strings/en.json", `"close": "`, "\"close\": \"\xe9", "site-src/strings/en.json:"},
 			{"site-src/pages/about.html", "<h1>", "<h1>\xc3(", "site-src/pages/about.html:9:11: the byte 0xc3 is not UTF-8"},
 			{"site-src/style/base.css", "body {", "body { /* \xff */", "site-src/style/base.css:"},

@@ -36,6 +36,7 @@ func check(all []placed) (ds []diag.Diagnostic) {
 			}
 		}
 	}
+	ds = append(ds, checkAlike(all, byID)...)
 	return append(ds, cycles(all, byID)...)
 }
 
@@ -72,7 +73,8 @@ func (p placed) check() (ds []diag.Diagnostic) {
 	if p.Role != "" && !slices.Contains(Roles, p.Role) {
 		say("roles are "+strings.Join(Roles, ", "), "rule %s has the role %q", p.ID, p.Role)
 	}
-	sentences := []string{p.Short, p.Meaning, p.Why}
+	ds = append(ds, p.checkSound()...)
+	sentences := []string{p.Short, p.Meaning, p.OnCause, p.Why}
 	for _, k := range slices.Sorted(maps.Keys(p.Cases)) {
 		if !isCase(k) {
 			say("name a detail, unwritten, opening, always, join, stop, start, or a letter by four hexadecimal digits",
@@ -88,8 +90,8 @@ func (p placed) check() (ds []diag.Diagnostic) {
 			say("end it with a full stop or a question mark", "rule %s has a sentence without an end: %q", p.ID, s)
 		}
 		for _, b := range brace.FindAllString(s, -1) {
-			if i < 2 || !slices.Contains(Placeholders, strings.Trim(b, "{}")) || len(b) < 3 {
-				say("{letter}, {cause} and {count} are accepted in why and cases, none in short and meaning", "rule %s has %q in %q", p.ID, b, s)
+			if i < 3 || !slices.Contains(Placeholders, strings.Trim(b, "{}")) || len(b) < 3 {
+				say("{letter}, {cause} and {count} are accepted in why and cases, and nowhere else", "rule %s has %q in %q", p.ID, b, s)
 			}
 		}
 		if strings.Contains(s, "{count}") && len(p.Counts) == 0 {

@@ -3,9 +3,9 @@
 //
 // The engine (package recite) decides where a rule acts; this package only speaks of it. Both lists
 // of ids are complete: an id that one side lacks is an error. The files are
-// rules-content/rules/*.json, one a family, each a list of rules, and details.json beside them,
-// what is said of each detail. The browser knows of rules what the catalogue says, and the
-// catalogue says what stands here.
+// rules-content/rules/*.json, one a family, each a list of rules, and beside them details.json, what
+// is said of each detail, and groups.json, what a child may mark together. The browser knows of
+// rules what the catalogue says, and the catalogue says what stands here.
 package rules
 
 import (
@@ -34,9 +34,21 @@ type Rule struct {
 	Counts   []int    `json:"counts"`   // counts (lengths of one short vowel) that may be held; empty where none is
 	Setting  string   `json:"setting"`  // which of Settings chooses among Counts; empty where the place alone decides
 	Role     string   `json:"role"`     // one of Roles, or empty
-	Meaning  string   `json:"meaning"`  // what the rule is, a definition for the glossary
-	Short    string   `json:"short"`    // what to look for, exactly as the engine has it, and what sounds alike under another rule
-	Why      string   `json:"why"`      // sentence for the check, with {letter}, {cause} and {count}
+
+	// Alike are rules that are heard alike: who marks by ear, and sees no cause, may rightly mark a
+	// place of the other. Each names the other. OneWay are rules whose places have all that this one
+	// asks the ear for while its own lack what those ask for, each with the reason.
+	Alike  []string          `json:"alike"`
+	OneWay map[string]string `json:"oneWay"`
+	Sound  string            `json:"sound"` // what is heard in all of these, as in "Yes, two counts too."
+
+	// OnCause is said of a mark on the letter that causes the rule, where that is right for another
+	// reason: the sound is heard there. Empty where such a mark is a mistake.
+	OnCause string `json:"onCause"`
+
+	Meaning string `json:"meaning"` // what the rule is, a definition for the glossary
+	Short   string `json:"short"`   // what to look for, exactly as the engine has it, and what sounds alike under another rule
+	Why     string `json:"why"`     // sentence for the check, with {letter}, {cause} and {count}
 
 	// Cases holds sentences in place of Why where an event differs from the common case. A key is a
 	// detail's id, "unwritten" (heard, not written), "opening" (a letter that opens a surah), the
@@ -91,7 +103,7 @@ func Load(dir fs.FS) ([]Rule, []diag.Diagnostic) {
 	var all []placed
 	var ds []diag.Diagnostic
 	for _, n := range names {
-		if n == detailsFile {
+		if n == detailsFile || n == groupsFile {
 			continue
 		}
 		src, err := fs.ReadFile(dir, n)
@@ -99,7 +111,7 @@ func Load(dir fs.FS) ([]Rule, []diag.Diagnostic) {
 			ds = append(ds, diag.Diagnostic{File: path.Join(Dir, n), Found: err.Error()})
 			continue
 		}
-		const fields = "a rule has id, name, arabic, translit, family, needs, counts, setting, role, meaning, short, why and cases"
+		const fields = "a rule has id, name, arabic, translit, family, needs, counts, setting, role, alike, oneWay, sound, onCause, meaning, short, why and cases"
 		more := parse(path.Join(Dir, n), src, fields, func(r Rule, p at) { all = append(all, placed{r, p}) })
 		ds = append(ds, more...)
 	}

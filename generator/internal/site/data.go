@@ -17,7 +17,9 @@ import (
 )
 
 // DataVersion is the version of the data files' shape, the first field of the catalogue and a byte
-// of every surah's file. A browser that finds another one refuses the data.
+// of every surah's file. A browser that finds another one refuses the data. A field more in the
+// catalogue is no other shape: a page names its catalogue by digest, so the two are of one build,
+// and another number would have every surah fetched anew.
 const DataVersion = 4
 
 // catalogue is data/catalogue.<hash>.json.gz: all that a page needs before it knows which verses it
@@ -28,6 +30,7 @@ type catalogue struct {
 	Surahs     []surahEntry   `json:"surahs"`
 	Rules      []ruleEntry    `json:"rules"` // in the engine's order: events name rules by their index here
 	Families   []family       `json:"families"`
+	Groups     []rules.Group  `json:"groups"` // what a child may mark together, in the order shown
 	Themes     themes         `json:"themes"`
 	Details    []rules.Detail `json:"details"`  // by the engine's number
 	Alphabet   string         `json:"alphabet"` // what the bytes of the surahs' files mean: code points first,
@@ -58,6 +61,9 @@ type ruleEntry struct {
 	Counts   []int             `json:"counts"`
 	Setting  string            `json:"setting,omitempty"`
 	Role     string            `json:"role,omitempty"`
+	Alike    []string          `json:"alike,omitempty"`   // rules that count as right where this one is marked by ear
+	Sound    string            `json:"sound,omitempty"`   // what is heard in all of them
+	OnCause  string            `json:"onCause,omitempty"` // said of a mark on the letter that causes it, where that is right too
 	Short    string            `json:"short"`
 	Why      string            `json:"why"`
 	Cases    map[string]string `json:"cases,omitempty"`
@@ -88,7 +94,7 @@ type theme struct {
 // returns where the catalogue is, and the lines that each lesson proposes, which follow from the
 // passage index. It fails if the text has more than the files can say.
 func dataFiles(s Source) (files []bundle.File, where dataFile, try [][]Try, err error) {
-	c := catalogue{Version: DataVersion, TextDigest: hex.EncodeToString(s.Text.Digest[:]), Details: s.Details}
+	c := catalogue{Version: DataVersion, TextDigest: hex.EncodeToString(s.Text.Digest[:]), Details: s.Details, Groups: s.Groups}
 	c.Surahs = make([]surahEntry, len(s.Text.Surahs))
 	files = make([]bundle.File, len(s.Text.Surahs))
 	var passages bundle.File
@@ -143,7 +149,7 @@ func ruleEntries(s Source, at [recite.NumRules][3]int) []ruleEntry {
 		list[i] = ruleEntry{
 			ID: r.ID, Name: r.Name, Arabic: r.Arabic, Translit: r.Translit, Family: r.Family,
 			Needs: append([]string{}, r.Needs...), Counts: append([]int{}, r.Counts...), Setting: r.Setting, Role: r.Role,
-			Short: r.Short, Why: r.Why, Cases: r.Cases,
+			Alike: r.HeardAlike(), Sound: r.Sound, OnCause: r.OnCause, Short: r.Short, Why: r.Why, Cases: r.Cases,
 			Lesson: lessons[r.ID], Letters: sets[recite.RuleID(i)], Example: at[i],
 		}
 	}

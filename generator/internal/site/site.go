@@ -37,6 +37,7 @@ type Source struct {
 	Engine   func() Engine  // makes an engine for one goroutine
 	Rules    []rules.Rule   // in the engine's order
 	Details  []rules.Detail // by the engine's number
+	Groups   []rules.Group  // in the order in which they are shown
 	Families []colour.Family
 	CSS      string          // the families' colours
 	Lessons  []lesson.Lesson // in teaching order, then pages in theirs

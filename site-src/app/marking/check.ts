@@ -1,5 +1,14 @@
 // Compares the child's marks with the places of the rules. Pure; runs on every stop and every mark.
-import type { Detail, Event, Lengths, Mark, Place, Rule, Verse } from '../types.ts';
+import {
+  type Detail,
+  type Event,
+  type Lengths,
+  type Mark,
+  type Place,
+  type Rule,
+  Start,
+  type Verse,
+} from '../types.ts';
 import { counts } from '../text/counts.ts';
 import { causeOf, type Stops } from '../text/stops.ts';
 
@@ -105,6 +114,9 @@ function counted(h: Hit, here: Mark[], stops: Stops, { rules, details, settings 
   return { v, e, mark, count: told(), want };
 }
 
+/** A letter that is silent otherwise is read where the reader starts on it. */
+const isRead = (rule: Rule, e: Event) => rule.role === 'silent' && e.when === Start;
+
 /** Why a mark is right though the rules have no place there. */
 function likeness(
   verses: Verse[],
@@ -117,9 +129,10 @@ function likeness(
   const fits = (r: number) => own.includes(r) || alike.has(rules[r]!.id);
   for (const [v, verse] of verses.entries())
     for (const e of verse.events) {
-      if (!fits(e.rule) || !stops.holds(v, e)) continue;
+      const rule = rules[e.rule]!;
+      if (!fits(e.rule) || !stops.holds(v, e) || isRead(rule, e)) continue;
       if (!own.includes(e.rule) && on(mark, v, e)) return { v, e };
-      const cause = rules[e.rule]!.cause && causeOf(verses, v, e);
+      const cause = rule.onCause && causeOf(verses, v, e);
       if (cause && same(cause, mark)) return { v, e };
     }
   return undefined;

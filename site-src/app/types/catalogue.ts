@@ -5,9 +5,13 @@ import type { Kind } from './text.ts';
  * All that is known here about a rule; the files of the rules say it. counts: every length the rule
  * can have; setting: the family's setting that chooses among them; role: what its letter does, also
  * for a child who has not been taught it; cases: sentences in place of why (see text/explain.ts);
- * letters: those that decide it; alike: ids of rules heard alike, so that a mark on their letters is
- * right for another reason, and cause: so is one on the letter that causes it; sound: what they have
- * in common, in a few words; stuck: what to say to a child who is; at: a word that shows it, from 0.
+ * letters: those that decide it; stuck: what to say to a child who is; at: a word that shows it,
+ * from 0.
+ *
+ * alike: ids of rules whose places count as right where this one is marked by ear, and sound is what
+ * is heard in all of them, as in "Yes, two counts too." Where the role is silent, an event at a
+ * start is not alike: its letter is read there. onCause is said of a mark on the letter that causes
+ * an event of the rule; without it such a mark is a mistake.
  */
 export interface Rule {
   id: string;
@@ -19,14 +23,14 @@ export interface Rule {
   counts: number[];
   setting?: Length;
   role?: 'silent' | 'long' | 'ending';
+  alike?: string[];
+  sound?: string;
+  onCause?: string;
   short: string;
   why: string;
   cases?: Record<string, string>;
   lesson: string;
   letters?: string;
-  alike?: string[];
-  cause?: boolean;
-  sound?: string;
   stuck?: string;
   at: [surah: number, verse: number, word: number];
 }
@@ -45,13 +49,6 @@ export interface Detail {
 /** Lengths in which teachers differ: of a long vowel with hamza, and of one at a stop. */
 export type Length = 'madd' | 'arid';
 
-/** Families of rules that one pencil may stand for. */
-export interface Group {
-  id: string;
-  name: string;
-  families: string[];
-}
-
 export interface Surah {
   n: number;
   ar: string;
@@ -64,6 +61,12 @@ export interface Family {
   light: string;
   dark: string;
   form: 'solid' | 'double' | 'dotted' | 'dashed' | 'wavy';
+}
+/** Every rule of some families: what a child marks with one pencil. Its id is no rule's. */
+export interface Group {
+  id: string;
+  name: string;
+  families: string[];
 }
 /** A page and its ink, #rrggbb. */
 export interface Theme {

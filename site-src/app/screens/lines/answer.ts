@@ -118,11 +118,13 @@ const elsewhere = (p: Practice, r: Checked, { mark, other }: Extra) =>
 const alike = (p: Practice, all: Checked[]): Item[] =>
   all.flatMap((r) => r.alike.map((x) => ({ at: x.mark, words: likeness(p, r, x) })));
 
-function likeness(p: Practice, r: Checked, { mark, e }: Alike): string {
+function likeness(p: Practice, r: Checked, { mark, v, e }: Alike): string {
   const rule = state.get().catalogue.rules[e.rule]!;
   const yes = rule.sound ? t('told.alike-sound', { sound: rule.sound }) : t('told.alike-yes');
-  if (r.pencil.rules.includes(e.rule))
-    return `${yes} ${t('told.alike-cause', { letter: letterOf(p, mark) })}`;
-  const taught = known(p).has(rule.id);
-  return `${yes} ${t(taught ? 'told.alike-named' : 'told.alike-later', { rule: rule.name })}`;
+  const onIt = mark.v === v && mark.w === e.w && mark.l === e.l;
+  const here = onIt ? '' : (rule.onCause ?? '');
+  const name = t(known(p).has(rule.id) ? 'told.alike-named' : 'told.alike-later', {
+    rule: rule.name,
+  });
+  return [yes, here, r.pencil.rules.includes(e.rule) ? '' : name].filter(Boolean).join(' ');
 }
