@@ -1,7 +1,7 @@
 // What the check says: kindly, the way to look again first; then every place with the reason for
 // it.
 import { html, nothing } from 'lit-html';
-import { t } from '../../i18n.ts';
+import { join, t } from '../../i18n.ts';
 import type { Alike, Extra, Found, Hit } from '../../marking/check.ts';
 import { STOPS } from '../../marking/pencils.ts';
 import type { Practice } from '../../practice/practice.ts';
@@ -16,9 +16,6 @@ import { type Item, list } from './items.ts';
 import { onPaper } from './paper.ts';
 import { stopsTold } from './stops.ts';
 
-/** Verses with places left that are named in the line above the text; more are listed below it. */
-const NAMED = 3;
-
 /** The line that sums up: what was found, and how many places each verse still hides. */
 export function summary(p: Practice): string {
   if (p.pencils.every((x) => x.id === STOPS)) return t('told.stops');
@@ -29,8 +26,7 @@ export function summary(p: Practice): string {
   if (p.draft.paper) return t('told.on-paper', { n: of });
   if (n === of) return t(extra ? 'told.all-extra' : 'told.all', { n: extra || of, of });
   if (!keepsBack(p)) return inAll(p, n, of);
-  const verses = hides(p, all);
-  return [t('told.so-far', { n }), ...(verses.length > NAMED ? [] : verses)].join(' ');
+  return [t('told.so-far', { n }), ...hides(p, all)].join(' ');
 }
 
 function inAll(p: Practice, n: number, of: number): string {
@@ -40,30 +36,26 @@ function inAll(p: Practice, n: number, of: number): string {
     : t('told.some', { n, of });
 }
 
-const hides = (p: Practice, all: Checked[]) =>
-  [...hidden(p, all)].map(([v, n]) => t('told.hides', { a: p.verses[v]!.a, n }));
+/** How many places verses still hide, those that hide as many in one sentence. */
+function hides(p: Practice, all: Checked[]): string[] {
+  const by = new Map<number, string[]>();
+  for (const [v, n] of hidden(p, all)) by.set(n, [...(by.get(n) ?? []), String(p.verses[v]!.a)]);
+  return [...by].map(([n, verses]) =>
+    t(verses.length > 1 ? 'told.hide-each' : 'told.hides', { a: join(verses), n }),
+  );
+}
 
 /** What is said below the lines. */
 export function answer(p: Practice) {
   const all = results(p);
   if (p.draft.paper && p.draft.told !== 'all') return onPaper(p, all);
   return html`
-    ${keepsBack(p) ? left(p, all) : nothing} ${all.length > 1 ? byPencil(all) : nothing}
+    ${all.length > 1 ? byPencil(all) : nothing}
     ${keepsBack(p) ? nothing : list(p, 'missed', missed(p, all), true)}
     ${list(p, 'extra', apart(p, all), true)} ${list(p, 'alike', alike(p, all), true)}
     ${list(p, 'found', told(p, all), false)}
     ${p.pencils.some((x) => x.id === STOPS) ? stopsTold(p) : nothing}
   `;
-}
-
-/** How many places are left, where the line above the text has no room for it. */
-function left(p: Practice, all: Checked[]) {
-  const verses = hides(p, all);
-  return verses.length > NAMED
-    ? html`<ul class="hides" data-t="hides">
-        ${verses.map((x) => html`<li>${x}</li>`)}
-      </ul>`
-    : nothing;
 }
 
 const byPencil = (all: Checked[]) => html`

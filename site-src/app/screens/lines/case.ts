@@ -9,7 +9,6 @@ import { linesHash, MOST_PENCILS } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import type { Rule } from '../../types.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
-import { called } from '../parts/words.ts';
 import { known } from './colours.ts';
 
 /** Characters of a name that fit beside the buttons; a longer one gives way to the Arabic term. */
@@ -74,7 +73,7 @@ export function pencilCase(p: Practice) {
     aria-label=${t('case.title')}
     data-t="pencils"
   >
-    <p class="quiet">${t('case.what', { child: called(practice.learner(p)) })}</p>
+    <p class="quiet">${t('case.what')}</p>
     <div class="row">
       ${choice(p, STOPS, t('case.stops'), '')}
       ${c.groups

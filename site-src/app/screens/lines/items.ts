@@ -24,11 +24,16 @@ export function list(p: Practice, key: Kind, items: Item[], open: boolean) {
   const title = key === 'missed' && p.draft.paper ? 'places' : key;
   return html`<details class="told ${key}" ?open=${open} data-t=${key}>
     <summary>${stroke(mark, `var(--${mark})`)}${t(`told.${title}`, { n: items.length })}</summary>
-    <ul>
-      ${byWords(items).map(([words, places]) => row(p, mark, words, places))}
-    </ul>
+    ${rows(p, mark, items)}
   </details>`;
 }
+
+/** The letters with what is said of them; cls is a class of each row. */
+export const rows = (p: Practice, cls: string, items: Item[]) => html`
+  <ul>
+    ${byWords(items).map(([words, places]) => row(p, cls, words, places))}
+  </ul>
+`;
 
 function byWords(items: Item[]): [string, Place[]][] {
   const by = new Map<string, Place[]>();
@@ -38,7 +43,7 @@ function byWords(items: Item[]): [string, Place[]][] {
 
 const row = (p: Practice, key: string, words: string, places: Place[]) => html`
   <li class=${key}>
-    <div class="word-links">${places.map((at) => link(p, at))}</div>
+    <div class="word-links" dir="rtl">${places.map((at) => link(p, at))}</div>
     <p>${words}</p>
   </li>
 `;
