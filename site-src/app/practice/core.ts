@@ -39,6 +39,8 @@ export interface Practice {
   apart: Mark[];
   /** Whether only the letters are drawn as yet. */
   opening: boolean;
+  /** Whether another tab has the lines in hand: then they are only shown here. */
+  elsewhere: boolean;
   /** What a screen reader is to say. */
   say: string;
 }
@@ -69,6 +71,7 @@ export function begin(c: Catalogue, verses: Verse[], basmala: string, draft: Dra
     open: undefined,
     apart: [],
     opening: true,
+    elsewhere: false,
     say: '',
     ...CLOSED,
   };
@@ -100,11 +103,11 @@ export function set(patch: Partial<Practice>) {
   if (practice.draft !== was.draft) save();
 }
 
-/** Changes fields of the draft; undefined takes one away. */
+/** Changes fields of the draft; undefined takes one away. Nothing where another tab has the lines. */
 export function change(patch: Patch<Draft>, more: Partial<Practice> = {}) {
   const p = get();
   const updated = new Date().toISOString();
-  if (p) set({ draft: patched(p.draft, { ...patch, updated }), ...more });
+  if (p && !p.elsewhere) set({ draft: patched(p.draft, { ...patch, updated }), ...more });
 }
 
 /** The history with the present as what Undo brings back next. */

@@ -2,19 +2,14 @@
 import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
 import { reopen } from '../../offline/tools.ts';
-import { loadCourse } from '../../planner.ts';
 import { STOPS } from '../../marking/pencils.ts';
-import { fitted, fresh } from '../../practice/draft.ts';
 import { adopt, flush } from '../../practice/keeping.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
-import { linesHash, linesKey } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
-import * as store from '../../store/store.ts';
-import { basmala, TextError, verses } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
-import type { Draft, Lines, Route } from '../../types.ts';
+import type { Lines, Route } from '../../types.ts';
 import { wayOut } from '../parts/wayout.ts';
 import type { Screen } from '../screen.ts';
 import { answer, summary } from './answer.ts';
@@ -22,7 +17,9 @@ import { bar } from './bar.ts';
 import { drawer } from './drawer.ts';
 import { end } from './end.ts';
 import { letter } from './letter.ts';
+import { elsewhere } from './elsewhere.ts';
 import { menu } from './menu.ts';
+import { close, open } from './open.ts';
 import { leaveSheet, paintLines } from './sheet.ts';
 import { sheetOf } from './text.ts';
 import { openWord } from './word.ts';
@@ -49,12 +46,14 @@ function view(s: State) {
         ${p ? sheetOf(p) : unread(s.unreadable)}
       </div>
       <div class="after">${ready ? after(p) : nothing}</div>
-      <div class="thumb">${ready ? [letter(p), bar(p), drawer(p)] : nothing}</div>
+      <div class="thumb">${ready ? below(p) : nothing}</div>
       <p class="hidden" aria-live="assertive" data-t="speech">${p?.say ?? ''}</p>
       <p class="hidden" id="keys-help">${t('drawer.keys')}</p>
     </main>
   `;
 }
+
+const below = (p: Practice) => (p.elsewhere ? elsewhere() : [letter(p), bar(p), drawer(p)]);
 
 function task(p: Practice): string {
   const { phase } = p.draft;
@@ -81,54 +80,6 @@ const unread = (why: State['unreadable']) =>
         ${wayOut()}
       </div>`
     : html`<p class="quiet">${t('lines.loading')}</p>`;
-
-/** Tells visits of the screen apart: what an earlier one asked for is not shown. */
-let visit = 0;
-
-async function open(want: Lines) {
-  const mine = ++visit;
-  const { catalogue } = state.get();
-  const who = state.learner()?.id ?? '';
-  const draft = store.draft(who, linesKey(want)).catch(() => undefined);
-  try {
-    const [text, before, kept] = await Promise.all([
-      verses(catalogue, want.from, want.to),
-      basmala(catalogue, want.from, want.to),
-      draft,
-    ]);
-    if (mine !== visit) return;
-    practice.begin(
-      catalogue,
-      text,
-      before,
-      kept ? fitted(withPencils(kept, want), text) : fresh(who, want),
-    );
-    named();
-    // The letters come first; what is around them a moment later.
-    requestAnimationFrame(() => setTimeout(() => practice.set({})));
-    // For the place after the session, which can do without.
-    setTimeout(() => {
-      if (mine === visit) loadCourse().catch(() => undefined);
-    }, 2000);
-  } catch (e) {
-    if (!(e instanceof TextError)) throw e;
-    if (mine === visit) state.set({ unreadable: e.code });
-  }
-}
-
-/** A draft with the pencils that the address asks for as well. */
-function withPencils(d: Draft, { also = [] }: Lines): Draft {
-  const all = [...new Set([...(d.lines.also ?? []), ...also])];
-  return all.length ? { ...d, lines: { ...d.lines, also: all } } : d;
-}
-
-/** The address names the pencils that there are. */
-function named() {
-  const lines = practice.get()?.draft.lines;
-  if (!lines || linesHash(lines) === location.hash) return;
-  history.replaceState(history.state, '', linesHash(lines));
-  state.set({ route: { name: 'lines', lines } });
-}
 
 function undo(e: KeyboardEvent) {
   if (!(e.ctrlKey || e.metaKey) || e.shiftKey || e.key.toLowerCase() !== 'z') return;
@@ -173,11 +124,10 @@ export const lines: Screen = {
     paintLines(); // last, because it measures: the browser then lays the screen out once
   },
   leave() {
-    visit++;
     removeEventListener('keydown', undo);
     removeEventListener('pagehide', flush);
     document.removeEventListener('visibilitychange', hidden);
-    practice.leave();
+    close();
     leaveSheet();
     thumb.disconnect();
     state.set({ unreadable: undefined });

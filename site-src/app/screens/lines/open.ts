@@ -1,0 +1,66 @@
+// Opens lines: the text, what was marked in them before, and the claim on them.
+import { loadCourse } from '../../planner.ts';
+import { claim, letGo } from '../../practice/claim.ts';
+import { fitted, fresh } from '../../practice/draft.ts';
+import * as practice from '../../practice/practice.ts';
+import { linesHash, linesKey } from '../../share/link.ts';
+import * as state from '../../state.ts';
+import * as store from '../../store/store.ts';
+import { basmala, TextError, verses } from '../../text/data.ts';
+import type { Draft, Lines } from '../../types.ts';
+
+/** Tells visits of the screen apart: what an earlier one asked for is not shown. */
+let visit = 0;
+
+export async function open(want: Lines) {
+  const mine = ++visit;
+  const { catalogue } = state.get();
+  const who = state.learner()?.id ?? '';
+  const draft = store.draft(who, linesKey(want)).catch(() => undefined);
+  try {
+    const [text, before, kept] = await Promise.all([
+      verses(catalogue, want.from, want.to),
+      basmala(catalogue, want.from, want.to),
+      draft,
+    ]);
+    if (mine !== visit) return;
+    practice.begin(
+      catalogue,
+      text,
+      before,
+      kept ? fitted(withPencils(kept, want), text) : fresh(who, want),
+    );
+    named();
+    claim();
+    // The letters come first; what is around them a moment later.
+    requestAnimationFrame(() => setTimeout(() => practice.set({})));
+    // For the place after the session, which can do without.
+    setTimeout(() => {
+      if (mine === visit) loadCourse().catch(() => undefined);
+    }, 2000);
+  } catch (e) {
+    if (!(e instanceof TextError)) throw e;
+    if (mine === visit) state.set({ unreadable: e.code });
+  }
+}
+
+/** A draft with the pencils that the address asks for as well. */
+function withPencils(d: Draft, { also = [] }: Lines): Draft {
+  const all = [...new Set([...(d.lines.also ?? []), ...also])];
+  return all.length ? { ...d, lines: { ...d.lines, also: all } } : d;
+}
+
+/** The address names the pencils that there are. */
+function named() {
+  const lines = practice.get()?.draft.lines;
+  if (!lines || linesHash(lines) === location.hash) return;
+  history.replaceState(history.state, '', linesHash(lines));
+  state.set({ route: { name: 'lines', lines } });
+}
+
+/** The lines are left. */
+export function close() {
+  visit++;
+  letGo();
+  practice.leave();
+}
