@@ -151,6 +151,9 @@ func TestAxeSteps(t *testing.T) {
 		p.click("letter-close")
 
 		p.click("next")
+		p.wait("the way to look again", visible(hook("again")))
+		p.axe("first look " + scheme)
+		p.showAll()
 		p.wait("what was missed", visible(hook("missed")))
 		eval[bool](p, `document.querySelectorAll(".told").forEach(d => { d.open = true; }), true`)
 		p.axe("check " + scheme)

@@ -172,11 +172,34 @@ func (p *page) toldApart(seen map[string]mask) {
 	}
 }
 
-// check moves on from finding, and again goes back.
+// check moves on from finding, has everything shown, and again goes back.
 func (p *page) check() {
 	p.t.Helper()
 	p.click("next")
 	p.wait("the check", `document.querySelector("main.lines")?.dataset.phase === "check"`)
+	p.showAll()
+}
+
+// showAll has the check say where the missed places are, if it keeps any back.
+func (p *page) showAll() {
+	p.t.Helper()
+	if p.count(hook("show-all")) > 0 {
+		p.click("show-all")
+		p.wait("everything", `!document.querySelector("[data-t=show-all]")`)
+	}
+}
+
+// onwards goes to the next step; from the check to reading.
+func (p *page) onwards() {
+	p.t.Helper()
+	p.showAll()
+	p.click("next")
+}
+
+// told is how many letters a list of the check names.
+func (p *page) told(list string) int {
+	p.t.Helper()
+	return p.count(hook(list) + " .word-link")
 }
 
 func (p *page) again() {

@@ -33,7 +33,7 @@ func TestPictures(t *testing.T) {
 			eval[any](p, fmt.Sprintf(`(document.documentElement.dataset.theme = %q, scrollTo(0, 0))`, theme))
 			picture(t, "marking-"+b.Name()+"-"+theme, p.settled())
 		}
-		p.click("next")
+		p.check()
 		p.wait("what was missed", visible(hook("missed")))
 		for _, theme := range []string{"dark", "light"} {
 			eval[any](p, fmt.Sprintf(`(document.documentElement.dataset.theme = %q, scrollTo(0, 0))`, theme))

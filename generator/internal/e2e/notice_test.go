@@ -71,11 +71,11 @@ func TestNoticeCoversNothing(t *testing.T) {
 			p.photo(fmt.Sprintf("notice-%s-%d", strings.ReplaceAll(x.at[2:min(len(x.at), 8)], "?", "-"), size[0]))
 			if strings.HasPrefix(x.at, "#/lines?") {
 				for p.count(hook("outcome-some")) == 0 {
-					p.click("next")
+					p.onwards()
 					look(what + ", further")
 				}
 				p.photo(fmt.Sprintf("notice-end-%d", size[0]))
-				p.click("end-back")
+				p.click("step-back")
 			}
 		}
 	}

@@ -106,7 +106,7 @@ func (l *looks) session(p *page, s *server) {
 	}
 	p.tap(letter(text, text.Find(surah, from), 0, 0)) // a wrong letter
 	p.wait("the wrong mark", fmt.Sprintf(`CSS.highlights.get("f-%s").size === 3`, family))
-	p.click("next")
+	p.check()
 	l.see(p, "check", visible(hook("missed"))+" && "+visible(hook("extra"))+" && "+visible(hook("found")))
 	p.clickOn(hook("missed") + " .word-link")
 	l.see(p, "letter", visible(".rule-why b"))

@@ -15,7 +15,7 @@ func (p *page) toDone(s *server, hash string) {
 	p.open(s.address + hash)
 	p.wait("the lines", visible(hook("next")))
 	for p.count(hook("outcome-some")) == 0 {
-		p.click("next")
+		p.onwards()
 	}
 	p.wait("the question how it went", visible(hook("outcome-some")))
 }
@@ -144,7 +144,7 @@ func TestRecordInTwoTabs(t *testing.T) {
 	p.wait("nobody", `!document.querySelector('[data-t=nickname]')`)
 	q.tap(letterAt{0, 0, 0, 0, 1})
 	for q.count(hook("end-learner"))+q.count(hook("outcome-some")) == 0 {
-		q.click("next")
+		q.onwards()
 	}
 	eval[any](q, `(document.querySelector("[data-t=outcome-some]")?.click(), 0)`)
 	eval[any](q, `new Promise(r => setTimeout(() => r(0), 500))`)
@@ -155,27 +155,46 @@ func TestRecordInTwoTabs(t *testing.T) {
 	q.calm()
 }
 
-// TestSameLinesInTwoTabs: lines open in two tabs are one session.
+// TestSameLinesInTwoTabs: lines open in two tabs are one session, which one tab has in hand: the
+// other is told, follows, changes nothing, and may take over; and it goes on when the first is left.
 func TestSameLinesInTwoTabs(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
 	p.begin(s.address, "")
 	q := p.beside()
 	const lines = "#/lines?rule=qalqalah&from=111:1&to=111:5"
-	for _, x := range []*page{p, q} {
-		x.open(s.address + lines)
-		x.wait("the lines", visible(hook("next")))
+	p.open(s.address + lines)
+	p.wait("the lines", visible(hook("next")))
+	q.open(s.address + lines)
+	q.wait("the word that they are open elsewhere", visible(hook("elsewhere")))
+	marks := func(n int) string {
+		return fmt.Sprintf(`document.querySelectorAll("[data-t=passage] .signs").length === %d`, n)
 	}
-	marks := func(n int) string { return fmt.Sprintf(`(CSS.highlights.get("f-qalqalah")?.size ?? 0) === %d`, n) }
+	drafts := func(want string) {
+		t.Helper()
+		got := inDatabase[string](p, `const d = await all("drafts"); return d.length + " " + d[0].marks.length`)
+		if got != want {
+			t.Errorf("drafts and marks: %s, want %s", got, want)
+		}
+	}
 	p.tap(letterAt{0, 0, 0, 0, 1})
 	p.wait("a mark", marks(1))
 	q.wait("it in the other tab", marks(1))
 	q.tap(letterAt{1, 0, 0, 0, 1})
+	q.click("take-over")
+	q.wait("the lines in hand", visible(hook("next")))
+	q.wait("no mark by the tap before", marks(1))
+	p.wait("the first tab told", visible(hook("elsewhere")))
+	q.tap(letterAt{1, 0, 0, 0, 1})
 	q.wait("two marks", marks(2))
 	p.wait("both in the first", marks(2))
-	if got := inDatabase[string](p, `const d = await all("drafts"); return d.length + " " + d[0].marks.length`); got != "1 2" {
-		t.Errorf("drafts and marks: %s", got)
-	}
+	drafts("1 2")
+	q.open(s.address + "#/today")
+	p.wait("the lines in hand again", visible(hook("next")))
+	p.tap(letterAt{2, 0, 0, 0, 1})
+	p.wait("three marks", marks(3))
+	eval[any](p, `new Promise(r => setTimeout(() => r(0), 300))`)
+	drafts("1 3")
 	p.calm()
 	q.calm()
 }

@@ -14,7 +14,10 @@ const START: Place = { v: 0, w: 0, l: 0 };
 
 /** Listens on the lines; redraw paints them again, as when the keyboard leaves. */
 export function keys(el: HTMLElement, sheet: Sheet, redraw: () => void) {
-  el.addEventListener('focus', () => go(el, sheet, practice.get()?.caret ?? START));
+  // A finger goes where it presses: the lines must not move under it.
+  el.addEventListener('focus', () => {
+    if (el.matches(':focus-visible')) go(el, sheet, practice.get()?.caret ?? START);
+  });
   el.addEventListener('focusout', (e) => {
     if (el.contains(e.relatedTarget as Node | null)) return;
     el.tabIndex = 0;
