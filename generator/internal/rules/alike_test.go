@@ -33,7 +33,7 @@ func TestAlikeMistakes(t *testing.T) {
 		"no sound":          {`"sound": "a clear n",`, ``, `rule noon-izhar is alike to others and has no sound`},
 		"sound alone":       {oneWay, "", `rule noon-izhar-mutlaq has a sound and is alike to none`},
 		"sound's end":       {`"sound": "a clear n"`, `"sound": "a clear n."`, `rule noon-izhar has the sound "a clear n."`},
-		"mark on the cause": {`the noon or the tanween before it."`, `the noon or the {cause}."`, `has "{cause}"`},
+		"mark on the cause": {`"onCause": "The hum is on the second letter`, `"onCause": "The hum is on {cause}`, `has "{cause}"`},
 	} {
 		if !strings.Contains(good, c.old) {
 			t.Errorf("%s: noon.json has no %s", name, c.old)
