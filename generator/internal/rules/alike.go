@@ -56,13 +56,13 @@ func checkAlike(all []placed, byID map[string]placed) (ds []diag.Diagnostic) {
 	return ds
 }
 
-// checkSound reports a rule that lacks the words for what it shares with others, or has such words
-// and shares nothing. alike is whether it is alike to others, or one of them to it.
-func (p placed) checkSound(alike bool) (ds []diag.Diagnostic) {
+// checkSound reports a rule that lacks the words for what others share with it, or has such words
+// and shares nothing. named is whether another rule is alike to it or it to another.
+func (p placed) checkSound(named bool) (ds []diag.Diagnostic) {
 	switch {
-	case alike && strings.TrimSpace(p.Sound) == "":
+	case len(p.HeardAlike()) > 0 && strings.TrimSpace(p.Sound) == "":
 		ds = append(ds, p.problem(fmt.Sprintf("rule %s is alike to others and has no sound", p.ID), `say what is heard in all of them, as in "Yes, two counts too."`))
-	case !alike && p.Sound != "":
+	case !named && p.Sound != "":
 		ds = append(ds, p.problem(fmt.Sprintf("rule %s has a sound and is alike to none", p.ID), "remove it, or name the rules in alike"))
 	case strings.TrimRight(p.Sound, ".?! ") != p.Sound || strings.ContainsAny(p.Sound, "{}"):
 		ds = append(ds, p.problem(fmt.Sprintf("rule %s has the sound %q", p.ID, p.Sound), "write a few words that stand within a sentence; nothing in it is filled in"))

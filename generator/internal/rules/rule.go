@@ -40,7 +40,7 @@ type Rule struct {
 	// asks the ear for while its own lack what those ask for, each with the reason.
 	Alike  []string          `json:"alike"`
 	OneWay map[string]string `json:"oneWay"`
-	Sound  string            `json:"sound"` // what is heard in these and in its own, as in "Yes, two counts too."
+	Sound  string            `json:"sound"` // what is heard in its own places and in these, as in "Yes, two counts too."
 
 	// OnCause is said of a mark on the letter that causes the rule, where that is right for another
 	// reason: the sound is heard there. Empty where such a mark is a mistake.
