@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -71,6 +72,19 @@ func TestFrontMatterIsWhole(t *testing.T) {
 		for key, want := range map[string]bool{"name": true, "arabic": true, "family": true, "rules": true, "needs": len(l.Needs) > 0, "counts": len(l.Counts) > 0} {
 			if has[key] != want {
 				t.Errorf("%s.md: front matter has %s: %v, want %v", l.ID, key, has[key], want)
+			}
+		}
+	}
+}
+
+// Each rule that a lesson teaches says what helps a child who is stuck.
+func TestStuck(t *testing.T) {
+	_, rs, ls := project(t)
+	for _, l := range ls {
+		for _, id := range l.Rules {
+			i := slices.IndexFunc(rs, func(r rules.Rule) bool { return r.ID == id })
+			if i < 0 || rs[i].Stuck == "" {
+				t.Errorf("%s: nothing is said to a child who is stuck on %s", l.ID, id)
 			}
 		}
 	}

@@ -20,7 +20,14 @@ func (r Rule) HeardAlike() []string {
 // checkAlike reports rules that are alike to what is no rule, to themselves, to one that is held for
 // other lengths, or in one direction without a reason.
 func checkAlike(all []placed, byID map[string]placed) (ds []diag.Diagnostic) {
+	named := map[string]bool{}
 	for _, p := range all {
+		for _, id := range p.HeardAlike() {
+			named[id], named[p.ID] = true, true
+		}
+	}
+	for _, p := range all {
+		ds = append(ds, p.checkSound(named[p.ID])...)
 		say := func(do, found string, args ...any) { ds = append(ds, p.problem(fmt.Sprintf(found, args...), do)) }
 		ids := p.HeardAlike()
 		for i, id := range ids {
@@ -49,14 +56,13 @@ func checkAlike(all []placed, byID map[string]placed) (ds []diag.Diagnostic) {
 	return ds
 }
 
-// checkSound reports a rule that lacks the words for what it shares with others, or has such words
-// and shares nothing.
-func (p placed) checkSound() (ds []diag.Diagnostic) {
-	alike := len(p.Alike)+len(p.OneWay) > 0
+// checkSound reports a rule that lacks the words for what others share with it, or has such words
+// and shares nothing. named is whether another rule is alike to it or it to another.
+func (p placed) checkSound(named bool) (ds []diag.Diagnostic) {
 	switch {
-	case alike && strings.TrimSpace(p.Sound) == "":
+	case len(p.HeardAlike()) > 0 && strings.TrimSpace(p.Sound) == "":
 		ds = append(ds, p.problem(fmt.Sprintf("rule %s is alike to others and has no sound", p.ID), `say what is heard in all of them, as in "Yes, two counts too."`))
-	case !alike && p.Sound != "":
+	case !named && p.Sound != "":
 		ds = append(ds, p.problem(fmt.Sprintf("rule %s has a sound and is alike to none", p.ID), "remove it, or name the rules in alike"))
 	case strings.TrimRight(p.Sound, ".?! ") != p.Sound || strings.ContainsAny(p.Sound, "{}"):
 		ds = append(ds, p.problem(fmt.Sprintf("rule %s has the sound %q", p.ID, p.Sound), "write a few words that stand within a sentence; nothing in it is filled in"))

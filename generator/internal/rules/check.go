@@ -73,8 +73,10 @@ func (p placed) check() (ds []diag.Diagnostic) {
 	if p.Role != "" && !slices.Contains(Roles, p.Role) {
 		say("roles are "+strings.Join(Roles, ", "), "rule %s has the role %q", p.ID, p.Role)
 	}
-	ds = append(ds, p.checkSound()...)
-	sentences := []string{p.Short, p.Meaning, p.OnCause, p.Why}
+	if n := len([]rune(p.Stuck)); n > LongestStuck || strings.ContainsAny(p.Stuck, "\"“”") {
+		say(fmt.Sprintf("write at most %d letters, without quotation marks", LongestStuck), "rule %s has %d letters to say to a child who is stuck: %q", p.ID, n, p.Stuck)
+	}
+	sentences := []string{p.Short, p.Stuck, p.Meaning, p.OnCause, p.Why}
 	for _, k := range slices.Sorted(maps.Keys(p.Cases)) {
 		if !isCase(k) {
 			say("name a detail, unwritten, opening, always, join, stop, start, or a letter by four hexadecimal digits",
@@ -90,7 +92,7 @@ func (p placed) check() (ds []diag.Diagnostic) {
 			say("end it with a full stop or a question mark", "rule %s has a sentence without an end: %q", p.ID, s)
 		}
 		for _, b := range brace.FindAllString(s, -1) {
-			if i < 3 || !slices.Contains(Placeholders, strings.Trim(b, "{}")) || len(b) < 3 {
+			if i < 4 || !slices.Contains(Placeholders, strings.Trim(b, "{}")) || len(b) < 3 {
 				say("{letter}, {cause} and {count} are accepted in why and cases, and nowhere else", "rule %s has %q in %q", p.ID, b, s)
 			}
 		}

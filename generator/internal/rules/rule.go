@@ -40,14 +40,15 @@ type Rule struct {
 	// asks the ear for while its own lack what those ask for, each with the reason.
 	Alike  []string          `json:"alike"`
 	OneWay map[string]string `json:"oneWay"`
-	Sound  string            `json:"sound"` // what is heard in all of these, as in "Yes, two counts too."
+	Sound  string            `json:"sound"` // what is heard in its own places and in these, as in "Yes, two counts too."
 
 	// OnCause is said of a mark on the letter that causes the rule, where that is right for another
 	// reason: the sound is heard there. Empty where such a mark is a mistake.
 	OnCause string `json:"onCause"`
 
 	Meaning string `json:"meaning"` // what the rule is, a definition for the glossary
-	Short   string `json:"short"`   // what to look for, exactly as the engine has it, and what sounds alike under another rule
+	Short   string `json:"short"`   // what to look for, exactly as the engine has it, which letter to mark, and what sounds alike under another rule
+	Stuck   string `json:"stuck"`   // what to say to a child who finds no place, at most LongestStuck letters; may be empty
 	Why     string `json:"why"`     // sentence for the check, with {letter}, {cause} and {count}
 
 	// Cases holds sentences in place of Why where an event differs from the common case. A key is a
@@ -56,6 +57,9 @@ type Rule struct {
 	// by four hexadecimal digits. The first of these that has a sentence is used.
 	Cases map[string]string `json:"cases"`
 }
+
+// LongestStuck is the length in letters up to which a child listens to Stuck.
+const LongestStuck = 110
 
 // Settings are the lengths in which teachers differ and a family chooses: madd for a long vowel
 // with hamza, arid for one at a stop.
@@ -111,7 +115,7 @@ func Load(dir fs.FS) ([]Rule, []diag.Diagnostic) {
 			ds = append(ds, diag.Diagnostic{File: path.Join(Dir, n), Found: err.Error()})
 			continue
 		}
-		const fields = "a rule has id, name, arabic, translit, family, needs, counts, setting, role, alike, oneWay, sound, onCause, meaning, short, why and cases"
+		const fields = "a rule has id, name, arabic, translit, family, needs, counts, setting, role, alike, oneWay, sound, onCause, meaning, short, stuck, why and cases"
 		more := parse(path.Join(Dir, n), src, fields, func(r Rule, p at) { all = append(all, placed{r, p}) })
 		ds = append(ds, more...)
 	}

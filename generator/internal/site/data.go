@@ -65,6 +65,7 @@ type ruleEntry struct {
 	Sound    string            `json:"sound,omitempty"`   // what is heard in all of them
 	OnCause  string            `json:"onCause,omitempty"` // said of a mark on the letter that causes it, where that is right too
 	Short    string            `json:"short"`
+	Stuck    string            `json:"stuck,omitempty"` // what to say to a child who finds none
 	Why      string            `json:"why"`
 	Cases    map[string]string `json:"cases,omitempty"`
 	Lesson   string            `json:"lesson"`            // id of the lesson that teaches it
@@ -149,7 +150,7 @@ func ruleEntries(s Source, at [recite.NumRules][3]int) []ruleEntry {
 		list[i] = ruleEntry{
 			ID: r.ID, Name: r.Name, Arabic: r.Arabic, Translit: r.Translit, Family: r.Family,
 			Needs: append([]string{}, r.Needs...), Counts: append([]int{}, r.Counts...), Setting: r.Setting, Role: r.Role,
-			Alike: r.HeardAlike(), Sound: r.Sound, OnCause: r.OnCause, Short: r.Short, Why: r.Why, Cases: r.Cases,
+			Alike: r.HeardAlike(), Sound: r.Sound, OnCause: r.OnCause, Short: r.Short, Stuck: r.Stuck, Why: r.Why, Cases: r.Cases,
 			Lesson: lessons[r.ID], Letters: sets[recite.RuleID(i)], Example: at[i],
 		}
 	}
