@@ -48,7 +48,7 @@ export const isPencil = (c: Catalogue, id: string) =>
   id === STOPS || c.rules.some((r) => r.id === id) || c.groups.some((g) => g.id === id);
 
 /** The other pencils of an address, separated by commas. */
-const pencilsIn = (list: string, rule: string) =>
+export const pencilsIn = (list: string, rule: string) =>
   [
     ...new Set(
       list
