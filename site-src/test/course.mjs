@@ -17,7 +17,7 @@ export const FIVE = [0, 1, 2, 4, 5];
  * of the week (four, if none are given): every
  * session does what the plan says on the best lines there are. The child finds seven in ten places
  * in the first session with a rule and all of them from the second on, but every seventh session
- * three in four. It reads the first session of a rule with some help and the others alone. The
+ * three in four. A review marks all that the app proposes. It reads the first session of a rule with some help and the others alone. The
  * course ends when every lesson is known and nothing is due; most is a limit of sessions.
  */
 export function play(course, { most = 400, days = FOUR, load, direction } = {}) {
@@ -46,7 +46,7 @@ export function play(course, { most = 400, days = FOUR, load, direction } = {}) 
     const ranking = child.lines(p, { best: 1 });
     const best = ranking.passages[0];
     const rule = c.rules[p.rule]?.id ?? '';
-    const lines = child.toLines(best, rule);
+    const lines = child.proposed(best);
     if (p.do === Teach)
       taught.push(
         ...course.units[p.unit].rules.map((r) => ({
@@ -56,13 +56,16 @@ export function play(course, { most = 400, days = FOUR, load, direction } = {}) 
           known: '',
         })),
       );
-    let found = best.focus;
-    let outcome = 'alone';
-    if (rule) {
-      met.set(rule, (met.get(rule) ?? 0) + 1);
-      if (met.get(rule) === 1) [found, outcome] = [Math.ceil(0.7 * best.focus), 'some'];
-      else if (n % 7 === 6) found = Math.ceil(0.75 * best.focus);
-    }
+    if (rule) met.set(rule, (met.get(rule) ?? 0) + 1);
+    const first = met.get(rule) === 1;
+    const outcome = first ? 'some' : 'alone';
+    const share = first ? 0.7 : n % 7 === 6 ? 0.75 : 1;
+    const tally = (r) => {
+      const places = course.x.count(r, best.a, best.b);
+      const found = Math.ceil(share * places);
+      return { rule: c.rules[r].id, found, missed: places - found };
+    };
+    const [own, ...also] = child.marks(best).map(tally);
     const place = moved(child, lines);
     sessions.push({
       learner: 'x',
@@ -74,8 +77,9 @@ export function play(course, { most = 400, days = FOUR, load, direction } = {}) 
       to: lines.to,
       marks: [],
       stops: [],
-      found,
-      missed: best.focus - found,
+      found: own?.found ?? 0,
+      missed: own?.missed ?? 0,
+      ...(also.length && { also }),
       extra: 0,
       helped: false,
       outcome,
@@ -84,6 +88,7 @@ export function play(course, { most = 400, days = FOUR, load, direction } = {}) 
       day,
       plan: p,
       how: ranking.how,
+      also: also.map((x) => x.rule),
       said: [reach(ranking), ...explain(child, best, p.rule, 'Nur')],
       aim: child.load(p.rule),
       juz: juzOf(c, lines.from) + 1,

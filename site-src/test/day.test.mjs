@@ -76,6 +76,24 @@ test('the plan of a day', () => {
       { do: Practise, unit: 0 },
     ],
     [
+      'one that marked several known rules is one',
+      {
+        day: 9,
+        taught: [begun(1, 0, 0), begun(2, 0, 1), begun(0, 2)],
+        log: [session(2, 3, { also: [[1, 1, 0]] }), read(8), read(8)],
+      },
+      { do: Practise, unit: 0 },
+    ],
+    [
+      'one that marked the rule being learnt with known ones is none',
+      {
+        day: 9,
+        taught: [begun(1, 0, 0), begun(2, 0, 1), begun(0, 2)],
+        log: [session(2, 3, { also: [[0, 1, 0]] }), read(8), read(8)],
+      },
+      { do: Review },
+    ],
+    [
       'the fourth may be one',
       {
         day: 9,

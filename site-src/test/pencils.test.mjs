@@ -51,7 +51,10 @@ test('an address with a pencil that nobody knows is refused, and names it', () =
   assert.deepEqual([got.name, got.reason, got.vars], ['bad', 'rule', { found: 'x1' }]);
 });
 
-const draft = (more) => ({ lines: { rule: 'ghunnah', ...there }, ...more });
+const draft = (more, also) => ({
+  lines: { rule: 'ghunnah', ...(also && { also }), ...there },
+  ...more,
+});
 const out = (pencil, found, missed, extra = 0) => ({ pencil, found, missed, extra });
 const g = (n) => Array(n).fill('ghunnah');
 for (const [name, d, all, want] of [
@@ -62,8 +65,8 @@ for (const [name, d, all, want] of [
     { found: 3, missed: 1, extra: 2, looked: 1 },
   ],
   [
-    'others by rule',
-    draft({}),
+    'others by rule, and the pencils as they were',
+    draft({}, ['all-long', STOPS]),
     [out('ghunnah', g(2), []), out('all-long', ['madd-tabii', 'madd-badal'], ['madd-tabii'], 1)],
     {
       found: 2,
@@ -73,6 +76,7 @@ for (const [name, d, all, want] of [
         { rule: 'madd-tabii', found: 1, missed: 1 },
         { rule: 'madd-badal', found: 1, missed: 0 },
       ],
+      pencils: ['all-long', STOPS],
     },
   ],
   [
@@ -91,7 +95,16 @@ for (const [name, d, all, want] of [
     'on paper, a family of which some were found: nobody knows which',
     draft({ paper: { 'all-long': 1 } }),
     [out('all-long', [], ['madd-tabii', 'madd-badal'])],
-    { found: 0, missed: 0, extra: 0, paper: true },
+    {
+      found: 0,
+      missed: 0,
+      extra: 0,
+      also: [
+        { rule: 'madd-tabii', found: 0, missed: 0 },
+        { rule: 'madd-badal', found: 0, missed: 0 },
+      ],
+      paper: true,
+    },
   ],
   [
     'on paper, the whole family',

@@ -4,6 +4,7 @@ import { test } from 'node:test';
 import { week } from '../node_modules/.out/app/record/week.js';
 import { Child } from '../node_modules/.out/app/plan/child.js';
 import { dayNumber } from '../node_modules/.out/app/plan/course.js';
+import { Practise, ReadOn, Review } from '../node_modules/.out/app/plan/day.js';
 import { rulesInOrder } from '../node_modules/.out/app/plan/ladder.js';
 import { mayMove, order } from '../node_modules/.out/app/plan/next.js';
 import { Phrases } from '../node_modules/.out/app/plan/phrases.js';
@@ -100,6 +101,42 @@ test('a lesson is known by the criterion, by the adult, and not before', () => {
     ),
     'due',
   );
+});
+test('a session counts for every rule that it marked', () => {
+  const also = [{ rule: 'a', found: 4, missed: 0 }];
+  const taught = ['a', 'c'].map((r) => ({ learner: 'x', rule: r, since: '2026-01-01', known: '' }));
+  const log = (more) =>
+    ['2026-01-01', '2026-01-03', '2026-01-05'].map((d) => session(d, 'b', all, end, more));
+  const of = (list) => new Child(k, learner(), list, taught, dayNumber('2026-01-06')).standing(0);
+  assert.equal(of(log({ also })).state, 'known');
+  assert.equal(of(log({})).state, 'learning');
+  assert.equal(of(log({ also: [{ rule: 'a', found: 1, missed: 3 }] })).readiness.percent, 25);
+  const odd = of(log({ rule: '', also: [{ rule: 'gone', found: 1, missed: 3 }] })); // of no rule known here
+  assert.equal(odd.readiness.sessions, 0);
+});
+test('a review marks the other rules that are due there, the longest overdue first, five at most', () => {
+  const known = (list) =>
+    list.map(([r, day]) => ({ learner: 'x', rule: r, since: day, known: day }));
+  const taught = known([
+    ['a', '2026-01-03'],
+    ['c', '2026-01-03'],
+    ['b', '2026-01-01'],
+    ['d', '2026-01-02'],
+  ]);
+  const at = (day, list = taught) => new Child(k, learner(), [], list, dayNumber(day));
+  const one = at('2026-02-01');
+  const { a, b } = one.lines().passages[0];
+  assert.equal(one.today.do, Review);
+  const { rule, also } = one.proposed({ a, b });
+  assert.deepEqual([rule, also], ['b', ['d', 'a', 'c']]);
+  // Due on that day alone.
+  assert.deepEqual(at('2026-01-05').proposed({ a, b }).also, ['d']);
+  const many = { ...one.today, due: Array.from({ length: 9 }, (_, i) => i) };
+  const course = { x: { count: (r) => (r === 2 ? 0 : 1) } };
+  const marks = (today) => Child.prototype.marks.call({ today, course }, { a, b });
+  assert.deepEqual(marks({ ...many, rule: 3 }), [3, 0, 1, 4, 5, 6]); // of 2 there is no place
+  assert.deepEqual(marks({ ...many, rule: 3, do: Practise }), [3]);
+  assert.deepEqual(marks({ ...many, rule: -1, do: ReadOn }), []);
 });
 test('the week ends today and counts each day', () => {
   const s = (day, at = `${day}T10:00:00Z`) => ({ day, at });

@@ -38,6 +38,20 @@ test('a review that goes well doubles the wait, one that goes badly halves it', 
       10,
     ],
     [
+      'marked beside another, 3 of 4 found',
+      [session(3, 1, { also: [[0, 3, 1]], read: [0, 1] })],
+      1,
+      10,
+    ],
+    ['marked beside another, 2 of 3', [session(3, 1, { also: [[0, 2, 1]], read: [0, 1] })], 0, 6],
+    [
+      'well, beside another that went badly',
+      [session(3, 0, { found: 4, also: [[1, 0, 4]], read: [0, 1] })],
+      1,
+      10,
+    ],
+    ['on paper, and nobody said', [session(3, 1, { also: [[0, 0, 0]], read: [0, 1] })], 1, 10],
+    [
       'badly after two that went well: back to 7',
       [read(3, 0), read(10, 0), session(24, 0, { found: 1, missed: 1 })],
       1,
@@ -81,9 +95,34 @@ test('a lesson is in hand after three sessions on three days with nine in ten fo
       { sessions: 2, ready: false },
     ],
     [
-      'no place was there to find',
+      'nobody said how many in the last two: the share stays as it was',
       three({}, { found: 0, missed: 0 }, { found: 0, missed: 0 }),
-      { percent: -1, ready: true },
+      { sessions: 3, percent: 90, ready: true },
+    ],
+    [
+      'nobody said how many after a bad one',
+      three({ found: 5, missed: 5 }, { found: 0, missed: 0 }, { found: 0, missed: 0 }),
+      { percent: 50, ready: false },
+    ],
+    [
+      'nobody ever said how many',
+      three(...Array(3).fill({ found: 0, missed: 0 })),
+      { sessions: 3, days: 3, percent: -1, ready: true },
+    ],
+    [
+      'marked beside another rule, with its own places',
+      [1, 2, 3].map((d) => session(d, 1, { found: 1, missed: 9, also: [[0, 9, 1]], read: [0, 1] })),
+      { sessions: 3, days: 3, percent: 90, practised: 3, ready: true },
+    ],
+    [
+      'beside another rule, too little of its own',
+      [1, 2, 3].map((d) => session(d, 1, { found: 9, also: [[0, 8, 2]], read: [0, 1] })),
+      { percent: 80, ready: false },
+    ],
+    [
+      'much help is for all that was marked',
+      [1, 2, 3].map((d) => session(d, 1, { help: MuchHelp, also: [[0, 9, 0]], read: [0, 1] })),
+      { percent: 100, muchHelp: true, ready: false },
     ],
     [
       'sessions with other rules',
@@ -114,6 +153,10 @@ test('of several rules each is practised, the one that lacks most next', () => {
     wanted: 3,
     is: true,
   }); // both alike: the one marked less
+  const both = [1, 2, 3].map((d) => session(d, 1, { found: 8, also: [[2, 1, 1]], read: [1, 2] }));
+  assert.deepEqual(part(both), { rule: 1, practised: 3, wanted: 3, is: true }); // one session each day
+  assert.equal(ready(units[1], FEW, 1, both, CRITERION).sessions, 3);
+  assert.equal(ready(units[1], FEW, 1, both, CRITERION).percent, 90); // of both together
   assert.deepEqual(part([...one, read(4, 2)], [false, false, true, false]), {
     rule: 2,
     practised: 1,

@@ -32,6 +32,7 @@ export function defaults(
     from,
     to: { s: from.s, a: Math.min(from.a + 9, c.surahs[from.s - 1]!.count) },
     rule,
+    also: [],
     show: rule ? 'focus' : 'learnt',
     paper: LETTER.has(regionOf(language)) ? 'letter' : 'a4',
     turn: 'portrait',

@@ -1,6 +1,6 @@
 // What is to be printed, as it is written after # in the address. Never a name.
 import type { Below, Key, Vars } from '../i18n.ts';
-import { parseRef, showRef } from '../share/link.ts';
+import { isPencil, parseRef, pencilsIn, showRef } from '../share/link.ts';
 import type { Catalogue, Ref } from '../types.ts';
 import { inside, part, partCount, type Part, PARTS, span, type Whole } from './passage.ts';
 
@@ -30,6 +30,8 @@ export interface Options {
   to: Ref;
   /** The id of the rule to find, empty for none. */
   rule: string;
+  /** The other pencils for the lines, by their ids. */
+  also: string[];
   /** The rules that an answer sheet shows. */
   show: Show;
   paper: Paper;
@@ -48,6 +50,9 @@ export interface Problem {
 
 /** Whether the sheet has lines of the text; the card and the record have none. */
 export const hasLines = (o: Options) => o.kind !== 'card' && o.kind !== 'record';
+
+/** Whether there is something to find. */
+export const hasPencils = (o: Options) => !!o.rule || o.also.length > 0;
 
 /** A query that is read one key at a time; the first value that cannot be read is the problem. */
 class Query {
@@ -93,7 +98,8 @@ export function parse(
   if (name !== null) o.name = name === 'yes';
   o.size = parseSize(q, o.size);
   o.rule = parseRule(q, c, o.rule);
-  o.show = q.choice('show', SHOWS, o.rule ? o.show : 'learnt');
+  o.also = parseAlso(q, c, o);
+  o.show = q.choice('show', SHOWS, hasPencils(o) ? o.show : 'learnt');
   return { options: { ...o, ...parseLines(q, c) }, problem: q.problem };
 }
 
@@ -112,6 +118,14 @@ function parseRule(q: Query, c: Catalogue, usual: string): string {
   if (!id || c.rules.some((r) => r.id === id)) return id;
   q.bad('rule', id);
   return usual;
+}
+
+function parseAlso(q: Query, c: Catalogue, { rule, also }: Options): string[] {
+  const list = q.get('also');
+  const ids = list === null ? also.filter((id) => id !== rule) : pencilsIn(list, rule);
+  const odd = ids.find((id) => !isPencil(c, id));
+  if (odd !== undefined) q.bad('rule', odd);
+  return ids.filter((id) => isPencil(c, id));
 }
 
 type LinesOf = Pick<Options, 'part' | 'from' | 'to'>;
@@ -151,13 +165,14 @@ export function format(c: Catalogue, o: Options): string {
       q.set('to', showRef(o.to));
     }
     q.set('rule', o.rule);
+    if (o.also.length) q.set('also', o.also.join());
     q.set('show', o.show);
     q.set('size', String(o.size));
   }
   q.set('paper', o.paper);
   q.set('turn', o.turn);
   if (o.name) q.set('name', 'yes');
-  return `#/print?${q.toString().replaceAll('%3A', ':')}`;
+  return `#/print?${q.toString().replaceAll('%3A', ':').replaceAll('%2C', ',')}`;
 }
 
 /** The number of the surah, page or juz that the options name, 0 for none. */

@@ -1,24 +1,17 @@
 // Joins what is kept of a learner with the passage index: what the planner's pure functions ask
 // for.
-import type { Entry, Learner, Lines, Ref, Taught } from '../types.ts';
+import type { Entry, Learner, Lines, Taught } from '../types.ts';
 import { type Course, dayNumber } from './course.ts';
-import { type Begun, type Plan, plan, query, type Reader } from './day.ts';
+import { type Begun, type Plan, plan, query, type Reader, Review } from './day.ts';
+import { linesOf, phrasesOf } from './lines.ts';
 import { loadOf } from './load.ts';
-import { ahead, placesIn, refOf, verseOf } from './places.ts';
+import { logOf } from './log.ts';
+import { ahead, placesIn, verseOf } from './places.ts';
 import { nearest } from './near.ts';
 import { order } from './next.ts';
 import { choose, type Passage, type Ranking } from './rank.ts';
-import {
-  Alone,
-  type Criterion,
-  CRITERION,
-  knownDay,
-  MuchHelp,
-  type Practice,
-  ready,
-  SomeHelp,
-} from './ready.ts';
-import { review, type Schedule } from './review.ts';
+import { type Criterion, CRITERION, knownDay, ready } from './ready.ts';
+import { MOST_OTHERS, review, type Schedule } from './review.ts';
 import { type Query, REST_DAYS } from './score.ts';
 import type { Standing } from './standing.ts';
 import { unitPlaces } from './units.ts';
@@ -49,7 +42,7 @@ export class Child {
       day,
       settled: learner.settled,
       taught: begun,
-      log: this.log(rules),
+      log: logOf(course, this.sessions, rules),
       order: order(course.units, learner.order ?? []),
     };
     this.today = plan(course.units, course.rare, this.reader, this.criterion);
@@ -74,46 +67,9 @@ export class Child {
     return out.sort((a, b) => a.since - b.since);
   }
 
-  /**
-   * Sessions as the planner sees them. Places are counted of the rules that were begun: no others
-   * are asked for.
-   */
-  private log(rules: number[]): Practice[] {
-    const { x, c } = this.course;
-    const numbers = new Map(c.rules.map((r, i) => [r.id, i]));
-    const places = new Map<number, number[]>();
-    let day = '';
-    let number = 0; // of the session before: many have the same
-    return this.sessions.map((s) => {
-      const [a, b] = this.phrases(s);
-      const at = a * x.n + b;
-      if (s.day !== day) number = dayNumber((day = s.day));
-      let counts = places.get(at);
-      if (!counts) {
-        places.set(at, (counts = []));
-        for (const r of rules) counts[r] = x.count(r, a, b);
-      }
-      return {
-        day: number,
-        rule: numbers.get(s.rule) ?? -1,
-        found: s.found,
-        missed: s.missed,
-        help: { alone: Alone, some: SomeHelp, much: MuchHelp }[s.outcome],
-        places: counts,
-      };
-    });
-  }
-
   /** First and last phrase of lines. */
   phrases(l: Pick<Lines, 'from' | 'to'>): [number, number] {
-    const { x } = this.course;
-    const at = (r: Ref) => Math.min(Math.max(verseOf(x, r), 0), x.of.length - 2);
-    let a = x.of[at(l.from)]!;
-    let b = x.of[at(l.to) + 1]! - 1;
-    while (l.from.w && a + 1 < x.n && x.verse[a + 1] === x.verse[a] && x.first[a + 1]! <= l.from.w)
-      a++;
-    while (l.to.w !== undefined && b > a && x.first[b]! > l.to.w) b--;
-    return [a, b];
+    return phrasesOf(this.course.x, l);
   }
 
   get taught(): boolean[] {
@@ -136,7 +92,8 @@ export class Child {
 
   /** Places aimed at in the next session of a rule. */
   load(rule: number) {
-    return loadOf(this.learner, this.reader.log.filter((s) => s.rule === rule).length);
+    const marked = this.reader.log.filter((s) => s.marked.some((m) => m.rule === rule));
+    return loadOf(this.learner, marked.length);
   }
 
   /**
@@ -188,13 +145,23 @@ export class Child {
     };
   }
 
-  /** Lines of a passage. Words are named only where it begins or ends within a verse. */
+  /** Lines of a passage for a rule, or for none (''). */
   toLines(p: Pick<Passage, 'a' | 'b'>, rule: string): Lines {
-    const { x } = this.course;
-    const from = refOf(x, x.verse[p.a]!);
-    const to = refOf(x, x.verse[p.b]!);
-    if (x.first[p.a]! > 0) from.w = x.first[p.a]!;
-    if (x.end[p.b] === 1) to.w = x.first[p.b]! + x.words[p.b]! - 1;
-    return { rule, from, to };
+    return linesOf(this.course.x, p, rule);
+  }
+
+  /** The rules that lines proposed for today mark: that of the plan, in a review with others due. */
+  marks(p: Pick<Passage, 'a' | 'b'>): number[] {
+    const { do: todo, rule, due } = this.today;
+    if (rule < 0) return [];
+    const there = due.filter((r) => r !== rule && this.course.x.count(r, p.a, p.b) > 0);
+    return [rule, ...(todo === Review ? there.slice(0, MOST_OTHERS) : [])];
+  }
+
+  /** The lines proposed for today. */
+  proposed(p: Pick<Passage, 'a' | 'b'>): Lines {
+    const [rule = '', ...also] = this.marks(p).map((r) => this.course.c.rules[r]!.id);
+    const { from, to } = this.toLines(p, rule);
+    return { rule, ...(also.length && { also }), from, to };
   }
 }

@@ -87,10 +87,11 @@ export function plan(us: Unit[], few: boolean[], l: Reader, c: Criterion): Plan 
   const left = SETTLE_DAYS - new Set(l.log.map((s) => s.day)).size;
   if (!l.settled && !l.taught.length && left > 0) return { ...p, do: Settle, left };
   const nextUnit = l.order.find((u) => !l.taught.some((t) => t.unit === u)) ?? -1;
-  // A session given to a rule that was known before it is a review; one in so many is enough.
+  // A session that marked only rules known before it is a review; one in so many is enough.
+  const before = (rule: number, day: number) => (since.get(rule) ?? Infinity) < day;
   const reviewed = l.log
     .slice(-(REVIEW_EVERY - 1))
-    .some((s) => (since.get(s.rule) ?? Infinity) < s.day);
+    .some((s) => s.marked.length && s.marked.every((m) => before(m.rule, s.day)));
   if (
     (p.due.length >= REVIEW_RULES && !reviewed) ||
     (learning < 0 && nextUnit < 0 && p.due.length)

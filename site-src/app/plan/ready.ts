@@ -11,15 +11,20 @@ export const Alone = 0;
 export const SomeHelp = 1;
 export const MuchHelp = 2;
 
-/**
- * What the log has of one session; rule is -1 for reading only. Days are numbered; places are those
- * in the lines read of every rule that was begun.
- */
-export interface Practice {
-  day: number;
+/** Places of a rule that were found and missed in a session; none where nobody said how many. */
+export interface Marked {
   rule: number;
   found: number;
   missed: number;
+}
+
+/**
+ * What the log has of one session: the rules that were marked, none for reading only. Days are
+ * numbered; places are those in the lines read of every rule that was begun.
+ */
+export interface Practice {
+  day: number;
+  marked: Marked[];
   help: number;
   places: number[];
 }
@@ -34,7 +39,8 @@ export interface Criterion {
 export const CRITERION: Criterion = { sessions: 3, days: 3, percent: 90, last: 2 };
 
 /**
- * How far a unit is. percent is -1 while nothing was marked. rule is the one that most wants
+ * How far a unit is. percent is that of the last sessions that say how many places were found, -1
+ * while none does. rule is the one that most wants
  * practice, to be marked next: practised are the sessions in whose lines it came, wanted how many
  * it takes.
  */
@@ -56,11 +62,17 @@ export interface Readiness {
  */
 export const rare = (places: number[]) => places.map((n) => n < ENOUGH);
 
+const sum = (list: Omit<Marked, 'rule'>[]) => ({
+  found: list.reduce((n, m) => n + m.found, 0),
+  missed: list.reduce((n, m) => n + m.missed, 0),
+});
+
 /** Weighs sessions as they come, in order of time. */
 class Tally {
   private readonly days = new Set<number>();
   private sessions = 0;
-  private last: Practice[] = [];
+  private help: number[] = [];
+  private shares: Omit<Marked, 'rule'>[] = [];
   private readonly practised: number[];
   private readonly marked: number[];
 
@@ -74,25 +86,28 @@ class Tally {
   }
 
   add(s: Practice) {
+    const mine = s.marked.filter((m) => this.u.rules.includes(m.rule));
     this.u.rules.forEach((rule, k) => {
       if (s.places[rule]! > 0) this.practised[k]!++;
-      if (s.rule === rule) this.marked[k]!++;
+      if (mine.some((m) => m.rule === rule)) this.marked[k]!++;
     });
-    if (!this.u.rules.includes(s.rule)) return;
+    if (!mine.length) return;
     this.sessions++;
     this.days.add(s.day);
-    this.last = [...this.last, s].slice(-this.c.last);
+    this.help = [...this.help, s.help].slice(-this.c.last);
+    const share = sum(mine);
+    if (share.found + share.missed) this.shares = [...this.shares, share].slice(-this.c.last);
   }
 
   get(): Readiness {
-    const { u, c, last } = this;
-    const found = last.reduce((n, s) => n + s.found, 0);
-    const all = last.reduce((n, s) => n + s.found + s.missed, 0);
+    const { u, c } = this;
+    const { found, missed } = sum(this.shares);
+    const all = found + missed;
     const r: Readiness = {
       sessions: this.sessions,
       days: this.days.size,
       percent: all ? Math.floor((100 * found) / all) : -1,
-      muchHelp: last.some((s) => s.help === MuchHelp),
+      muchHelp: this.help.includes(MuchHelp),
       rule: -1,
       practised: 0,
       wanted: 0,

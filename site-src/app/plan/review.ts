@@ -13,6 +13,12 @@ const INTERVALS = [3, 7, 14, 30, 60, 120];
 /** The least share of places found, in percent, with which a review counts as gone well. */
 const REVIEW_FOUND = 75;
 
+/**
+ * Other rules at most that a review marks. Six pencils are two or three short rows on a phone, and
+ * with more a child looks for the pencil instead of the letter. The figure is ours.
+ */
+export const MOST_OTHERS = 5;
+
 /** Where a known rule stands: reviews gone well, and the day from which it is due again. */
 export interface Schedule {
   rule: number;
@@ -37,8 +43,9 @@ export function review(rule: number, known: number, log: Practice[]): Schedule {
 }
 
 function well(l: Practice, rule: number): boolean {
-  const all = l.rule === rule ? l.found + l.missed : 0;
-  return l.help !== MuchHelp && (!all || 100 * l.found >= REVIEW_FOUND * all);
+  const { found = 0, missed = 0 } = l.marked.find((m) => m.rule === rule) ?? {};
+  const all = found + missed;
+  return l.help !== MuchHelp && (!all || 100 * found >= REVIEW_FOUND * all);
 }
 
 /** The rules due on a day, the longest overdue first. */

@@ -9,12 +9,12 @@ export interface Outcomes {
   extra: number;
 }
 
-type Counts = Required<Pick<Entry, 'found' | 'missed' | 'extra'>> &
-  Pick<Entry, 'also' | 'looked' | 'paper'>;
+type Counts = Pick<Entry, 'found' | 'missed' | 'extra' | 'also' | 'pencils' | 'looked' | 'paper'>;
 
 /** Numbers by rule, those of the rule of the lines apart from the others. */
 export function countsOf(d: Draft, all: Outcomes[]): Counts {
-  const tallies = tally(d.paper ? all.flatMap((x) => onPaper(x, d.paper!)) : all);
+  const { also: pencils } = d.lines;
+  const tallies = d.paper ? all.flatMap((x) => onPaper(x, d.paper!)) : tally(all);
   const own = tallies.find((x) => x.rule === d.lines.rule);
   const also = tallies.filter((x) => x !== own);
   return {
@@ -22,6 +22,7 @@ export function countsOf(d: Draft, all: Outcomes[]): Counts {
     missed: own?.missed ?? 0,
     extra: d.paper ? 0 : all.reduce((n, x) => n + x.extra, 0),
     ...(also.length && { also }),
+    ...(pencils?.length && { pencils }),
     ...(d.paper ? { paper: true } : d.looked !== undefined && { looked: d.looked }),
   };
 }
@@ -41,12 +42,14 @@ function tally(all: Pick<Outcomes, 'found' | 'missed'>[]): Tally[] {
 }
 
 /**
- * What somebody said of a pencil's places on paper. Nothing, where nobody did, and where some of
+ * What somebody said of a pencil's places on paper. No number, where nobody did, and where some of
  * several rules' places were found: nobody knows of which.
  */
-function onPaper({ pencil, found, missed }: Outcomes, said: Draft['paper'] & object) {
+function onPaper({ pencil, found, missed }: Outcomes, said: Draft['paper'] & object): Tally[] {
   const places = [...found, ...missed];
   const n = said[pencil];
-  if (n === undefined || (n < places.length && new Set(places).size > 1)) return [];
-  return [{ found: places.slice(0, n), missed: places.slice(n) }];
+  const rules = [...new Set(places)];
+  if (n === undefined || (n < places.length && rules.length > 1))
+    return rules.map((rule) => ({ rule, found: 0, missed: 0 }));
+  return tally([{ found: places.slice(0, n), missed: places.slice(n) }]);
 }

@@ -1,5 +1,5 @@
 // What the record says of each rule.
-import type { Entry } from '../types.ts';
+import type { Entry, Tally } from '../types.ts';
 
 /**
  * Sessions that marked a rule; places found of all there were, and of those in the last sessions;
@@ -19,30 +19,37 @@ export interface Total {
 /** Sessions that count as the last ones. */
 export const LAST = 2;
 
+/** The rules that a session marked, that of the lines first. */
+export const tallies = ({ rule, found, missed, also = [] }: Entry): Tally[] =>
+  rule ? [{ rule, found, missed }, ...also] : also;
+
+/** Places found of all there were, of some tallies. */
+export const shareOf = (list: Pick<Tally, 'found' | 'missed'>[]) => {
+  const found = list.reduce((n, x) => n + x.found, 0);
+  return { found, of: found + list.reduce((n, x) => n + x.missed, 0) };
+};
+
 /**
  * A total for every rule that was marked, the one met last first; sessions are newest first, as the
  * store gives them.
  */
 export function totals(sessions: Entry[]): Total[] {
-  const by = new Map<string, Entry[]>();
-  const sum = (list: Entry[], f: (s: Entry) => number) => list.reduce((n, s) => n + f(s), 0);
-  for (const s of sessions) {
-    if (!s.rule) continue;
-    const list = by.get(s.rule);
-    if (list) list.push(s);
-    else by.set(s.rule, [s]);
-  }
+  const by = new Map<string, (Tally & { day: string })[]>();
+  for (const s of sessions)
+    for (const x of tallies(s)) {
+      const list = by.get(x.rule) ?? [];
+      list.push({ ...x, day: s.day });
+      by.set(x.rule, list);
+    }
   return [...by].map(([rule, all]) => {
-    const last = all.slice(0, LAST);
-    const places = (s: Entry) => s.found + s.missed;
+    const last = shareOf(all.slice(0, LAST));
     return {
       rule,
       sessions: all.length,
-      days: new Set(all.map((s) => s.day)).size,
-      found: sum(all, (s) => s.found),
-      of: sum(all, places),
-      lastFound: sum(last, (s) => s.found),
-      lastOf: sum(last, places),
+      days: new Set(all.map((x) => x.day)).size,
+      ...shareOf(all),
+      lastFound: last.found,
+      lastOf: last.of,
       day: all[0]!.day,
     };
   });

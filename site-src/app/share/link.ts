@@ -43,11 +43,12 @@ export const STOPS = 'stops';
 /** More pencils than these are not one sitting. */
 export const MOST_PENCILS = 12;
 
-const isPencil = (c: Catalogue, id: string) =>
+/** Whether there is a pencil with the id. */
+export const isPencil = (c: Catalogue, id: string) =>
   id === STOPS || c.rules.some((r) => r.id === id) || c.groups.some((g) => g.id === id);
 
 /** The other pencils of an address, separated by commas. */
-const pencilsIn = (list: string, rule: string) =>
+export const pencilsIn = (list: string, rule: string) =>
   [
     ...new Set(
       list

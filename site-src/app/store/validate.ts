@@ -57,6 +57,8 @@ const rule: Check = (x) => x === '' || id(x);
 const marks = listOf(5000, mark);
 const stops = listOf(5000, stop);
 
+const pencils = optional(listOf(99, id));
+
 const entry = {
   id,
   learner: id,
@@ -71,6 +73,7 @@ const entry = {
   helped: flag,
   outcome: oneOf('alone', 'some', 'much'),
   also: optional(listOf(99, objectOf({ rule: id, found: upTo(5000), missed: upTo(5000) }))),
+  pencils,
   looked: optional(upTo(5000)),
   paper: optional(flag),
 };
@@ -79,7 +82,6 @@ const byPencil =
   (ok: Check): Check =>
   (x) =>
     isObject(x) && listOf(99, id)(Object.keys(x)) && Object.values(x).every(ok);
-const pencils = optional(listOf(99, id));
 
 const FIELDS: Record<keyof Records, Fields> = {
   learners: {

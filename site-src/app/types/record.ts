@@ -47,8 +47,9 @@ export interface Learner {
 /**
  * What the record says of a practice session. Times are ISO 8601; day is the local date YYYY-MM-DD.
  * found and missed are places of the rule; also has those of other rules marked, extra the marks on
- * letters of none. looked: places of all of them found before looking again. paper: marked on
- * paper; nothing found and nothing missed says that nobody told how many.
+ * letters of none. pencils are those of the lines beside their rule. looked: places of all of them
+ * found before looking again. paper: marked on paper; nothing found and nothing missed says that
+ * nobody told how many, of each rule.
  */
 export interface Entry {
   id: string;
@@ -64,6 +65,7 @@ export interface Entry {
   helped: boolean;
   outcome: Outcome;
   also?: Tally[];
+  pencils?: string[];
   looked?: number;
   paper?: boolean;
 }

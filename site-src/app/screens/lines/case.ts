@@ -2,12 +2,11 @@
 import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
 import { type Pencil, STOPS } from '../../marking/pencils.ts';
-import { rulesInOrder } from '../../plan/ladder.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
-import { linesHash, MOST_PENCILS } from '../../share/link.ts';
+import { linesHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
-import type { Rule } from '../../types.ts';
+import { pencilChips } from '../parts/case.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
 import { known } from './colours.ts';
 
@@ -61,49 +60,20 @@ export const opener = (p: Practice) => html`
 `;
 
 /** Every pencil that these lines may have: stops, families, and rules that were taught. */
-export function pencilCase(p: Practice) {
-  const c = state.get().catalogue;
-  const taught = known(p);
-  const rules = rulesInOrder(c).filter((r) => taught.has(r.id));
-  const many = (families: string[]) => rules.filter((r) => families.includes(r.family)).length > 1;
-  return html`<div
-    class="case"
-    id="case"
-    role="group"
-    aria-label=${t('case.title')}
-    data-t="pencils"
-  >
+export const pencilCase = (p: Practice) =>
+  html`<div class="case" id="case" role="group" aria-label=${t('case.title')} data-t="pencils">
     <p class="quiet">${t('case.what')}</p>
-    <div class="row">
-      ${choice(p, STOPS, t('case.stops'), '')}
-      ${c.groups
-        .filter((g) => many(g.families))
-        .map((g) => choice(p, g.id, g.name, g.families[0]!))}
-    </div>
-    <div class="row">${rules.map((r: Rule) => choice(p, r.id, r.name, r.family))}</div>
+    ${pencilChips(state.get().catalogue, {
+      ...p.draft.lines,
+      name: 'pencil',
+      rules: known(p),
+      choose,
+    })}
   </div>`;
-}
 
-function choice(p: Practice, id: string, name: string, family: string) {
-  const { rule, also = [] } = p.draft.lines;
-  const chosen = id === rule || also.includes(id);
-  const full = !chosen && also.length >= MOST_PENCILS;
-  return html`<button
-    class="chip"
-    .style=${family ? pencil(family) : ''}
-    ?disabled=${id === rule || full}
-    aria-pressed=${chosen}
-    data-t="pencil-${id}"
-    @click=${() => turn(p, id, !chosen)}
-  >
-    ${family ? swatch(family) : nothing}${name}
-  </button>`;
-}
-
-/** Puts a pencil in or takes it out; the address says which there are. */
-function turn(p: Practice, id: string, on: boolean) {
-  const { also = [] } = p.draft.lines;
-  practice.choosePencils(on ? [...also, id] : also.filter((x) => x !== id));
+/** Puts others in; the address says which there are. */
+function choose(also: string[]) {
+  practice.choosePencils(also);
   const now = practice.get();
   if (now) history.replaceState(history.state, '', linesHash(now.draft.lines));
 }

@@ -3,6 +3,7 @@ import { html, nothing } from 'lit-html';
 import { type Key, t } from '../../i18n.ts';
 import {
   hasLines,
+  hasPencils,
   KINDS,
   LARGEST,
   type Options,
@@ -16,6 +17,7 @@ import { rulesInOrder } from '../../plan/ladder.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import type { Catalogue } from '../../types.ts';
+import { pencilChips } from '../parts/case.ts';
 import { chips } from '../parts/chips.ts';
 import { pencilPanel } from '../parts/pencils.ts';
 import { change } from './printing.ts';
@@ -26,7 +28,7 @@ export function form(s: State, o: Options) {
   return html`
     <form class="card print-form" @submit=${(e: Event) => e.preventDefault()}>
       ${pick(o, 'kind', KINDS, (x) => `print.kind.${x}`)}
-      ${hasLines(o) ? linesFields(s.catalogue, o) : nothing}
+      ${hasLines(o) ? linesFields(s, o) : nothing}
       ${pick(o, 'paper', PAPERS, (x) => `print.paper.${x}`)}
       ${pick(o, 'turn', TURNS, (x) => `print.turn.${x}`)} ${child ? nameField(o, child) : nothing}
       <details data-t="print-pencils">
@@ -54,20 +56,26 @@ const pick = <K extends 'kind' | 'show' | 'paper' | 'turn'>(
   );
 
 /** What only sheets with lines of the text have. */
-const linesFields = (c: Catalogue, o: Options) => html`
-  ${where(c, o)} ${ruleField(c, o)}
+const linesFields = (s: State, o: Options) => html`
+  ${where(s.catalogue, o)} ${ruleField(s.catalogue, o)} ${caseField(s, o)}
   ${
     o.kind === 'practice'
       ? nothing
-      : pick(o, 'show', o.rule ? SHOWS : SHOWS.slice(1), (x) => `print.show.${x}`)
+      : pick(o, 'show', hasPencils(o) ? SHOWS : SHOWS.slice(1), (x) =>
+          x === 'focus' && o.also.length ? 'print.show.these' : `print.show.${x}`,
+        )
   }
   ${sizeField(o)}
 `;
 
+/** Finds others; where there is nothing to find, the answers show what was learnt. */
+const find = (o: Options, x: Pick<Options, 'rule' | 'also'>) =>
+  change({ ...x, show: hasPencils({ ...o, ...x }) ? o.show : 'learnt' });
+
 function ruleField(c: Catalogue, o: Options) {
   const choose = (e: Event) => {
     const rule = (e.target as HTMLSelectElement).value;
-    change({ rule, show: rule ? o.show : 'learnt' });
+    find(o, { rule, also: o.also.filter((id) => id !== rule) });
   };
   return html`<div>
     <label for="print-rule">${t('print.rule-to-find')}</label>
@@ -78,6 +86,23 @@ function ruleField(c: Catalogue, o: Options) {
       )}
     </select>
   </div>`;
+}
+
+/** What to find besides: of the rules learnt, or of all where there is no learner. */
+function caseField(s: State, o: Options) {
+  const l = state.learner(s);
+  const known = l ? state.taughtOf(l.id).map((x) => x.rule) : s.catalogue.rules.map((r) => r.id);
+  const { rule, also } = o;
+  return html`<details data-t="print-case">
+    <summary>${t('case.title')}</summary>
+    ${pencilChips(s.catalogue, {
+      rule,
+      also,
+      name: 'print-with',
+      rules: new Set([...known, rule, ...also]),
+      choose: (list) => find(o, { rule, also: list }),
+    })}
+  </details>`;
 }
 
 function sizeField(o: Options) {

@@ -5,16 +5,16 @@ import type { Rule } from '../../types.ts';
 import { swatch } from '../parts/pencil.ts';
 import { arabic } from '../parts/words.ts';
 import { fillIn } from './page.ts';
+import type { SheetPencil } from './pencils.ts';
 
 /** What the heads say. */
 export interface Heads {
   title: string;
-  rule: Rule | undefined;
+  /** What there is to find. */
+  pencils: SheetPencil[];
   /** The learner's name, empty where it is not written. */
   child: string;
   learnt: Rule[];
-  /** How many places the rule has. */
-  places: number;
 }
 
 /** More rules than this are set in small letters. */
@@ -30,13 +30,31 @@ export const practiceHead = (x: Heads, height?: number) => html`
       <h2>${x.title}</h2>
       ${fillIn(t('print.name'), x.child)} ${fillIn(t('print.date'))}
     </div>
-    <p class="task-line">${x.rule ? taskOf(x.rule) : t('print.only-read')}</p>
+    <p class="task-line">${taskOf(x)}</p>
     ${x.learnt.length ? learntStrip(x.learnt) : nothing}
   </header>
 `;
 
-const taskOf = (r: Rule) =>
-  html`${t('print.find')} <b>${r.name}</b> ${arabic(r.ar)}. ${fillIn(t('print.how-many'))}`;
+/** What is to be found, and room for how many. */
+function taskOf({ pencils }: Heads) {
+  const [one, ...others] = pencils;
+  if (!one || (!others.length && !one.marks)) return t('print.only-read');
+  return others.length
+    ? html`${t('print.find')} ${listed(pencils, blankFor)}. ${t('print.how-many')}`
+    : html`${t('print.find')} ${nameOf(one)}. ${fillIn(t('print.how-many'))}`;
+}
+
+const nameOf = ({ name, ar }: SheetPencil) =>
+  html`<b>${name}</b>${ar ? html` ${arabic(ar)}` : nothing}`;
+
+/** Pencils in a row, each after a stroke of it. */
+const listed = (pencils: SheetPencil[], more: (x: SheetPencil) => unknown) =>
+  pencils.map((x, i) => [
+    i ? ' · ' : nothing,
+    html`<span class="formed">${swatch(x.family)}<b>${x.name}</b>${more(x)}</span>`,
+  ]);
+
+const blankFor = ({ marks }: SheetPencil) => (marks ? html` ${fillIn('')}` : nothing);
 
 /** Every rule's name after a stroke of its family's pencil. */
 const learntStrip = (rules: Rule[]) => html`
@@ -52,17 +70,23 @@ const learntStrip = (rules: Rule[]) => html`
 export const answerHead = (x: Heads, height?: number) => html`
   <header class="leaf-head first" .style=${heightStyle(height)}>
     <div class="head-line"><h2>${t('print.answers', { title: x.title })}</h2></div>
-    <p class="task-line">${x.rule ? placesOf(x.rule, x.places) : t('print.only-read')}</p>
+    <p class="task-line">${placesOf(x)}</p>
     <p class="strip">${t('print.how-shown')}</p>
   </header>
 `;
 
-const placesOf = (r: Rule, n: number) =>
-  html`<b>${r.name}</b> ${arabic(r.ar)}: ${t('print.places', { n })}`;
+function placesOf({ pencils }: Heads) {
+  const [one, ...others] = pencils;
+  if (!one || (!others.length && !one.marks)) return t('print.only-read');
+  const places = ({ places: n }: SheetPencil) => t('print.places', { n });
+  return others.length
+    ? listed(pencils, (x) => (x.marks ? `: ${places(x)}` : nothing))
+    : html`${nameOf(one)}: ${places(one)}`;
+}
 
 /** The small head of every page after the first. */
 export function nextHead(x: Heads, kind: 'practice' | 'answer', height?: number) {
   const title = kind === 'answer' ? t('print.answers', { title: x.title }) : x.title;
-  const rule = x.rule ? ` · ${x.rule.name}` : '';
-  return html`<header class="leaf-head" .style=${heightStyle(height)}>${title}${rule}</header>`;
+  const names = x.pencils.map((p) => ` · ${p.name}`).join('');
+  return html`<header class="leaf-head" .style=${heightStyle(height)}>${title}${names}</header>`;
 }

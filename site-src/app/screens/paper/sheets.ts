@@ -19,6 +19,7 @@ import type { Job } from './job.ts';
 import { type Passage, row } from './line.ts';
 import { measure, type Measured } from './measure.ts';
 import { page } from './page.ts';
+import { boxes, boxesToFill, hasBoxes, rulesOf, sheetPencils } from './pencils.ts';
 import { totals } from './totals.ts';
 
 /** The parts of a page that are measured before pages are broken; heights in pixels. */
@@ -27,24 +28,31 @@ interface Heights {
   first: number;
   /** The head of every page after it. */
   next: number;
-  totals: number;
+  /** What stands below the last line of each sheet; 0 for nothing. */
+  foot: Record<Sheet, number>;
 }
 
-export interface SheetsLayout {
-  sheet: 'lines';
+type Sheet = 'practice' | 'answer';
+
+/** What is said about the lines, above and below them. */
+interface About {
   c: Catalogue;
-  options: Options;
   passage: Passage;
   heads: Heads;
+  found: Marks;
+  /** Short names of the rules, by their index. */
+  keys: Map<number, string>;
+}
+
+export interface SheetsLayout extends About {
+  sheet: 'lines';
+  options: Options;
   heights: Heights;
   rows: Row[];
   /** The first row of each page. */
   starts: number[];
-  found: Marks;
-  /** Short names of the rules, by their index. */
-  keys: Map<number, string>;
-  /** Whether the totals have a page of their own. */
-  totalsApart: boolean;
+  /** Whether what stands below the last line has a page of its own. */
+  apart: Record<Sheet, boolean>;
   inked: InkedWord[];
 }
 
@@ -54,65 +62,67 @@ export async function layOutSheets(job: Job, box: HTMLElement): Promise<SheetsLa
   const [vs, opening] = await Promise.all([verses(c, o.from, o.to), basmala(c, o.from, o.to)]);
   const passage = { verses: vs, basmala: opening };
   const g = geometry(o);
-  const found = marks(vs, rulesShown(c, o.rule, shownRules(job)));
-  const short = keys(found);
+  const found = marks(vs, shownRules(job));
   const heads = headsOf(job, found);
+  const about = { c, passage, heads, found, keys: keys(found) };
   const m = await measure(vs, g.em); // first: the heads are set in its font too
   try {
-    const heights = heightsOf(c, heads, found, short, box);
+    const heights = heightsOf(about, box);
     const all = rows(vs, m, g, !!o.from.w);
     const starts = startsOf(all, heights, g);
+    const apart = (x: Sheet) =>
+      heights.foot[x] > 0 && !fits(heights.foot[x], all, starts, heights, g);
     return {
+      ...about,
       sheet: 'lines',
-      c,
       options: o,
-      passage,
-      heads,
       heights,
       rows: all,
       starts,
-      found,
-      keys: short,
-      totalsApart: !totalsFit(all, starts, heights, g),
-      inked: o.kind === 'practice' ? [] : inkedWords(job, passage, all, found, short, m),
+      apart: { practice: apart('practice'), answer: apart('answer') },
+      inked: o.kind === 'practice' ? [] : inkedWords(job, about, all, m),
     };
   } finally {
     m.drop();
   }
 }
 
-function shownRules({ options, learnt }: Job): Set<string> | 'all' {
-  if (options.show === 'all') return 'all';
-  return new Set(options.show === 'learnt' ? learnt.map((r) => r.id) : []);
+/** The rules whose places are shown, those to find first. */
+function shownRules(job: Job): number[] {
+  const { c, options, learnt } = job;
+  const taught = options.show === 'learnt' ? learnt.map((r) => r.id) : [];
+  const more = rulesShown(c, '', options.show === 'all' ? 'all' : new Set(taught));
+  return [...new Set([...rulesOf(job), ...more])];
 }
 
-function headsOf({ c, options: o, learner, learnt }: Job, found: Marks): Heads {
-  const rule = c.rules.find((r) => r.id === o.rule);
-  const taught = new Set(learnt.map((r) => r.id));
+function headsOf(job: Job, found: Marks): Heads {
+  const { c, options: o, learner, learnt } = job;
+  const taught = new Set([...o.also, ...learnt.map((r) => r.id)]);
   return {
     title: linesName(c.surahs, o.from, o.to),
-    rule,
+    pencils: sheetPencils(job, found),
     child: o.name ? (learner?.name ?? '') : '',
     learnt: rulesShown(c, o.rule, taught).map((i) => c.rules[i]!),
-    places: rule ? (found.totals.get(c.rules.indexOf(rule)) ?? 0) : 0,
   };
 }
 
-function heightsOf(
-  c: Catalogue,
-  heads: Heads,
-  found: Marks,
-  short: Map<number, string>,
-  box: HTMLElement,
-): Heights {
-  const heightOf = (x: TemplateResult) => {
+/** What stands below the last line: the totals on the answer sheet, on the other boxes to fill. */
+function footOf({ c, passage: { verses }, heads, found, keys }: About, sheet: Sheet) {
+  if (sheet === 'answer') return totals(c, found, keys, boxes(verses, heads.pencils, true));
+  return hasBoxes(heads.pencils) ? boxesToFill(verses, heads.pencils) : undefined;
+}
+
+function heightsOf(l: About, box: HTMLElement): Heights {
+  const { c, heads } = l;
+  const heightOf = (x: TemplateResult | undefined) => {
+    if (!x) return 0;
     render(page(c, 'measure', 0, 0, x), box);
     return Math.ceil(box.querySelector('.leaf > *')!.getBoundingClientRect().height);
   };
   return {
     first: Math.max(heightOf(practiceHead(heads)), heightOf(answerHead(heads))),
     next: heightOf(nextHead(heads, 'answer')),
-    totals: heightOf(totals(c, found, short)),
+    foot: { practice: heightOf(footOf(l, 'practice')), answer: heightOf(footOf(l, 'answer')) },
   };
 }
 
@@ -123,19 +133,17 @@ const startsOf = (all: Row[], { first, next }: Heights, g: Geometry) =>
     Math.floor((g.room - next) / g.pitch),
   );
 
-/** Whether the totals fit below the last line. */
-function totalsFit(all: Row[], starts: number[], h: Heights, g: Geometry): boolean {
+/** Whether a foot fits below the last line. */
+function fits(foot: number, all: Row[], starts: number[], h: Heights, g: Geometry): boolean {
   const head = starts.length > 1 ? h.next : h.first;
   const last = all.length - starts.at(-1)!;
-  return head + last * g.pitch + h.totals <= g.room;
+  return head + last * g.pitch + foot <= g.room;
 }
 
 function inkedWords(
   { c, settings }: Job,
-  { verses }: Passage,
+  { passage: { verses }, found, keys }: About,
   all: Row[],
-  found: Marks,
-  short: Map<number, string>,
   m: Measured,
 ): InkedWord[] {
   const count = (e: Event) => counts(c.rules[e.rule]!, e, settings).want;
@@ -145,19 +153,16 @@ function inkedWords(
       const word = verses[at.v]!.words[at.w]!;
       const hits = found.hits[at.v]![at.w]!;
       const spans = hits.map((h) => spanOf(h, look(c.rules[h.e.rule]!.family)));
-      return inkedWord(word, at, spans, m, notes(word, hits, count, short));
+      return inkedWord(word, at, spans, m, notes(word, hits, count, keys));
     });
 }
-
-type Sheet = 'practice' | 'answer';
 
 /** The sheets that were asked for. */
 const sheetsOf = ({ options: { kind } }: SheetsLayout): Sheet[] =>
   kind === 'both' ? ['practice', 'answer'] : [kind as Sheet];
 
 /** How many pages a sheet has. */
-const pageCountOf = (l: SheetsLayout, sheet: Sheet) =>
-  l.starts.length + (sheet === 'answer' && l.totalsApart ? 1 : 0);
+const pageCountOf = (l: SheetsLayout, sheet: Sheet) => l.starts.length + (l.apart[sheet] ? 1 : 0);
 
 export const sheetsPageCount = (l: SheetsLayout): number =>
   sheetsOf(l).reduce((n, x) => n + pageCountOf(l, x), 0);
@@ -168,12 +173,12 @@ function pagesOfSheet(l: SheetsLayout, sheet: Sheet) {
   const { c, heads, heights, starts } = l;
   const answers = sheet === 'answer';
   const of = pageCountOf(l, sheet);
-  const sum = answers ? totals(c, l.found, l.keys) : nothing;
+  const foot = footOf(l, sheet) ?? nothing;
   const firstHead = answers ? answerHead : practiceHead;
   const out = starts.map((start, i) => {
     const head = i ? nextHead(heads, sheet, heights.next) : firstHead(heads, heights.first);
     const set = l.rows.slice(start, starts[i + 1]).map((r) => row(c, l.passage, r, answers));
-    const below = i + 1 === starts.length && !l.totalsApart ? sum : nothing;
+    const below = i + 1 === starts.length && !l.apart[sheet] ? foot : nothing;
     return page(
       c,
       sheet,
@@ -184,6 +189,6 @@ function pagesOfSheet(l: SheetsLayout, sheet: Sheet) {
         ${below}`,
     );
   });
-  if (of > out.length) out.push(page(c, sheet, of, of, html`${nextHead(heads, sheet)}${sum}`));
+  if (of > out.length) out.push(page(c, sheet, of, of, html`${nextHead(heads, sheet)}${foot}`));
   return out;
 }

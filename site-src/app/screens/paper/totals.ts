@@ -7,12 +7,13 @@ import type { Catalogue } from '../../types.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
 import { arabic } from '../parts/words.ts';
 
-/** keys are the short names of rules by their index. */
-export function totals(c: Catalogue, m: Marks, keys: Map<number, string>) {
+/** keys are the short names of rules by their index; above are the places of each verse. */
+export function totals(c: Catalogue, m: Marks, keys: Map<number, string>, above: unknown) {
   const list = [...m.totals].filter(([, n]) => n > 0 || m.totals.size === 1);
   return html`
     <section class="totals">
       <h3>${t('print.totals')}</h3>
+      ${above}
       ${
         list.length
           ? html`<ul>

@@ -2,28 +2,26 @@
 import { html, nothing } from 'lit-html';
 import { keep } from '../../actions/keep.ts';
 import { dayName, t } from '../../i18n.ts';
-import { linesHash } from '../../share/link.ts';
+import { shareOf, tallies } from '../../record/totals.ts';
+import { isPencil, linesHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import * as store from '../../store/store.ts';
 import { session } from '../../store/snapshot.ts';
 import { linesName } from '../../text/names.ts';
-import type { Entry } from '../../types.ts';
+import type { Entry, Tally } from '../../types.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
 import { takeRow } from '../parts/rows.ts';
 
 export function row(s: Entry) {
   const { rules, surahs } = state.get().catalogue;
-  const rule = rules.find((r) => r.id === s.rule);
-  const lines = linesHash({ rule: rule?.id ?? '', from: s.from, to: s.to });
+  const { pencils: also, from, to } = s;
+  const rule = rules.some((r) => r.id === s.rule) ? s.rule : '';
+  const lines = linesHash({ rule, ...(also && { also: known(also) }), from, to });
   const press = (e: Event) => void takeRow(e.currentTarget as HTMLElement, () => remove(s));
   return html`<li data-t="session">
     <div>
-      <p>
-        <b class=${rule ? 'inked' : nothing} .style=${rule ? pencil(rule.family) : ''}
-          >${rule ? swatch(rule.family) : nothing}${rule?.name ?? (s.rule || t('record.reading'))}</b
-        >
-      </p>
-      <p class="quiet"><a href=${lines}>${linesName(surahs, s.from, s.to)}</a>${result(s)}</p>
+      <p>${what(s)}</p>
+      <p class="quiet"><a href=${lines}>${linesName(surahs, from, to)}</a>${result(s)}</p>
     </div>
     <button
       class="plain"
@@ -36,11 +34,42 @@ export function row(s: Entry) {
   </li>`;
 }
 
-/** How it went, and how much of the rule was found. */
-function result(s: Entry): string {
-  const n = s.found + s.missed;
-  const found = s.rule && n > 0 ? ` · ${t('record.found', { n: s.found, of: n })}` : '';
-  return ` · ${t(`outcome.${s.outcome}`)}${found}`;
+/** Pencils that there still are. */
+const known = (ids: string[]) => ids.filter((id) => isPencil(state.get().catalogue, id));
+
+/** The rules that were marked; of several, how many places of each were found. */
+function what(s: Entry) {
+  const all = tallies(s);
+  if (!all.length) return html`<b>${t('record.reading')}</b>`;
+  return all.map((x, i) => [i ? ' · ' : nothing, ruleOf(x), all.length > 1 ? share(x) : nothing]);
+}
+
+function ruleOf({ rule: id }: Tally) {
+  const rule = state.get().catalogue.rules.find((r) => r.id === id);
+  return rule
+    ? html`<b class="inked" .style=${pencil(rule.family)}>${swatch(rule.family)}${rule.name}</b>`
+    : html`<b>${id}</b>`;
+}
+
+function share(x: Tally) {
+  const { found, of } = shareOf([x]);
+  return of ? ` ${t('record.of', { n: found, of })}` : nothing;
+}
+
+/** How it went, and how much was found. */
+const result = (s: Entry) =>
+  [t(`outcome.${s.outcome}`), s.paper ? t('record.on-paper') : '', found(s)]
+    .filter(Boolean)
+    .map((x) => ` · ${x}`)
+    .join('');
+
+/** Places found at first and after looking again; else those of the only rule. */
+function found(s: Entry): string {
+  const all = tallies(s);
+  const { found: n, of } = shareOf(all);
+  if (s.looked !== undefined && s.looked < n)
+    return t('record.looked', { looked: s.looked, n, of });
+  return of && all.length === 1 ? t('record.found', { n, of }) : '';
 }
 
 async function remove(s: Entry) {

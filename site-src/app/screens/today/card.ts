@@ -4,7 +4,7 @@ import { html, nothing } from 'lit-html';
 import { guard } from 'lit-html/directives/guard.js';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { keep } from '../../actions/keep.ts';
-import { t } from '../../i18n.ts';
+import { join, t } from '../../i18n.ts';
 import type { Child } from '../../plan/child.ts';
 import { Practise, ReadOn, Review, Settle, Teach } from '../../plan/day.ts';
 import type { Ranking } from '../../plan/rank.ts';
@@ -33,22 +33,35 @@ const KINDS = {
   [ReadOn]: 'read',
 } as Record<number, 'settle' | 'teach' | 'practise' | 'review' | 'read'>;
 
-/** What is next for a learner: the rule, if there is one, and lines for it, if there are any. */
+/**
+ * What is next for a learner: the rule, if there is one, and lines for it, if there are any; with
+ * the rules that are marked there, and their places together.
+ */
 interface Next {
   of: Child;
   rule: Rule | undefined;
   found: Ranking;
   lines: Lines | undefined;
+  marks: Rule[];
+  places: number;
 }
 
 let last: Next | undefined;
 
 function nextFor(c: Child): Next {
   if (last?.of === c) return last;
-  const rule = c.course.c.rules[c.today.rule];
+  const { x, c: cat } = c.course;
   const found = c.lines();
   const best = found.passages[0];
-  last = { of: c, rule, found, lines: best && c.toLines(best, rule?.id ?? '') };
+  const marks = best ? c.marks(best) : [];
+  last = {
+    of: c,
+    rule: cat.rules[c.today.rule],
+    found,
+    lines: best && c.proposed(best),
+    marks: marks.map((r) => cat.rules[r]!),
+    places: best ? marks.reduce((n, r) => n + x.count(r, best.a, best.b), 0) : 0,
+  };
   return last;
 }
 
@@ -75,7 +88,7 @@ function cardOf(c: Child, next: Next) {
   const { do: todo, unit } = c.today;
   const kind = KINDS[todo]!;
   const names = {
-    rule: todo === Teach ? units[unit]!.name : (rule?.name ?? ''),
+    rule: todo === Teach ? units[unit]!.name : named(next),
     child: called(c.learner),
   };
   const to = lines ? linesHash(lines) : '#/lines';
@@ -86,7 +99,7 @@ function cardOf(c: Child, next: Next) {
     kind + to,
     html`<section class="card" data-t="next-${kind}">
       <h2 class=${rule ? 'inked' : nothing} .style=${rule ? pencil(rule.family) : ''}>
-        ${rule ? swatch(rule.family) : nothing}${t(`today.card.${kind}`, names)}
+        ${familiesOf(next).map(swatch)}${t(`today.card.${kind}`, names)}
       </h2>
       <p data-t="why">${withTerm(why(c))}</p>
       ${todo === Teach && rule ? html`<p>${term(rule.name, t('today.meaning'))}</p>` : nothing}
@@ -98,10 +111,17 @@ function cardOf(c: Child, next: Next) {
   );
 }
 
-function where(c: Child, { rule, found, lines }: Next): string {
+/** The rules that are marked; that of the plan where there are no lines. */
+const rulesOf = ({ rule, marks }: Next) => (marks.length || !rule ? marks : [rule]);
+
+const named = (next: Next) => join(rulesOf(next).map((r) => r.name));
+
+const familiesOf = (next: Next) => [...new Set(rulesOf(next).map((r) => r.family))];
+
+function where(c: Child, { rule, lines, places }: Next): string {
   if (!lines) return t('plan.nowhere');
   const name = linesName(c.course.c.surahs, lines.from, lines.to);
-  return rule ? `${name} · ${t('today.places', { n: found.passages[0]!.focus })}` : name;
+  return rule ? `${name} · ${t('today.places', { n: places })}` : name;
 }
 
 /** Why these lines, and a way to others. */
