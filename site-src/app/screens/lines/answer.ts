@@ -65,8 +65,8 @@ const byPencil = (all: Checked[]) => html`
         html`<li>
           ${swatch(r.pencil.family)}${t('told.by-pencil', {
             pencil: r.pencil.name,
-            n: found(r),
-            of: found(r) + r.missed.length,
+            found: found(r),
+            n: found(r) + r.missed.length,
           })}
         </li>`,
     )}

@@ -13,8 +13,8 @@ export function bar(p: Practice) {
   const find = phase === 'find';
   const many = p.pencils.length > 1;
   return html`<div class="bar">
-    ${p.case ? pencilCase(p) : nothing} ${find ? counts(p) : nothing}
-    ${find && many ? hand(p) : nothing}
+    ${p.case ? pencilCase(p) : nothing} ${find && !p.drawer ? counts(p) : nothing}
+    ${find && many && !p.drawer ? hand(p) : nothing}
     <div class="tools">${TOOLS[phase](p)}</div>
   </div>`;
 }

@@ -9,7 +9,7 @@ import { swatch } from '../parts/pencil.ts';
 
 export const onPaper = (p: Practice, all: Checked[]) => html`
   <section class="card on-paper" data-t="on-paper">
-    ${all.map((r) => question(p, r))}
+    ${all.filter(placesOf).map((r) => question(p, r))}
     <p>${t('paper.verses')}</p>
     <ul class="hides">
       ${[...hidden(p, all)].map(
