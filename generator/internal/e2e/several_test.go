@@ -27,10 +27,10 @@ func TestSeveralPencils(t *testing.T) {
 	s := serve(t, "/", built(t))
 	inEngines(t, func(t *testing.T, b engine.Browser) {
 		p := newTab(t, b)
-		p.begin(s.address, "")
+		p.begin(s.address, "Test child")
 		p.open(s.address + "#/lines?rule=noon-ikhfa&also=qalqalah&from=78:12&to=78:20")
 		p.wait("two pencils", visible(hook("hand-qalqalah")))
-		noon, echo := places(t, "noon-ikhfa", 78, 12, 20), places(t, "qalqalah", 78, 12, 20)
+		noon, echo := places(t, "noon-ikhfa", 78, 12, 20), placesOf(t, "qalqalah", 78, 12, 20)
 		both := noon[0]
 		p.tap(both)
 		p.waitDraft("find", 1)
@@ -93,7 +93,7 @@ func TestSeveralPencils(t *testing.T) {
 func TestRightForAnotherReason(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
-	p.begin(s.address, "")
+	p.begin(s.address, "Test child")
 	p.open(s.address + "#/lines?rule=madd-tabii&from=103:3&to=103:3")
 	p.wait("the lines", visible(hook("next")))
 	p.tap(placesOf(t, "madd-badal", 103, 3, 3)[0])
@@ -127,7 +127,7 @@ func TestOnPaper(t *testing.T) {
 	} {
 		t.Run("found "+c.said, func(t *testing.T) {
 			p := newPage(t)
-			p.begin(s.address, "")
+			p.begin(s.address, "Test child")
 			p.open(s.address + "#/lines?rule=noon-ikhfa&from=78:12&to=78:20")
 			p.wait("the lines", visible(hook("next")))
 			p.inMenu("on-paper")
@@ -175,7 +175,8 @@ func TestLinesWithoutLearner(t *testing.T) {
 					p.click("back")
 					p.wait("the first screen", visible(hook("begin")))
 					p.click("begin")
-					p.click("resume")
+					p.wait("what was left", visible(hook("resume")))
+					eval[any](p, `(document.querySelector("[data-t=resume]").click(), 0)`)
 					p.wait("the mark once more", `document.querySelector("[data-t=passage] .signs")`)
 				}
 				p.onwards()
@@ -204,7 +205,7 @@ func TestBack(t *testing.T) {
 	s := serve(t, "/", built(t))
 	inEngines(t, func(t *testing.T, b engine.Browser) {
 		p := newTab(t, b)
-		p.begin(s.address, "")
+		p.begin(s.address, "Test child")
 		p.open(s.address + "#/lines?rule=noon-ikhfa&from=78:12&to=78:20")
 		p.wait("the lines", visible(hook("next")))
 		p.tap(places(t, "noon-ikhfa", 78, 12, 20)[1])

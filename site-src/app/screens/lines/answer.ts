@@ -111,8 +111,12 @@ const alike = (p: Practice, all: Checked[]): Item[] =>
   all.flatMap((r) => r.alike.map((x) => ({ at: x.mark, words: likeness(p, r, x) })));
 
 function likeness(p: Practice, r: Checked, { mark, v, e }: Alike): string {
-  const rule = state.get().catalogue.rules[e.rule]!;
-  const yes = rule.sound ? t('told.alike-sound', { sound: rule.sound }) : t('told.alike-yes');
+  const { rules } = state.get().catalogue;
+  const rule = rules[e.rule]!;
+  // What they have in common is said of the rule in hand.
+  const own = r.pencil.rules.map((i) => rules[i]!);
+  const { sound } = own.find((x) => x === rule || x.alike?.includes(rule.id)) ?? rule;
+  const yes = sound ? t('told.alike-sound', { sound }) : t('told.alike-yes');
   const onIt = mark.v === v && mark.w === e.w && mark.l === e.l;
   const here = onIt ? '' : (rule.onCause ?? '');
   const name = t(known(p).has(rule.id) ? 'told.alike-named' : 'told.alike-later', {

@@ -32,6 +32,8 @@ export async function open(want: Lines) {
     );
     named();
     claim();
+    addEventListener('pagehide', letGo);
+    addEventListener('pageshow', again);
     // The letters come first; what is around them a moment later.
     requestAnimationFrame(() => setTimeout(() => practice.set({})));
     // For the place after the session, which can do without.
@@ -58,9 +60,16 @@ function named() {
   state.set({ route: { name: 'lines', lines } });
 }
 
+/** A page that is shown again as it was left takes its lines in hand again. */
+const again = (e: PageTransitionEvent) => {
+  if (e.persisted) claim();
+};
+
 /** The lines are left. */
 export function close() {
   visit++;
+  removeEventListener('pagehide', letGo);
+  removeEventListener('pageshow', again);
   letGo();
   practice.leave();
 }
