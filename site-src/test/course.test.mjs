@@ -169,22 +169,6 @@ test('the first twelve proposals have the places of the first sessions, then of 
   }
 });
 
-test('only reviews mark several rules: those due that have places there, five others at most', (t) => {
-  const days = play(real);
-  const reviews = days.filter((d) => d.plan.do === Review);
-  const index = (id) => real.c.rules.findIndex((r) => r.id === id);
-  for (const d of days.filter((d) => d.plan.do !== Review)) assert.deepEqual(d.also, []);
-  for (const d of reviews) {
-    const there = d.plan.due.filter((r) => r !== d.plan.rule && d.places[r]);
-    assert.deepEqual(d.also.map(index), there.slice(0, 5));
-  }
-  const n = reviews.reduce((n, d) => n + 1 + d.also.length, 0);
-  assert.ok(n > reviews.length, 'no review marks several: this check sees nothing');
-  t.diagnostic(
-    `${reviews.length} reviews mark ${(n / reviews.length).toFixed(1)} rules on average`,
-  );
-});
-
 test('backwards: surah after surah, each forwards, and nothing leaps without a reason', (t) => {
   const days = play(real, { direction: 'backwards' });
   const leaps = marked(days).filter((d) => d.juz !== d.from);

@@ -62,7 +62,7 @@ test('a session counts for every rule that it marked, each with its own places',
     got.map((r) => [r.rule, r.sessions, r.days, r.found, r.of, r.lastFound, r.lastOf, r.day]),
     [
       ['a', 2, 2, 2, 3, 2, 3, '2026-01-03'],
-      ['b', 3, 3, 3, 6, 1, 4, '2026-01-03'],
+      ['b', 3, 3, 3, 6, 3, 6, '2026-01-03'],
     ],
   );
   assert.deepEqual(tallies(reading), [x('b', 2, 0)]);

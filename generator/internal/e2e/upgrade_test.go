@@ -16,14 +16,25 @@ import (
 type database struct {
 	Version  int
 	Sessions []struct {
-		Rule  string
-		Marks []markAt
+		Rule    string
+		Marks   []markAt
+		Also    []struct{ Rule string }
+		Pencils []string
+		Looked  *int
+		Paper   bool
 	}
-	Drafts  []struct{ Marks []markAt }
+	Drafts []struct {
+		Marks []markAt
+		Lines struct{ Also []string }
+		Told  string
+	}
 	Damaged []struct{ Table string }
 }
 
-type markAt struct{ V, W, L, Count int }
+type markAt struct {
+	V, W, L, Count int
+	Pencil         string
+}
 
 // readKept reads the whole database of the page.
 func (p *page) readKept() (k database) {
@@ -52,12 +63,27 @@ func (p *page) oldLetters(k database) {
 		got[s.Rule] = s.Marks
 	}
 	for rule, want := range map[string][]markAt{
-		"madd-badal":   {{0, 0, 4, 2}, {0, 0, 6, 0}},
-		"heavy-letter": {{0, 1, 6, 0}, {0, 1, 4, 0}},
+		"madd-badal":   {{0, 0, 4, 2, ""}, {0, 0, 6, 0, ""}},
+		"heavy-letter": {{0, 1, 6, 0, ""}, {0, 1, 4, 0, ""}},
 	} {
 		if !slices.Equal(got[rule], want) {
 			p.t.Errorf("the marks of %s are %v, want %v", rule, got[rule], want)
 		}
+	}
+}
+
+// severalKept tests what version 5 keeps and no version before it: a session looked at again, with
+// other rules and pencils, one on paper, and a draft that the check has told something.
+func (p *page) severalKept(k database) {
+	p.t.Helper()
+	for _, s := range k.Sessions {
+		paper := s.Rule == "heavy-letter"
+		if s.Paper != paper || (s.Looked == nil) != paper || len(s.Also) != 0 == paper || len(s.Pencils) == 0 {
+			p.t.Errorf("the session of %s is %+v", s.Rule, s)
+		}
+	}
+	if d := k.Drafts[0]; d.Told != "some" || !slices.Equal(d.Lines.Also, []string{"ghunnah"}) {
+		p.t.Errorf("the draft is %+v", d)
 	}
 }
 
@@ -144,7 +170,12 @@ func (s *server) upgraded(p *page, file string, version, present int) {
 		t.Errorf("the database holds %+v", k)
 	}
 	p.oldLetters(k)
-	if want := []markAt{{0, 2, 6, 0}, {12, 0, 6, 0}}; !slices.Equal(k.Drafts[0].Marks, want) {
+	want := []markAt{{0, 2, 6, 0, ""}, {12, 0, 6, 0, ""}}
+	if version > 4 { // which knows several pencils
+		want[0].Pencil = "ghunnah"
+		p.severalKept(k)
+	}
+	if !slices.Equal(k.Drafts[0].Marks, want) {
 		t.Errorf("the marks of the draft are %v, want %v", k.Drafts[0].Marks, want)
 	}
 	// Taken up again, the lines show the draft's mark on the ra of 93:4.

@@ -2,8 +2,8 @@
 import type { Entry, Tally } from '../types.ts';
 
 /**
- * Sessions that marked a rule; places found of all there were, and of those in the last sessions;
- * the day of the last one.
+ * Sessions that marked a rule; places found of all there were, and of those in the last sessions that
+ * say how many; the day of the last one.
  */
 export interface Total {
   rule: string;
@@ -42,7 +42,7 @@ export function totals(sessions: Entry[]): Total[] {
       by.set(x.rule, list);
     }
   return [...by].map(([rule, all]) => {
-    const last = shareOf(all.slice(0, LAST));
+    const last = shareOf(all.filter((x) => x.found + x.missed > 0).slice(0, LAST));
     return {
       rule,
       sessions: all.length,

@@ -7,6 +7,7 @@ import { closed } from '../parts/closed.ts';
 import { keptLine } from '../parts/kept.ts';
 import { pencilPanel } from '../parts/pencils.ts';
 import type { Screen } from '../screen.ts';
+import { counting } from './counting.ts';
 import { load } from './load.ts';
 import { looks, readSample } from './looks.ts';
 import { askRemoval, people, removal } from './people.ts';
@@ -22,7 +23,7 @@ function view(s: State) {
           : html`<h1 tabindex="-1">${t('nav.learner')}</h1>
               ${people(s, l)}`
       }
-      ${l ? [place(s, l), load(l)] : nothing} ${looks(s)}
+      ${l ? [place(s, l), load(l)] : nothing} ${looks(s)} ${counting(s)}
       <div class="card">${pencilPanel(s)}</div>
       <section class="card">
         <h2>${t('print.on-paper')}</h2>

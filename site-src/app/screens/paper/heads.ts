@@ -78,10 +78,9 @@ export const answerHead = (x: Heads, height?: number) => html`
 function placesOf({ pencils }: Heads) {
   const [one, ...others] = pencils;
   if (!one || (!others.length && !one.marks)) return t('print.only-read');
-  const places = ({ places: n }: SheetPencil) => t('print.places', { n });
   return others.length
-    ? listed(pencils, (x) => (x.marks ? `: ${places(x)}` : nothing))
-    : html`${nameOf(one)}: ${places(one)}`;
+    ? listed(pencils, (x) => (x.marks ? `: ${x.places}` : nothing))
+    : html`${nameOf(one)}: ${t('print.places', { n: one.places })}`;
 }
 
 /** The small head of every page after the first. */

@@ -5,7 +5,7 @@ import { t } from '../../i18n.ts';
 import { pencilIds, pencils, STOPS } from '../../marking/pencils.ts';
 import type { Marks } from '../../paper/marks.ts';
 import type { Verse } from '../../types.ts';
-import { pencil, swatch } from '../parts/pencil.ts';
+import { swatch } from '../parts/pencil.ts';
 import type { Job } from './job.ts';
 
 export interface SheetPencil {
@@ -62,8 +62,8 @@ export const boxes = (verses: Verse[], list: SheetPencil[], answers: boolean) =>
           .filter((x) => x.marks)
           .map(
             (x) =>
-              html`<tr .style=${pencil(x.family)}>
-                <th scope="row"><span class="inked">${swatch(x.family)}${x.name}</span></th>
+              html`<tr>
+                <th scope="row">${swatch(x.family)}${x.name}</th>
                 ${x.byVerse.map((n) => html`<td>${answers ? n : nothing}</td>`)}
               </tr>`,
           )}
