@@ -114,8 +114,10 @@ function press(p: ZoomProps, sheet: Sheet, box: Element, e: MouseEvent) {
   const at = hit(sheet, x, y);
   if (!at) return;
   const near = margin((e as PointerEvent).pointerType ?? 'touch');
-  if (rival(sheet, at, x, y, near) < Infinity) letterIn(box, at.l)?.focus();
-  else p.choose(at.l);
+  if (rival(sheet, at, x, y, near) === Infinity) return p.choose(at.l);
+  box.querySelector('.near')?.classList.remove('near');
+  letterIn(box, at.l)?.classList.add('near');
+  letterIn(box, at.l)?.focus();
 }
 
 /** The most of the screen's height that the word takes. */
