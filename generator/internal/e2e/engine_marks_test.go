@@ -124,6 +124,7 @@ func TestMarkColours(t *testing.T) {
 				a := letter(text, v, x.word, x.l)
 				at := p.boxes(onLines(a), ends(text, v, x.word))[x.l]
 				p.press((at.L+at.R)/2, (at.T+at.B)/2)
+				p.inLarge(x.l)
 				p.wait("the mark", enabled("undo"))
 				p.inColour("mark "+x.what, onLines(a), ends(text, v, x.word), map[int]color.RGBA{x.l: p.colour("var(--c-" + x.family + ")")})
 			})

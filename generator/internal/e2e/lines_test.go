@@ -183,6 +183,18 @@ func (p *page) tap(a letterAt) {
 		return [b.left + b.width / part, b.top + b.height / 2];
 	})()`, a.v, a.w, a.from, a.to))
 	p.press(at[0], at[1])
+	p.inLarge(a.l)
+}
+
+// inLarge chooses the letter in the word that a finger's tap has opened, if it has.
+func (p *page) inLarge(l int) {
+	p.t.Helper()
+	const open = `document.querySelector("dialog.zoom")`
+	if p.tab == nil || !eval[bool](p, `new Promise(r => requestAnimationFrame(() => requestAnimationFrame(() => r(Boolean(`+open+`)))))`) {
+		return
+	}
+	p.click(fmt.Sprintf("zoom-letter-%d", l))
+	p.wait("the word to close", "!"+open)
 }
 
 // marked returns the letters that are coloured as marks on the lines, by the ranges of the

@@ -87,8 +87,16 @@ func (l *looks) session(p *page, s *server) {
 	p.wait("the enlarged word", visible(hook("zoom")))
 	p.mouse(input.DispatchMouseEventTypeMouseReleased, x, y)
 	p.click(fmt.Sprintf("zoom-letter-%d", want[0].l))
-	l.see(p, "zoom", `document.querySelector('.zoom-letter[aria-pressed=true]')`)
+	eval[any](p, `((word) => {
+		const r = new Range(), b = word.getBoundingClientRect();
+		r.setStart(word.firstChild, 0);
+		r.setEnd(word.firstChild, 2);
+		word.dispatchEvent(new MouseEvent("click", { bubbles: true, clientX: r.getBoundingClientRect().left, clientY: (b.top + b.bottom) / 2 }));
+		return 0;
+	})(document.querySelector("[data-t=zoom-word]"))`)
+	l.see(p, "zoom", `document.querySelector('.zoom-letter[aria-pressed=true]') && document.querySelector(".zoom-letter.near")`)
 	p.click("zoom-close")
+	l.strokes(p)
 	p.tap(want[1])
 	p.wait("the marks", fmt.Sprintf(`CSS.highlights.get("f-%s")?.size === 2`, family))
 	p.click("count-2")
@@ -119,6 +127,10 @@ func (l *looks) session(p *page, s *server) {
 	p.wait("today", `document.querySelector('[data-t^="next-"]')`)
 	l.at(p, "two surahs", "#/lines?rule=madd-tabii&from=111:5&to=112:4", visible(".surah"))
 	l.at(p, "stops", "#/lines?rule=noon-ikhfa&from=2:255&to=2:255", visible(".stop:not(.end)"))
+	p.check()
+	p.clickOn(".stop:not(.end)")
+	p.again()
+	l.see(p, "stops at rest", `document.querySelector(".stop:not(.end)[aria-disabled][aria-pressed=true]")`)
 	l.at(p, "prostration", "#/lines?rule=madd-tabii&from=53:61&to=53:62", visible(".lined"))
 	l.at(p, "copies", "#/lines?rule=madd-tabii&from=96:18&to=96:19", visible(hook("verse-96-19")))
 	p.tap(places(p.t, "madd-tabii", 96, 18, 19)[0])
@@ -126,6 +138,18 @@ func (l *looks) session(p *page, s *server) {
 	p.click("answer")
 	l.see(p, "answer", `document.querySelector(".again")`)
 	l.at(p, "left off", "#/today", visible(hook("resume")))
+}
+
+// strokes is a stroke that marks, and one that takes the marks away.
+func (l *looks) strokes(p *page) {
+	x, y := p.place(`[data-t=passage] .w[data-v="0"][data-w="1"]`)
+	for _, what := range []string{".stroke:not(.off)", ".stroke.off"} {
+		p.mouse(input.DispatchMouseEventTypeMousePressed, x, y)
+		p.mouse(input.DispatchMouseEventTypeMouseMoved, x-30, y)
+		l.see(p, what, fmt.Sprintf(`document.querySelectorAll(%q).length > 1`, what))
+		p.mouse(input.DispatchMouseEventTypeMouseReleased, x-30, y)
+		p.wait("the end of the stroke", `!document.querySelector(".stroke")`)
+	}
 }
 
 // record is a learner with many sessions: what is known, due and left off.

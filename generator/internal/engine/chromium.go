@@ -118,6 +118,9 @@ type chromiumTab struct {
 	x, y  float64
 	at    time.Time
 	press int64
+	// Where the pointer is, and whether it is down.
+	toX, toY float64
+	down     bool
 }
 
 func (s *chromiumTab) heard(ev any) {

@@ -40,8 +40,6 @@ func (s *chromiumTab) Eval(ctx context.Context, expression string) (v json.RawMe
 // are those of a finger.
 func (s *chromiumTab) Point(ctx context.Context, kind Kind, steps []Step) error {
 	return s.send(ctx, func(ctx context.Context) error {
-		var x, y float64
-		down := false
 		for _, step := range steps {
 			if step.Do == Wait {
 				select {
@@ -52,15 +50,15 @@ func (s *chromiumTab) Point(ctx context.Context, kind Kind, steps []Step) error 
 				continue
 			}
 			if step.Do == To {
-				x, y = step.X, step.Y
+				s.toX, s.toY = step.X, step.Y
 			} else {
-				down = step.Do == Down
+				s.down = step.Do == Down
 			}
 			var err error
 			if kind == Touch {
-				err = touch(ctx, step.Do, down, x, y)
+				err = touch(ctx, step.Do, s.down, s.toX, s.toY)
 			} else {
-				err = s.mouse(ctx, step.Do, down, x, y)
+				err = s.mouse(ctx, step.Do, s.down, s.toX, s.toY)
 			}
 			if err != nil {
 				return err

@@ -44,7 +44,7 @@ type Session interface {
 	// Eval gives the value of a JavaScript expression as JSON, null for undefined; promises are
 	// awaited.
 	Eval(ctx context.Context, expression string) (json.RawMessage, error)
-	// Point moves a finger or mouse.
+	// Point moves a finger or mouse. What is down at the end of the steps stays so for the next.
 	Point(ctx context.Context, kind Kind, steps []Step) error
 	// Type sends text, or one key named by Key*, to what has the focus.
 	Type(ctx context.Context, text string) error

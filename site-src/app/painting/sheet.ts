@@ -1,5 +1,5 @@
 // The words on screen: one element and one text node a word, and where each letter stands.
-import type { Place, Verse, Word } from '../types.ts';
+import type { Verse, Word } from '../types.ts';
 import { cluster, lamAlif, shaped, standsOver } from '../text/letters.ts';
 import type { Slot } from './pieces.ts';
 
@@ -83,7 +83,7 @@ export class Sheet {
    * From where to where on screen a letter stands. A small letter standing over another has that
    * letter's place.
    */
-  private static across(s: Shown, l: number): { left: number; right: number } {
+  static across(s: Shown, l: number): { left: number; right: number } {
     if (l > 0 && standsOver(s.word, l)) return Sheet.across(s, l - 1);
     // Lam and alif are one form, of which each has a half; engines differ in what they say of
     // either alone.
@@ -145,48 +145,5 @@ export class Sheet {
     if (!pen) return 0.7;
     pen.font = getComputedStyle(s.el).font;
     return pen.measureText(text).actualBoundingBoxAscent / Sheet.em(s);
-  }
-
-  private nearest(x: number, y: number): Shown | undefined {
-    let best: Shown | undefined;
-    let least = 40;
-    for (const s of this.shown) {
-      const r = s.el.getBoundingClientRect();
-      const d = Math.hypot(
-        Math.max(r.left - x, 0, x - r.right),
-        Math.max(r.top - y, 0, y - r.bottom),
-      );
-      if (d < least) {
-        least = d;
-        best = s;
-      }
-    }
-    return best;
-  }
-
-  /**
-   * The letter nearest to a touch: first the word touched (or nearest, within a finger's width),
-   * then its letter.
-   */
-  hit(x: number, y: number): Place | undefined {
-    // Something that keeps the text from being selected may lie over the words.
-    const el = document.elementsFromPoint(x, y).find((e): e is HTMLElement => e.matches('.w'));
-    const own = el && this.word(Number(el.dataset.v), Number(el.dataset.w));
-    const s = own?.el === el && own ? own : this.nearest(x, y);
-    if (!s) return undefined;
-    let l = 0;
-    let least = Infinity;
-    s.word.letters.forEach((_, i) => {
-      if (standsOver(s.word, i)) return;
-      const b = Sheet.across(s, i);
-      const d = Math.max(b.left - x, 0, x - b.right);
-      const tie = Math.abs((b.left + b.right) / 2 - x) / 1e4;
-      if (d + tie < least) {
-        least = d + tie;
-        l = i;
-      }
-    });
-    if (standsOver(s.word, l + 1) && y < Sheet.base(s) - Sheet.crown(s, l + 1) * Sheet.em(s)) l++;
-    return { v: s.v, w: s.w, l };
   }
 }

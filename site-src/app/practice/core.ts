@@ -25,8 +25,12 @@ export interface Practice {
   caret: Place | undefined;
   /** The letter whose reading is explained. */
   explained: Place | undefined;
-  /** The word that is open large. */
-  open: { v: number; w: number } | undefined;
+  /**
+   * The word that is open large; once: until a letter is chosen, why: saying why a tap opened it.
+   */
+  open: { v: number; w: number; once?: boolean; why?: boolean } | undefined;
+  /** The letters that a stroke has passed and will mark, or will take the marks of. */
+  stroke: { letters: Place[]; on: boolean } | undefined;
   /** Whether the answer is shown while the child still looks. */
   answer: boolean;
   /** Whether a tap explains a letter in place of marking it. */
@@ -82,6 +86,7 @@ export function begin(c: Catalogue, verses: Verse[], basmala: string, draft: Dra
 const CLOSED = {
   caret: undefined,
   explained: undefined,
+  stroke: undefined,
   ask: false,
   drawer: false,
   case: false,
@@ -123,6 +128,10 @@ export const inHand = (p: Practice) => p.pencils.find((x) => x.id === p.hand);
 
 /** Whether the pencil in hand marks letters. */
 export const marksLetters = (p: Practice) => !!p.hand && p.hand !== STOPS;
+
+/** Whether a tap on a letter marks it. */
+export const finding = (p: Practice) =>
+  p.draft.phase === 'find' && !p.ask && !p.elsewhere && marksLetters(p);
 
 /** Whether a press on a place to stop moves the stop. */
 export const stopsMove = (p: Practice) => p.draft.phase !== 'find' || p.hand === STOPS;

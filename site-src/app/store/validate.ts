@@ -123,6 +123,8 @@ const FIELDS: Record<keyof Records, Fields> = {
     madd: optional(oneOf(4, 5)),
     arid: optional(oneOf(2, 4, 6)),
     counting: optional(oneOf('once', 'every', 'never')),
+    large: optional(flag),
+    toldLarge: optional(flag),
     pencils: optional((x) => isObject(x) && listOf(99, color)(Object.values(x))),
   },
 };

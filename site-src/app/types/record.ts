@@ -98,6 +98,10 @@ export interface Settings {
   counting?: 'once' | 'every' | 'never';
   // a family's own colours on paper, #rrggbb by the id of the family of rules
   pencils?: Record<string, string>;
+  // whether every tapped word opens large before a letter of it is marked
+  large?: boolean;
+  // whether it has been said why a tap between two letters opens the word
+  toldLarge?: boolean;
 }
 
 export type Phase = 'find' | 'check' | 'read' | 'done';

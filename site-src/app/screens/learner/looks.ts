@@ -1,20 +1,15 @@
 // How the lines look, and the counts on which teachers differ.
 import { html, nothing } from 'lit-html';
-import { keep } from '../../actions/keep.ts';
+import { changeSettings } from '../../actions/settings.ts';
 import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
-import * as store from '../../store/store.ts';
 import { choices } from '../../text/counts.ts';
 import { verses } from '../../text/data.ts';
 import type { Settings } from '../../types.ts';
 import { chips } from '../parts/chips.ts';
 
-/** Puts settings of the device into effect and keeps them. */
-export function change(patch: Partial<Settings>) {
-  state.set({ settings: { ...state.get().settings, ...patch } });
-  void keep(() => store.changeSettings(patch));
-}
+const change = (patch: Partial<Settings>) => void changeSettings(patch);
 
 export function looks(s: State) {
   const { rules } = s.catalogue;
@@ -22,7 +17,7 @@ export function looks(s: State) {
     <section class="card looks">
       <h2>${t('looks.title')}</h2>
       ${slider(s, 'size', 0.7, 1.8)} ${slider(s, 'spacing', 0.4, 2.5)} ${preview(s)}
-      ${pick(s, 'theme', ['auto', 'light', 'dark'])}
+      ${pick(s, 'theme', ['auto', 'light', 'dark'])} ${large(s)}
       <h2>${t('looks.counts')}</h2>
       <p class="quiet">${t('looks.counts-what')}</p>
       ${pick(s, 'madd', choices(rules, 'madd'))} ${pick(s, 'arid', choices(rules, 'arid'))}
@@ -48,6 +43,20 @@ const pick = <K extends 'theme' | 'madd' | 'arid'>(s: State, key: K, values: Set
   const words = (v: Settings[K]) =>
     typeof v === 'number' ? String(v) : t(`looks.theme.${v as Settings['theme']}`);
   return chips(t(`looks.${key}`), key, values, s.settings[key], words, (v) => change({ [key]: v }));
+};
+
+/** Whether small hands get every word large. */
+const large = ({ settings }: State) => {
+  const words = (x: string) => t(`looks.large.${x as 'yes' | 'no'}`);
+  const choose = (x: string) => change({ large: x === 'yes' });
+  return chips(
+    t('looks.large'),
+    'large',
+    ['no', 'yes'],
+    settings.large ? 'yes' : 'no',
+    words,
+    choose,
+  );
 };
 
 /** The first verse of all, so that size and spacing are seen as they change. */

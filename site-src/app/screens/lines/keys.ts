@@ -9,6 +9,7 @@ import { letterAt, spoken } from '../../text/names.ts';
 import type { Place } from '../../types.ts';
 import { typed } from './counts.ts';
 import { advance } from './step.ts';
+import { moveStop } from './movestop.ts';
 
 const START: Place = { v: 0, w: 0, l: 0 };
 
@@ -81,9 +82,8 @@ function press(p: Practice, at: Place, key: string): boolean {
     typed(practice.get() ?? p, Number(key));
   } else if (key === 'e') practice.set({ explained: at });
   else if (key === 'o') practice.set({ open: { v: at.v, w: at.w } });
-  else if (key === 's') {
-    if (practice.stops(p).movable(at.v, at.w)) practice.moveStop(at.v, at.w);
-  } else if (key === 'Escape' && p.explained) practice.set({ explained: undefined, ask: false });
+  else if (key === 's') moveStop(at.v, at.w);
+  else if (key === 'Escape' && p.explained) practice.set({ explained: undefined, ask: false });
   else return false;
   return true;
 }

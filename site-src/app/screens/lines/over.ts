@@ -11,13 +11,13 @@ import type { Place } from '../../types.ts';
 
 interface Box {
   at: Place;
-  cls: 'count' | 'caret' | 'asked';
+  cls: 'count' | 'caret' | 'asked' | 'stroke' | 'stroke off';
   words?: string;
 }
 
 /** Puts everything in its place. It measures only where something lies over the lines. */
 export function drawOver(p: Practice, sheet: Sheet, layer: HTMLElement) {
-  const boxes = [...countsOf(p), ...caretOf(p, sheet), ...askedOf(p)];
+  const boxes = [...countsOf(p), ...caretOf(p, sheet), ...askedOf(p), ...strokeOf(p)];
   const origin = boxes.length ? layer.getBoundingClientRect() : undefined;
   render(
     boxes.map((b) => {
@@ -63,3 +63,7 @@ function caretOf(p: Practice, sheet: Sheet): Box[] {
 }
 
 const askedOf = (p: Practice): Box[] => (p.explained ? [{ at: p.explained, cls: 'asked' }] : []);
+
+/** The letters of a stroke: a band over those it will mark, a broken one over those it will not. */
+const strokeOf = ({ stroke }: Practice): Box[] =>
+  stroke?.letters.map((at) => ({ at, cls: stroke.on ? 'stroke' : 'stroke off' })) ?? [];

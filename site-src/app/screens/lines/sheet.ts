@@ -4,10 +4,12 @@ import { paint, unpaint } from '../../painting/paint.ts';
 import { Sheet } from '../../painting/sheet.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
+import * as stroke from '../../practice/stroke.ts';
 import type { Verse } from '../../types.ts';
 import { colours } from './colours.ts';
 import { keys } from './keys.ts';
 import { drawOver } from './over.ts';
+import { tap } from './word.ts';
 
 let laid: { el: HTMLElement; verses: Verse[]; sheet: Sheet } | undefined;
 let resized: ResizeObserver | undefined;
@@ -43,17 +45,7 @@ function lay(el: HTMLElement, p: Practice) {
 }
 
 function follow(el: HTMLElement, sheet: Sheet) {
-  let adding = true;
-  watch(el, sheet, {
-    tap: practice.choose,
-    hold: (v, w) => practice.set({ open: { v, w } }),
-    stroke: (at, first) => {
-      const p = practice.get();
-      if (p?.draft.phase !== 'find' || p.ask) return;
-      if (first) adding = !practice.marked(p, at);
-      practice.mark(at, adding);
-    },
-  });
+  watch(el, sheet, { tap, ...stroke, hold: (v, w) => practice.set({ open: { v, w } }) });
 }
 
 /** The lines are left. */

@@ -10,6 +10,7 @@ import { lined } from '../../text/lined.ts';
 import { linesName } from '../../text/names.ts';
 import type { Stops } from '../../text/stops.ts';
 import type { Verse, Word } from '../../types.ts';
+import { moveStop } from './movestop.ts';
 
 const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
 
@@ -25,7 +26,9 @@ export function sheetOf(p: Practice) {
     aria-describedby="keys-help"
     aria-label=${linesName(state.get().catalogue.surahs, from, to)}
   >
-    <div class="text" lang="ar" dir="rtl">${guard([p.verses, p.draft.stops], () => verses(p))}</div>
+    <div class="text" lang="ar" dir="rtl">
+      ${guard([p.verses, p.draft.stops, practice.stopsMove(p)], () => verses(p))}
+    </div>
     <div class="glass" aria-hidden="true"></div>
     <div class="layer" aria-hidden="true"></div>
   </div>`;
@@ -110,9 +113,10 @@ function stop(verse: Verse, v: number, w: number, now: Stops) {
     ?disabled=${!now.movable(v, w)}
     data-t="stop-${verse.s}-${verse.a}-${w}"
     aria-pressed=${now.after(v, w)}
+    aria-disabled=${practice.stopsMove(practice.get()!) ? nothing : 'true'}
     aria-label=${t(end ? 'stop.end' : 'stop.sign', { a: verse.a, what })}
     title=${what}
-    @click=${() => practice.moveStop(v, w)}
+    @click=${() => moveStop(v, w)}
   >
     ${end ? digits.format(verse.a) : nothing}
   </button>`;

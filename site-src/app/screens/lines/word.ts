@@ -1,12 +1,27 @@
 // Opens and closes the enlarged word as the state says.
+import { changeSettings } from '../../actions/settings.ts';
 import { look } from '../../colour/ink.ts';
 import { t } from '../../i18n.ts';
 import { type Zoom, zoom } from './zoom.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
+import * as state from '../../state.ts';
+import type { Place } from '../../types.ts';
+
+type Open = NonNullable<Practice['open']>;
 
 let shown: Zoom | undefined;
 let at = '';
+
+/** A tap chooses its letter, or opens the word where it may have been meant for another. */
+export function tap(at: Place, crowded: boolean) {
+  const p = practice.get();
+  const { large, toldLarge } = state.get().settings;
+  if (!p || !practice.finding(p) || !(crowded || large)) return practice.choose(at);
+  const why = !large && !toldLarge;
+  practice.set({ open: { v: at.v, w: at.w, once: true, why } });
+  if (why) void changeSettings({ toldLarge: true });
+}
 
 export function openWord(p: Practice) {
   const key = p.open ? `${p.open.v}.${p.open.w}` : '';
@@ -18,18 +33,19 @@ export function openWord(p: Practice) {
   if (p.open) shown = enlarge(p, p.open, key);
 }
 
-function enlarge(p: Practice, { v, w }: { v: number; w: number }, key: string): Zoom {
-  const find = p.draft.phase === 'find' && !p.ask;
+function enlarge(p: Practice, { v, w, once, why }: Open, key: string): Zoom {
+  const find = practice.finding(p);
   return zoom({
     verses: p.verses,
     v,
     w,
     label: t('zoom.title'),
+    hint: t(why ? 'zoom.why' : 'zoom.hint'),
     look: look(practice.inHand(p)?.family ?? ''),
     marked: (l) => find && !!practice.marked(practice.get() ?? p, { v, w, l }),
     choose: (l) => {
       practice.choose({ v, w, l });
-      if (!find) practice.set({ open: undefined });
+      if (!find || once) practice.set({ open: undefined });
     },
     closed: () => {
       if (at !== key) return;

@@ -1,14 +1,15 @@
-// A held word opens large, every letter a target of its own of at least 44 px. Each target shows
-// its slice of the whole word, so that the joined forms stay as they are in the line.
+// A word opens large, every letter a target of its own of at least 44 px.
 import { html, render, type TemplateResult } from 'lit-html';
 import { t } from '../../i18n.ts';
+import { hit, rival } from '../../painting/hit.ts';
 import { paint, unpaint } from '../../painting/paint.ts';
-import { Sheet, type Shown } from '../../painting/sheet.ts';
+import { Sheet } from '../../painting/sheet.ts';
 import type { Look } from '../../marking/spans.ts';
-import { standsOver } from '../../text/letters.ts';
 import { lined } from '../../text/lined.ts';
 import { letterName, spoken } from '../../text/names.ts';
 import type { Letter, Verse, Word } from '../../types.ts';
+import { margin } from './gesture.ts';
+import { face } from './slice.ts';
 
 export interface Zoom {
   close: () => void;
@@ -22,13 +23,12 @@ export interface ZoomProps {
   w: number;
   look: Look;
   label: string;
+  /** What to do, and why the word is open. */
+  hint: string;
   marked: (l: number) => boolean;
   choose: (l: number) => void;
   closed: () => void;
 }
-
-/** Pixels of the neighbours that are seen, faint, at either side of a letter. */
-const PAD = 10;
 
 /** Opens the word in a dialog over everything. */
 export function zoom(p: ZoomProps): Zoom {
@@ -41,10 +41,8 @@ export function zoom(p: ZoomProps): Zoom {
   box.ariaLabel = p.label;
   box.dataset.t = 'zoom';
   box.style.setProperty('--pencil', p.look.colour);
-  const onWord = (e: MouseEvent) => {
-    const at = sheet.hit(e.clientX, e.clientY);
-    if (at) p.choose(at.l);
-  };
+  box.setAttribute('aria-describedby', 'zoom-hint');
+  const onWord = (e: MouseEvent) => press(p, sheet, box, e);
   const draw = () =>
     render(
       inside(p, word, faces, onWord, () => box.close()),
@@ -55,6 +53,7 @@ export function zoom(p: ZoomProps): Zoom {
   sheet.add(p.v, p.w, box.querySelector<HTMLElement>('.w')!, p.verses);
   box.addEventListener('close', () => {
     unpaint('zoom');
+    removeEventListener('resize', grow);
     box.remove();
     p.closed();
   });
@@ -65,6 +64,9 @@ export function zoom(p: ZoomProps): Zoom {
   const shown = sheet.word(p.v, p.w)!;
   const at = shown.el.getBoundingClientRect();
   faces = word.letters.map((_, l) => face(shown, l, at)); // before the dialog grows and moves
+  const grow = () => fit(box);
+  grow();
+  addEventListener('resize', grow);
   const update = () => {
     draw();
     const on = word.letters.flatMap((_, l) =>
@@ -73,7 +75,7 @@ export function zoom(p: ZoomProps): Zoom {
     paint(sheet, box, on, 'zoom');
   };
   update();
-  box.querySelector<HTMLElement>('.zoom-letter')?.focus();
+  letterIn(box, 0)?.focus({ preventScroll: true });
   return { close: () => box.close(), update };
 }
 
@@ -93,12 +95,42 @@ const inside = (
       @click=${onWord}
     ></span>
   </div>
-  <p class="quiet">${t('zoom.hint')}</p>
+  <p class="quiet" id="zoom-hint" data-t="zoom-hint">${p.hint}</p>
   <div class="zoom-letters" dir="rtl" data-t="zoom-letters" @keydown=${alongRow}>
     ${faces.map((f, l) => target(p, word.letters[l]!, l, f))}
   </div>
   <button class="main" data-t="zoom-close" @click=${close}>${t('zoom.close')}</button>
 `;
+
+const letterIn = (box: Element, l: number) =>
+  box.querySelector<HTMLElement>(`[data-t=zoom-letter-${l}]`);
+
+/**
+ * A touch of the word itself chooses its letter, or where that may have been meant for another goes
+ * to the letter below.
+ */
+function press(p: ZoomProps, sheet: Sheet, box: Element, e: MouseEvent) {
+  const { clientX: x, clientY: y } = e;
+  const at = hit(sheet, x, y);
+  if (!at) return;
+  const near = margin((e as PointerEvent).pointerType ?? 'touch');
+  if (rival(sheet, at, x, y, near) === Infinity) return p.choose(at.l);
+  box.querySelector('.near')?.classList.remove('near');
+  letterIn(box, at.l)?.classList.add('near');
+  letterIn(box, at.l)?.focus();
+}
+
+/** The most of the screen's height that the word takes. */
+const SHARE = 0.35;
+
+/** Makes the word so small that it is seen whole; its letters below stay as large as they are. */
+function fit(box: HTMLElement) {
+  const hold = box.querySelector<HTMLElement>('.zoom-word')!;
+  box.style.setProperty('--fit', '1');
+  const word = hold.querySelector('.w')!.getBoundingClientRect();
+  const size = Math.min(1, hold.clientWidth / word.width, (SHARE * innerHeight) / word.height);
+  box.style.setProperty('--fit', String(size));
+}
 
 /** A letter to press. */
 const target = (p: ZoomProps, x: Letter, l: number, slice: TemplateResult) => html`
@@ -118,25 +150,6 @@ const target = (p: ZoomProps, x: Letter, l: number, slice: TemplateResult) => ht
     >
   </button>
 `;
-
-/**
- * One slice: the word again, faint, moved so that letter l is in the middle, and over it a copy cut
- * to that letter, in ink or, when it is marked, in the pencil's colour.
- */
-function face(s: Shown, l: number, box: DOMRect): TemplateResult {
-  const b = Sheet.box(s, l);
-  const inside = (up: number) => `${Sheet.base(s) - up * Sheet.em(s) - box.top}px`;
-  const top = standsOver(s.word, l + 1) ? inside(Sheet.crown(s, l + 1)) : '-.4em';
-  const bottom = standsOver(s.word, l) ? `calc(100% - ${inside(Sheet.crown(s, l))})` : '-.4em';
-  const at = `left:${box.left - b.left + PAD}px;width:${box.width}px`;
-  const cut = `clip-path:inset(${top} ${box.right - b.right}px ${bottom} ${b.left - box.left}px)`;
-  const size = `width:${b.right - b.left + 2 * PAD}px;height:${box.height}px`;
-  const { text } = s.word;
-  return html`<span class="slice" .style=${size} aria-hidden="true"
-    ><span class="slice-word" lang="ar" .style=${at} .textContent=${text}></span
-    ><span class="slice-word ink" lang="ar" .style=${`${at};${cut}`} .textContent=${text}></span
-  ></span>`;
-}
 
 /** Arrows lead from letter to letter. */
 function alongRow(e: KeyboardEvent) {
