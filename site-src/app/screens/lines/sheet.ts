@@ -7,6 +7,7 @@ import type { Practice } from '../../practice/practice.ts';
 import type { Verse } from '../../types.ts';
 import { colours } from './colours.ts';
 import { keys } from './keys.ts';
+import { labelWords } from './labels.ts';
 import { drawOver } from './over.ts';
 
 let laid: { el: HTMLElement; verses: Verse[]; sheet: Sheet } | undefined;
@@ -18,7 +19,9 @@ export function paintLines() {
   const el = document.querySelector<HTMLElement>('[data-t=passage]');
   if (!p || !el) return;
   if (laid?.el !== el || laid.verses !== p.verses) lay(el, p);
-  paint(laid!.sheet, el, colours(p));
+  const spans = colours(p);
+  paint(laid!.sheet, el, spans);
+  labelWords(p, laid!.sheet, spans);
   drawOver(p, laid!.sheet, el.querySelector<HTMLElement>('.layer')!);
 }
 

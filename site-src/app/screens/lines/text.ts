@@ -10,6 +10,7 @@ import { lined } from '../../text/lined.ts';
 import { linesName } from '../../text/names.ts';
 import type { Stops } from '../../text/stops.ts';
 import type { Verse, Word } from '../../types.ts';
+import { moveStop } from './say.ts';
 
 const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
 
@@ -112,7 +113,7 @@ function stop(verse: Verse, v: number, w: number, now: Stops) {
     aria-pressed=${now.after(v, w)}
     aria-label=${t(end ? 'stop.end' : 'stop.sign', { a: verse.a, what })}
     title=${what}
-    @click=${() => practice.moveStop(v, w)}
+    @click=${() => moveStop(v, w)}
   >
     ${end ? digits.format(verse.a) : nothing}
   </button>`;

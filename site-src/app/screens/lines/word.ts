@@ -1,9 +1,11 @@
 // Opens and closes the enlarged word as the state says.
 import { look } from '../../colour/ink.ts';
 import { t } from '../../i18n.ts';
-import { type Zoom, zoom } from './zoom.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
+import { colours } from './colours.ts';
+import { letterLabel } from './labels.ts';
+import { type Zoom, zoom } from './zoom.ts';
 
 let shown: Zoom | undefined;
 let at = '';
@@ -26,7 +28,11 @@ function enlarge(p: Practice, { v, w }: { v: number; w: number }, key: string): 
     w,
     label: t('zoom.title'),
     look: look(practice.inHand(p)?.family ?? ''),
-    marked: (l) => find && !!practice.marked(practice.get() ?? p, { v, w, l }),
+    said(l) {
+      const now = practice.get() ?? p;
+      return letterLabel(now, colours(now), p.verses[v]!.words[w]!, { v, w, l });
+    },
+    marked: (l) => (find ? !!practice.marked(practice.get() ?? p, { v, w, l }) : undefined),
     choose: (l) => {
       practice.choose({ v, w, l });
       if (!find) practice.set({ open: undefined });

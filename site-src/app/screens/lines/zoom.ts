@@ -1,13 +1,13 @@
 // A held word opens large, every letter a target of its own of at least 44 px. Each target shows
 // its slice of the whole word, so that the joined forms stay as they are in the line.
-import { html, render, type TemplateResult } from 'lit-html';
+import { html, nothing, render, type TemplateResult } from 'lit-html';
 import { t } from '../../i18n.ts';
 import { paint, unpaint } from '../../painting/paint.ts';
 import { Sheet, type Shown } from '../../painting/sheet.ts';
 import type { Look } from '../../marking/spans.ts';
 import { standsOver } from '../../text/letters.ts';
 import { lined } from '../../text/lined.ts';
-import { letterName, spoken } from '../../text/names.ts';
+import { letterName } from '../../text/names.ts';
 import type { Letter, Verse, Word } from '../../types.ts';
 
 export interface Zoom {
@@ -22,7 +22,10 @@ export interface ZoomProps {
   w: number;
   look: Look;
   label: string;
-  marked: (l: number) => boolean;
+  /** A letter with how it is marked, for a screen reader. */
+  said: (l: number) => string;
+  /** Whether a letter is marked; undefined where a press does not mark. */
+  marked: (l: number) => boolean | undefined;
   choose: (l: number) => void;
   closed: () => void;
 }
@@ -105,8 +108,8 @@ const target = (p: ZoomProps, x: Letter, l: number, slice: TemplateResult) => ht
   <button
     class="zoom-letter"
     data-t="zoom-letter-${l}"
-    aria-label=${spoken(x)}
-    aria-pressed=${p.marked(l)}
+    aria-label=${p.said(l)}
+    aria-pressed=${p.marked(l) ?? nothing}
     @click=${() => p.choose(l)}
   >
     ${slice}<span
