@@ -222,6 +222,8 @@ func (p *page) focusToTheEnd() {
 		p.on(step, hook("task"))
 		p.said("Step: " + step)
 		if step == "check" {
+			p.enter(hook("show-all"))
+			p.on("telling all places", hook("task"))
 			p.enter(".word-link")
 			p.wait("the panel", visible(hook("letter-close")))
 			p.onTo(hook("letter-close"))
@@ -298,17 +300,20 @@ func TestSaid(t *testing.T) {
 		p.enter(hook("undo"))
 		p.wait("to be told twice", fmt.Sprintf(`told.filter(x => x.trim() === %q).length === 2`, undone))
 
-		// The end of the first verse, and back.
-		for _, words := range []string{"We read on here.", "We stop here.", "We read on here.", "We stop here."} {
-			p.enter(".stop.end:not(:disabled)")
-			p.said(words)
-		}
 		for _, a := range want[:2] {
 			p.mark(a)
 		}
 		p.mark(letterAt{})
 		p.enter(hook("next"))
-		p.said(fmt.Sprintf("Step: check. Found 2 of %d.", len(want)))
+		p.said("Step: check. " + p.text(hook("task")))
+		if !strings.Contains(p.text(hook("task")), "2") {
+			t.Errorf("the check says %q", p.text(hook("task")))
+		}
+		if n := p.count(`.w[aria-label*="missed"]`); n > 0 {
+			t.Errorf("%d words tell what the check still keeps to itself", n)
+		}
+		p.enter(hook("show-all"))
+		p.on("telling all places", hook("task"))
 		if got := label(0, 0); !strings.Contains(got, "extra mark on ta") {
 			t.Errorf("a word with a wrong mark is called %q", got)
 		}
@@ -324,6 +329,10 @@ func TestSaid(t *testing.T) {
 		p.enter(hook("next"))
 		if got := label(want[0].v, want[0].w); !strings.Contains(got, "Qalqalah on ") {
 			t.Errorf("a word with a place, when reading, is called %q", got)
+		}
+		for _, words := range []string{"We read on here.", "We stop here.", "We read on here.", "We stop here."} {
+			p.enter(".stop.end:not(:disabled)")
+			p.said(words)
 		}
 		p.tabTo(".w")
 		p.key("o")

@@ -1,7 +1,6 @@
 // What lies under the thumb: the pencils, undo, the counts, and the one button that moves on.
 import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
-import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import { keepsBack, showAll } from '../../practice/steps.ts';
 import { hand, opener, pencilCase } from './case.ts';

@@ -12,13 +12,20 @@ import { typed } from './counts.ts';
 import { moveStop, say } from './say.ts';
 import { advance } from './step.ts';
 
+/** How long (ms) after a press a focus still belongs to it. */
+const OWN = 1000;
+
 const START: Place = { v: 0, w: 0, l: 0 };
 
 /** Listens on the lines; redraw paints them again, as when the keyboard leaves. */
 export function keys(el: HTMLElement, sheet: Sheet, redraw: () => void) {
-  // A finger goes where it presses: the lines must not move under it.
-  el.addEventListener('focus', () => {
-    if (el.matches(':focus-visible')) go(el, sheet, practice.get()?.caret ?? START);
+  // A finger goes where it presses: the lines must not move under it. WebKit knows no :focus-visible
+  // yet when it says that the focus has come.
+  let pressed = -Infinity;
+  for (const kind of ['pointerdown', 'pointerup'] as const)
+    el.addEventListener(kind, (e) => (pressed = e.timeStamp));
+  el.addEventListener('focus', (e) => {
+    if (e.timeStamp - pressed > OWN) go(el, sheet, practice.get()?.caret ?? START);
   });
   el.addEventListener('focusout', (e) => {
     if (el.contains(e.relatedTarget as Node | null)) return;
@@ -101,5 +108,6 @@ function letterOf(p: Practice, at: Place): string {
   const letter = letterLabel(p, colours(p), word, at);
   const words = t('say.letter', { letter, i: at.l + 1, n: word.letters.length });
   const m = practice.marked(p, at);
-  return m?.count ? `${words} ${t('say.count', { n: m.count })}` : words;
+  const n = m && (m.count || p.draft.lengths?.[p.hand]);
+  return n ? `${words} ${t('say.count', { n })}` : words;
 }
