@@ -1,6 +1,7 @@
 // Draws the page: at every change of the state once, by one template. lit-html changes only what
 // differs, so that a press, the focus, an open list and the place on the page stay what they are.
 import { html, render } from 'lit-html';
+import { keepFocus } from './focus.ts';
 import { t } from './i18n.ts';
 import { apply } from './looks.ts';
 import { frame, hush } from './screens/frame.ts';
@@ -27,10 +28,15 @@ export function draw() {
   apply(s.settings);
   const now = screenFor(s);
   const to = addressOf(s.route);
-  if (now !== screen || to !== address) turn(now, to, s.route);
+  const other = now !== screen || to !== address;
+  if (other) turn(now, to, s.route);
   hush(s);
-  render(frame(s, turns, now.view(state.get())), app);
-  now.drawn?.(state.get());
+  const put = () => {
+    render(frame(s, turns, now.view(state.get())), app);
+    now.drawn?.(state.get());
+  };
+  if (other) put();
+  else keepFocus(put);
 }
 
 /** Leaves a screen for another, or for the same one at another address. */

@@ -135,7 +135,7 @@ func TestSessionByKeyboard(t *testing.T) {
 		p.wait("a mark", fmt.Sprintf(`(CSS.highlights.get("f-%s")?.size ?? 0) === %d`, family, i+1))
 	}
 	key("2")
-	key(kb.Enter) // check
+	key("n") // check
 	p.wait("all found", fmt.Sprintf(`document.querySelectorAll('[data-t=found] .word-link').length === %d`, len(want)))
 	if p.count(hook("missed"))+p.count(hook("extra")) != 0 {
 		t.Errorf("missed %q, too many %q", p.text(hook("missed")), p.text(hook("extra")))

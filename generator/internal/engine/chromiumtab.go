@@ -133,6 +133,12 @@ func (s *chromiumTab) Screenshot(ctx context.Context) (im image.Image, err error
 	return im, err
 }
 
+func (s *chromiumTab) Resize(ctx context.Context, width, height int) error {
+	return s.send(ctx, func(ctx context.Context) error {
+		return chromedp.Do(ctx, chromedp.EmulateViewport(int64(width), int64(height), chromedp.EmulateScale(Scale)))
+	})
+}
+
 func (s *chromiumTab) Offline(ctx context.Context, off bool) error {
 	return s.send(ctx, func(ctx context.Context) error {
 		_, err := chromedp.Call(ctx, network.EmulateNetworkConditionsByRule, network.EmulateNetworkConditionsByRuleParams{

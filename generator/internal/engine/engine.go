@@ -16,7 +16,7 @@ import (
 	"time"
 )
 
-// The viewport of every session in CSS pixels, and device pixels for each.
+// The viewport of every new session in CSS pixels, and device pixels for each.
 const (
 	Width, Height = 390, 844
 	Scale         = 2
@@ -34,7 +34,7 @@ type Browser interface {
 	Close()
 }
 
-// A Session is one tab of Width by Height CSS pixels. Its methods wait for the browser's answer;
+// A Session is one tab, of Width by Height CSS pixels until it is resized. Its methods wait for the browser's answer;
 // ctx limits them.
 type Session interface {
 	// Open goes to an address and waits until the page has loaded.
@@ -50,6 +50,8 @@ type Session interface {
 	Type(ctx context.Context, text string) error
 	// Screenshot is what the viewport shows, Scale pixels for each CSS pixel.
 	Screenshot(ctx context.Context) (image.Image, error)
+	// Resize gives the viewport another size in CSS pixels.
+	Resize(ctx context.Context, width, height int) error
 	// Offline takes the network away from the tab, or gives it back.
 	Offline(ctx context.Context, off bool) error
 	// Media shows the page in print media, or in forced colours.

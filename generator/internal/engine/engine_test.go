@@ -29,12 +29,12 @@ func TestDrivers(t *testing.T) {
 	for _, e := range []struct {
 		name    string
 		start   func() (Browser, error)
-		cannot  string // of offline, print, media, console, touch
+		cannot  string // of offline, print, media, console, touch, narrow
 		version string
 	}{
 		{"chromium", Chromium, "", "Chromium "},
 		{"firefox", func() (Browser, error) { return Firefox(false) }, "media", "Firefox "},
-		{"webkit", WebKit, "offline print media console touch", "WebKitGTK "},
+		{"webkit", WebKit, "offline print media console touch narrow", "WebKitGTK "},
 	} {
 		t.Run(e.name, func(t *testing.T) {
 			b, err := e.start()
@@ -131,6 +131,17 @@ func promised(t *testing.T, ctx context.Context, s Session, address string, can 
 		is(`fetch("/x").then(() => "on", () => "off")`, `"off"`)
 		is("navigator.onLine", "false")
 		must("online", s.Offline(ctx, false))
+	}
+	for _, size := range [][2]int{{320, 256}, {844, 390}, {1280, 800}} {
+		err := s.Resize(ctx, size[0], size[1])
+		if size[0] < WebKitNarrow && !can("narrow") {
+			if !errors.Is(err, ErrCannot) {
+				t.Errorf("resize to %v: %v", size, err)
+			}
+			continue
+		}
+		must("resize", err)
+		is("[innerWidth, innerHeight, devicePixelRatio]", fmt.Sprintf("[%d,%d,%d]", size[0], size[1], Scale))
 	}
 	must("reload", s.Reload(ctx))
 	is("document.title", `"probe"`)

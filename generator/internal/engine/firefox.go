@@ -169,7 +169,5 @@ func (f *firefox) tab(ctx context.Context, user string) (Session, error) {
 	f.mu.Lock()
 	f.tabs[t.context] = t
 	f.mu.Unlock()
-	return t, f.call(ctx, "browsingContext.setViewport", map[string]any{
-		"context": t.context, "viewport": map[string]any{"width": Width, "height": Height}, "devicePixelRatio": Scale,
-	}, nil)
+	return t, t.Resize(ctx, Width, Height)
 }

@@ -74,6 +74,12 @@ func (t *firefoxTab) Screenshot(ctx context.Context) (image.Image, error) {
 	return picture(got.Data)
 }
 
+func (t *firefoxTab) Resize(ctx context.Context, width, height int) error {
+	return t.do(ctx, "browsingContext.setViewport", map[string]any{
+		"viewport": map[string]any{"width": width, "height": height}, "devicePixelRatio": Scale,
+	}, nil)
+}
+
 func (t *firefoxTab) Offline(ctx context.Context, off bool) error {
 	var how any
 	if off {

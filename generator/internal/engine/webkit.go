@@ -143,17 +143,28 @@ func (s *webkitTab) begin(ctx context.Context) error {
 	if err := s.post(ctx, "/timeouts", map[string]any{"script": minute, "pageLoad": minute}, nil); err != nil {
 		return err
 	}
-	if err := s.post(ctx, "/window/rect", map[string]any{"x": 0, "y": 0, "width": Width, "height": Height}, nil); err != nil {
+	return s.Resize(ctx, Width, Height)
+}
+
+// WebKitNarrow is the least width of MiniBrowser's window, in CSS pixels.
+const WebKitNarrow = 334
+
+// Resize waits until the window has its size.
+func (s *webkitTab) Resize(ctx context.Context, width, height int) error {
+	if width < WebKitNarrow {
+		return cannot("webkit", fmt.Sprintf("a width of %d", width))
+	}
+	if err := s.post(ctx, "/window/rect", map[string]any{"x": 0, "y": 0, "width": width, "height": height}, nil); err != nil {
 		return err
 	}
 	for {
 		v, err := s.Eval(ctx, "[innerWidth, innerHeight, devicePixelRatio].join()")
-		if want := fmt.Sprintf(`"%d,%d,%d"`, Width, Height, Scale); err == nil && string(v) == want {
+		if want := fmt.Sprintf(`"%d,%d,%d"`, width, height, Scale); err == nil && string(v) == want {
 			return nil
 		}
 		select {
 		case <-ctx.Done():
-			return fmt.Errorf("the window has the size %s (%v), want %d,%d,%d", v, err, Width, Height, Scale)
+			return fmt.Errorf("the window has the size %s (%v), want %d,%d,%d", v, err, width, height, Scale)
 		case <-time.After(20 * time.Millisecond):
 		}
 	}

@@ -10,10 +10,27 @@ const TABS = ['today', 'lines', 'rules', 'record', 'learner'] as const;
 
 /** The whole page; of is the screen as it is drawn now, at the address and of the kind of key. */
 export const frame = (s: State, key: unknown, of: TemplateResult) => html`
+  <a class="skip" href="#" data-t="skip" @click=${skip}
+    >${t(nameOf(s.route) === 'lines' ? 'nav.skip-lines' : 'nav.skip')}</a
+  >
+  ${wide.matches ? nav(s) : nothing}
   <div class="screen">${keyed(key, of)}</div>
-  <nav class="tabs" aria-label=${t('nav.label')}>${tabs(s)}</nav>
+  ${wide.matches ? nothing : nav(s)}
   <div class="said" role="status">${notice(said(s))}</div>
 `;
+
+/** Where the tabs stand above the screen, as style/tabs.css has it, and come before it by Tab. */
+const wide = matchMedia('(min-width: 50rem)');
+wide.addEventListener('change', () => state.set({}));
+
+const nav = (s: State) => html`<nav class="tabs" aria-label=${t('nav.label')}>${tabs(s)}</nav>`;
+
+/** To the lines, or the heading of a screen; the address stays. */
+function skip(e: Event) {
+  e.preventDefault();
+  const lines = document.querySelector<HTMLElement>('[data-t=passage]');
+  (lines ?? document.querySelector<HTMLElement>('.screen h1'))?.focus();
+}
 
 function tabs(s: State) {
   const name = nameOf(s.route);
@@ -65,13 +82,18 @@ const STAYS = 9000;
 let timer = 0;
 let shown: Notice | undefined;
 
-/** Takes a notice away in time. */
+/** Takes a notice away in time, but not from under the keyboard. */
 export function hush(s: State) {
   const n = said(s);
   if (n === shown) return;
   shown = n;
   clearTimeout(timer);
-  if (n && !n.hold) timer = window.setTimeout(() => close(n), STAYS);
+  if (n && !n.hold) timer = window.setTimeout(leave, STAYS, n);
+}
+
+function leave(n: Notice) {
+  if (document.activeElement?.closest('.said')) timer = window.setTimeout(leave, STAYS, n);
+  else close(n);
 }
 
 /**

@@ -1,11 +1,11 @@
 // What lies under the thumb: the pencils, undo, the counts, and the one button that moves on.
 import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
-import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import { keepsBack, showAll } from '../../practice/steps.ts';
 import { hand, opener, pencilCase } from './case.ts';
 import { counts } from './counts.ts';
+import { undo } from './say.ts';
 import { advance, back, lookAgain } from './step.ts';
 
 export function bar(p: Practice) {
@@ -22,7 +22,7 @@ export function bar(p: Practice) {
 const TOOLS = {
   find: (p: Practice) => html`
     ${p.pencils.length > 1 ? nothing : hand(p)} ${opener(p)}
-    <button class="plain" data-t="undo" ?disabled=${!p.history.length} @click=${practice.undo}>
+    <button class="plain" data-t="undo" ?disabled=${!p.history.length} @click=${undo}>
       ${t('lines.undo')}
     </button>
     ${next('find')}

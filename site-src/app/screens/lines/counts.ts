@@ -4,6 +4,7 @@ import { join, t } from '../../i18n.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import * as state from '../../state.ts';
+import { say } from './say.ts';
 
 export function counts(p: Practice) {
   const { how, lengths } = practice.counting(p);
@@ -45,8 +46,11 @@ const chip = (n: number, on: boolean, press: () => void, disabled = false) => ht
   </button>
 `;
 
-/** A count typed on the keyboard; one that no letter here can have is refused in words. */
-export function typed(p: Practice, n: number) {
+/**
+ * A count typed on the keyboard; one that no letter here can have is refused in words. Whether it
+ * was written.
+ */
+export function typed(p: Practice, n: number): boolean {
   const { how, lengths } = practice.counting(p);
   if (how === 'none') return refuse(t('count.none'));
   if (!lengths.includes(n)) {
@@ -55,9 +59,11 @@ export function typed(p: Practice, n: number) {
   }
   if (how === 'all') practice.countAll(n);
   else if (p.caret) practice.count(p.caret, n);
+  return true;
 }
 
 function refuse(text: string) {
-  practice.set({ say: text });
+  say(text);
   state.set({ notice: { text } });
+  return false;
 }

@@ -1,23 +1,31 @@
 // The keyboard on the lines. Left is on, right is back; with Ctrl or Alt by words; up and down by
 // lines.
 import { t } from '../../i18n.ts';
+import { colours } from './colours.ts';
+import { letterLabel } from './labels.ts';
 import { byLetter, byLine, byWord } from './move.ts';
 import type { Sheet } from '../../painting/sheet.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
-import { letterAt, spoken } from '../../text/names.ts';
 import type { Place } from '../../types.ts';
 import { typed } from './counts.ts';
+import { moveStop, say } from './say.ts';
 import { advance } from './step.ts';
-import { moveStop } from './movestop.ts';
+
+/** How long (ms) after a press a focus still belongs to it. */
+const OWN = 1000;
 
 const START: Place = { v: 0, w: 0, l: 0 };
 
 /** Listens on the lines; redraw paints them again, as when the keyboard leaves. */
 export function keys(el: HTMLElement, sheet: Sheet, redraw: () => void) {
-  // A finger goes where it presses: the lines must not move under it.
-  el.addEventListener('focus', () => {
-    if (el.matches(':focus-visible')) go(el, sheet, practice.get()?.caret ?? START);
+  // A finger goes where it presses: the lines must not move under it. WebKit knows no :focus-visible
+  // yet when it says that the focus has come.
+  let pressed = -Infinity;
+  for (const kind of ['pointerdown', 'pointerup'] as const)
+    el.addEventListener(kind, (e) => (pressed = e.timeStamp));
+  el.addEventListener('focus', (e) => {
+    if (e.timeStamp - pressed > OWN) go(el, sheet, practice.get()?.caret ?? START);
   });
   el.addEventListener('focusout', (e) => {
     if (el.contains(e.relatedTarget as Node | null)) return;
@@ -31,7 +39,7 @@ export function keys(el: HTMLElement, sheet: Sheet, redraw: () => void) {
     const far = e.ctrlKey || e.altKey || e.metaKey;
     const to = target(p, sheet, at, e.key, far);
     if (to) go(el, sheet, to);
-    else if (far || !press(p, at, e.key)) return; // the screen's own keys, as for undo
+    else if (far || !press(p, at, e.key, e.repeat)) return; // the screen's own keys, as for undo
     e.preventDefault();
   });
 }
@@ -70,20 +78,20 @@ function target(p: Practice, sheet: Sheet, at: Place, key: string, far: boolean)
   }
 }
 
-/** Does what a key does at a letter; false if it does nothing. */
-function press(p: Practice, at: Place, key: string): boolean {
+/** Does what a key does at a letter; false if it does nothing. One held down chooses once. */
+function press(p: Practice, at: Place, key: string, held: boolean): boolean {
   const finding = p.draft.phase === 'find' && practice.marksLetters(p);
-  if (key === ' ') {
+  if (key === ' ' || key === 'Enter') {
+    if (held) return true;
     practice.choose(at);
     speak();
-  } else if (key === 'Enter') advance();
+  } else if (key === 'n') advance();
   else if (/^[1-9]$/.test(key) && finding) {
     if (!p.caret) practice.set({ caret: at });
-    typed(practice.get() ?? p, Number(key));
+    if (typed(practice.get() ?? p, Number(key))) speak();
   } else if (key === 'e') practice.set({ explained: at });
   else if (key === 'o') practice.set({ open: { v: at.v, w: at.w } });
   else if (key === 's') moveStop(at.v, at.w);
-  else if (key === 'Escape' && p.explained) practice.set({ explained: undefined, ask: false });
   else return false;
   return true;
 }
@@ -91,15 +99,14 @@ function press(p: Practice, at: Place, key: string): boolean {
 /** Has a screen reader say the letter that the keyboard stands on. */
 function speak() {
   const p = practice.get();
-  if (p?.caret) practice.set({ say: say(p, p.caret) });
+  if (p?.caret) say(letterOf(p, p.caret));
 }
 
-function say(p: Practice, at: Place): string {
+function letterOf(p: Practice, at: Place): string {
+  const word = p.verses[at.v]!.words[at.w]!;
+  const letter = letterLabel(p, colours(p), word, at);
+  const words = t('say.letter', { letter, i: at.l + 1, n: word.letters.length });
   const m = practice.marked(p, at);
-  const words = t(m ? 'say.marked' : 'say.letter', {
-    letter: spoken(letterAt(p.verses, at)),
-    i: at.l + 1,
-    n: p.verses[at.v]!.words[at.w]!.letters.length,
-  });
-  return m?.count ? `${words} ${t('say.count', { n: m.count })}` : words;
+  const n = m && (m.count || p.draft.lengths?.[p.hand]);
+  return n ? `${words} ${t('say.count', { n })}` : words;
 }

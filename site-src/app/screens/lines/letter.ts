@@ -21,7 +21,27 @@ export const letter = (p: Practice) => html`
   </section>
 `;
 
-const close = () => practice.set({ explained: undefined, ask: false });
+/** What the keyboard was on when the panel opened. */
+let opener: Element | null = null;
+let open = false;
+
+/** After each drawing. */
+export function letterDrawn(p: Practice) {
+  if (p.explained && !open) opener = document.activeElement;
+  open = !!p.explained;
+}
+
+/**
+ * Closes the panel, if it is open; whether it was. The keyboard goes back to what opened it: a row
+ * of what the check says, or else the word.
+ */
+export function closeLetter(): boolean {
+  if (!practice.get()?.explained) return false;
+  practice.set({ explained: undefined, ask: false });
+  const row = opener?.isConnected && opener.closest<HTMLElement>('.word-link');
+  (row || document.querySelector<HTMLElement>('[data-t=passage]'))?.focus({ preventScroll: true });
+  return true;
+}
 
 function explained(p: Practice, at: Place) {
   const { catalogue, settings } = state.get();
@@ -31,7 +51,9 @@ function explained(p: Practice, at: Place) {
     <div class="row">
       <h2 data-t="letter-name">${x.title}</h2>
       ${arabic(word, 'ar small')}
-      <button class="plain" data-t="letter-close" @click=${close}>${t('explain.close')}</button>
+      <button class="plain" data-t="letter-close" @click=${closeLetter}>
+        ${t('explain.close')}
+      </button>
     </div>
     ${x.facts.map((f) => html`<p>${f}</p>`)}
     ${x.rules.map(

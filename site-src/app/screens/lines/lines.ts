@@ -1,5 +1,6 @@
 // The lines: find, check, read, done.
 import { html, nothing } from 'lit-html';
+import { keyed } from 'lit-html/directives/keyed.js';
 import { t } from '../../i18n.ts';
 import { reopen } from '../../offline/tools.ts';
 import { STOPS } from '../../marking/pencils.ts';
@@ -11,15 +12,18 @@ import type { State } from '../../state.ts';
 import { linesName } from '../../text/names.ts';
 import type { Lines, Route } from '../../types.ts';
 import { wayOut } from '../parts/wayout.ts';
+import { called } from '../parts/words.ts';
 import type { Screen } from '../screen.ts';
 import { answer, summary } from './answer.ts';
 import { bar } from './bar.ts';
 import { drawer } from './drawer.ts';
 import { end } from './end.ts';
-import { letter } from './letter.ts';
 import { elsewhere } from './elsewhere.ts';
+import { escape } from './escape.ts';
+import { letter, letterDrawn } from './letter.ts';
 import { menu } from './menu.ts';
 import { close, open } from './open.ts';
+import { undo } from './say.ts';
 import { leaveSheet, paintLines } from './sheet.ts';
 import { sheetOf } from './text.ts';
 import { openWord } from './word.ts';
@@ -38,7 +42,10 @@ function view(s: State) {
     <main class="lines" data-phase=${p?.draft.phase ?? ''}>
       <header class="row">
         <a class="button plain" href="#/today" data-t="back">${t('lines.back')}</a>
-        <h1 tabindex="-1">${title(s)}</h1>
+        <div class="title">
+          <h1 tabindex="-1">${title(s)}</h1>
+          ${whose(s)}
+        </div>
         ${menu(s, linesOf(s.route)!)}
       </header>
       <p class="task" tabindex="-1" data-t="task">${p ? task(p) : nothing}</p>
@@ -47,13 +54,21 @@ function view(s: State) {
       </div>
       <div class="after">${ready ? after(p) : nothing}</div>
       <div class="thumb">${ready ? below(p) : nothing}</div>
-      <p class="hidden" aria-live="assertive" data-t="speech">${p?.say ?? ''}</p>
+      <p class="hidden" aria-live="assertive" aria-atomic="true" data-t="speech">
+        ${keyed(p?.say, p?.say ?? '')}
+      </p>
       <p class="hidden" id="keys-help">${t('drawer.keys')}</p>
     </main>
   `;
 }
 
 const below = (p: Practice) => (p.elsewhere ? elsewhere() : [letter(p), bar(p), drawer(p)]);
+
+/** The child who reads these lines, if there is one yet. */
+function whose(s: State) {
+  const l = s.practice ? practice.learner(s.practice) : state.learner(s);
+  return l ? html`<bdi class="quiet" data-t="whose">${called(l)}</bdi>` : nothing;
+}
 
 function task(p: Practice): string {
   const { phase } = p.draft;
@@ -81,11 +96,12 @@ const unread = (why: State['unreadable']) =>
       </div>`
     : html`<p class="quiet">${t('lines.loading')}</p>`;
 
-function undo(e: KeyboardEvent) {
+function onKey(e: KeyboardEvent) {
+  if (e.key === 'Escape' && escape()) e.preventDefault();
   if (!(e.ctrlKey || e.metaKey) || e.shiftKey || e.key.toLowerCase() !== 'z') return;
   if (practice.get()?.draft.phase !== 'find') return;
   e.preventDefault();
-  practice.undo();
+  undo();
 }
 
 const hidden = () => {
@@ -109,7 +125,7 @@ export const lines: Screen = {
   view,
   enter(r) {
     followed = state.get().draftWrites;
-    addEventListener('keydown', undo);
+    addEventListener('keydown', onKey);
     addEventListener('pagehide', flush);
     document.addEventListener('visibilitychange', hidden);
     void open(linesOf(r)!);
@@ -121,10 +137,11 @@ export const lines: Screen = {
     if (s.draftWrites !== followed) void adopt();
     followed = s.draftWrites;
     openWord(p);
+    letterDrawn(p);
     paintLines(); // last, because it measures: the browser then lays the screen out once
   },
   leave() {
-    removeEventListener('keydown', undo);
+    removeEventListener('keydown', onKey);
     removeEventListener('pagehide', flush);
     document.removeEventListener('visibilitychange', hidden);
     close();

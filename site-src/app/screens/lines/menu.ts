@@ -37,10 +37,19 @@ const marking = (p: Practice) => p.draft.phase === 'find' && p.pencils.some((x) 
 
 const printHash = (l: Lines) => `#/print?sheet=practice&${penciled(l)}`;
 
-const closing = (run: () => void) => (e: Event) => {
-  (e.target as Element).closest('details')!.open = false;
+const closing = (run: () => void) => () => {
+  closeMenu();
   run();
 };
+
+/** Closes the menu, if it is open, with the keyboard on what opens it; whether it was. */
+export function closeMenu(): boolean {
+  const box = document.querySelector<HTMLDetailsElement>('.menu[open]');
+  if (!box) return false;
+  box.open = false;
+  box.querySelector('summary')!.focus({ preventScroll: true });
+  return true;
+}
 
 /** The menu closes when the keyboard goes elsewhere. */
 function leave(e: FocusEvent) {

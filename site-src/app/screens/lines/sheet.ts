@@ -8,6 +8,7 @@ import * as stroke from '../../practice/stroke.ts';
 import type { Verse } from '../../types.ts';
 import { colours } from './colours.ts';
 import { keys } from './keys.ts';
+import { labelWords } from './labels.ts';
 import { drawOver } from './over.ts';
 import { tap } from './word.ts';
 
@@ -20,7 +21,9 @@ export function paintLines() {
   const el = document.querySelector<HTMLElement>('[data-t=passage]');
   if (!p || !el) return;
   if (laid?.el !== el || laid.verses !== p.verses) lay(el, p);
-  paint(laid!.sheet, el, colours(p));
+  const spans = colours(p);
+  paint(laid!.sheet, el, spans);
+  labelWords(p, laid!.sheet, spans);
   drawOver(p, laid!.sheet, el.querySelector<HTMLElement>('.layer')!);
 }
 

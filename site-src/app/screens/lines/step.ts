@@ -1,7 +1,10 @@
 // Steps of a session. A new one begins at its head: the eye and the focus go to the task line.
+import { t } from '../../i18n.ts';
 import { scrolling } from '../../motion.ts';
 import * as practice from '../../practice/practice.ts';
 import * as steps from '../../practice/steps.ts';
+import { summary } from './answer.ts';
+import { say } from './say.ts';
 
 /** Brings the head of the step into view, once it is drawn. */
 export const toHead = () =>
@@ -12,8 +15,14 @@ export const toHead = () =>
     task.focus({ preventScroll: true });
   });
 
+/** Begins the step that is in hand: says which, and after the check how much was found. */
 const stepping = (step: () => void) => () => {
   step();
+  const p = practice.get();
+  if (!p) return;
+  const { phase } = p.draft;
+  const words = t('say.step', { step: t(`say.step-${phase}`) });
+  say(phase === 'check' ? `${words} ${summary(p)}` : words);
   toHead();
 };
 

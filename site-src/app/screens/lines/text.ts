@@ -10,7 +10,7 @@ import { lined } from '../../text/lined.ts';
 import { linesName } from '../../text/names.ts';
 import type { Stops } from '../../text/stops.ts';
 import type { Verse, Word } from '../../types.ts';
-import { moveStop } from './movestop.ts';
+import { moveStop } from './say.ts';
 
 const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
 

@@ -2,11 +2,13 @@
 import { changeSettings } from '../../actions/settings.ts';
 import { look } from '../../colour/ink.ts';
 import { t } from '../../i18n.ts';
-import { type Zoom, zoom } from './zoom.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import * as state from '../../state.ts';
 import type { Place } from '../../types.ts';
+import { colours } from './colours.ts';
+import { letterLabel } from './labels.ts';
+import { type Zoom, zoom } from './zoom.ts';
 
 type Open = NonNullable<Practice['open']>;
 
@@ -42,7 +44,11 @@ function enlarge(p: Practice, { v, w, once, why }: Open, key: string): Zoom {
     label: t('zoom.title'),
     hint: t(why ? 'zoom.why' : 'zoom.hint'),
     look: look(practice.inHand(p)?.family ?? ''),
-    marked: (l) => find && !!practice.marked(practice.get() ?? p, { v, w, l }),
+    said(l) {
+      const now = practice.get() ?? p;
+      return letterLabel(now, colours(now), p.verses[v]!.words[w]!, { v, w, l });
+    },
+    marked: (l) => (find ? !!practice.marked(practice.get() ?? p, { v, w, l }) : undefined),
     choose: (l) => {
       practice.choose({ v, w, l });
       if (!find || once) practice.set({ open: undefined });

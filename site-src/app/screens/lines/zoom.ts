@@ -1,12 +1,12 @@
 // A word opens large, every letter a target of its own of at least 44 px.
-import { html, render, type TemplateResult } from 'lit-html';
+import { html, nothing, render, type TemplateResult } from 'lit-html';
 import { t } from '../../i18n.ts';
 import { hit, rival } from '../../painting/hit.ts';
 import { paint, unpaint } from '../../painting/paint.ts';
 import { Sheet } from '../../painting/sheet.ts';
 import type { Look } from '../../marking/spans.ts';
 import { lined } from '../../text/lined.ts';
-import { letterName, spoken } from '../../text/names.ts';
+import { letterName } from '../../text/names.ts';
 import type { Letter, Verse, Word } from '../../types.ts';
 import { margin } from './gesture.ts';
 import { face } from './slice.ts';
@@ -25,7 +25,10 @@ export interface ZoomProps {
   label: string;
   /** What to do, and why the word is open. */
   hint: string;
-  marked: (l: number) => boolean;
+  /** A letter with how it is marked, for a screen reader. */
+  said: (l: number) => string;
+  /** Whether a letter is marked; undefined where a press does not mark. */
+  marked: (l: number) => boolean | undefined;
   choose: (l: number) => void;
   closed: () => void;
 }
@@ -137,8 +140,8 @@ const target = (p: ZoomProps, x: Letter, l: number, slice: TemplateResult) => ht
   <button
     class="zoom-letter"
     data-t="zoom-letter-${l}"
-    aria-label=${spoken(x)}
-    aria-pressed=${p.marked(l)}
+    aria-label=${p.said(l)}
+    aria-pressed=${p.marked(l) ?? nothing}
     @click=${() => p.choose(l)}
   >
     ${slice}<span

@@ -2,13 +2,11 @@
 import { html, nothing } from 'lit-html';
 import { keep } from '../../actions/keep.ts';
 import { apply, onPaper, type Pencils, type Trouble, troubles } from '../../colour/pencils.ts';
-import { type Key, t } from '../../i18n.ts';
+import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import * as store from '../../store/store.ts';
-import { pencil, swatch } from './pencil.ts';
-
-const nameOf = (family: string) => t(`pencils.family.${family}` as Key);
+import { familyName, pencil, swatch } from './pencil.ts';
 
 /** The list of pencils. */
 export function pencilPanel({ catalogue: c, settings }: State) {
@@ -60,7 +58,7 @@ function item(own: Pencils, id: string, colour: string) {
       data-t="pencil-${id}"
       @change=${choose}
     />
-    <label for="pencil-${id}"><span class="inked">${swatch(id)}${nameOf(id)}</span></label>
+    <label for="pencil-${id}"><span class="inked">${swatch(id)}${familyName(id)}</span></label>
     ${
       own[id] === undefined
         ? nothing
@@ -68,7 +66,7 @@ function item(own: Pencils, id: string, colour: string) {
             type="button"
             class="plain"
             data-t="pencil-back-${id}"
-            aria-label=${t('pencils.usual-of', { a: nameOf(id) })}
+            aria-label=${t('pencils.usual-of', { a: familyName(id) })}
             @click=${back}
           >
             ${t('pencils.back')}
@@ -78,10 +76,10 @@ function item(own: Pencils, id: string, colour: string) {
 }
 
 function words(x: Trouble): string {
-  if (x.kind !== 'pair') return t(`pencils.${x.kind}`, { a: nameOf(x.a) });
+  if (x.kind !== 'pair') return t(`pencils.${x.kind}`, { a: familyName(x.a) });
   const eyes = x.which === 'full colour' ? 'pencils.alike' : 'pencils.alike-for';
   const which = t(`pencils.${x.which}`);
-  const pair = t(eyes, { a: nameOf(x.a), b: nameOf(x.b), which });
+  const pair = t(eyes, { a: familyName(x.a), b: familyName(x.b), which });
   return `${pair} ${t(x.sameForm ? 'pencils.same-line' : 'pencils.other-line')}`;
 }
 

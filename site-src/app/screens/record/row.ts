@@ -10,14 +10,12 @@ import { session } from '../../store/snapshot.ts';
 import { linesName } from '../../text/names.ts';
 import type { Entry, Tally } from '../../types.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
-import { takeRow } from '../parts/rows.ts';
 
 export function row(s: Entry) {
   const { rules, surahs } = state.get().catalogue;
   const { pencils: also, from, to } = s;
   const rule = rules.some((r) => r.id === s.rule) ? s.rule : '';
   const lines = linesHash({ rule, ...(also && { also: known(also) }), from, to });
-  const press = (e: Event) => void takeRow(e.currentTarget as HTMLElement, () => remove(s));
   return html`<li data-t="session">
     <div>
       <p>${what(s)}</p>
@@ -27,7 +25,7 @@ export function row(s: Entry) {
       class="plain"
       data-t="remove"
       aria-label=${t('record.remove-this', { day: dayName(s.day) })}
-      @click=${press}
+      @click=${() => void remove(s)}
     >
       ${t('record.remove')}
     </button>
@@ -75,12 +73,11 @@ function found(s: Entry): string {
 async function remove(s: Entry) {
   // With its marks, which Undo brings back; undefined where they are damaged.
   const was = session(s.id);
-  if (!(await keep(() => was.then(() => store.dropSession(s.id))))) return false;
+  if (!(await keep(() => was.then(() => store.dropSession(s.id))))) return;
   const whole = await was;
   const undo = whole && {
     label: t('undo'),
     run: () => void keep(() => store.putSession(whole)),
   };
   state.set({ notice: { text: t('record.removed'), ...(undo && { action: undo }) } });
-  return true;
 }

@@ -98,7 +98,7 @@ function cardOf(c: Child, next: Next) {
   return keyed(
     kind + to,
     html`<section class="card" data-t="next-${kind}">
-      <h2 class=${rule ? 'inked' : nothing} .style=${rule ? pencil(rule.family) : ''}>
+      <h2 tabindex="-1" class=${rule ? 'inked' : nothing} .style=${rule ? pencil(rule.family) : ''}>
         ${familiesOf(next).map(swatch)}${t(`today.card.${kind}`, names)}
       </h2>
       <p data-t="why">${withTerm(why(c))}</p>
@@ -148,7 +148,7 @@ function because(c: Child, { rule, found }: Next) {
 function other(todo: number) {
   if (todo === Settle)
     return html`<p>
-      <button class="link" data-t="settled" @click=${() => void settle()}>
+      <button class="link" data-t="settled" data-next=".card h2" @click=${() => void settle()}>
         ${t('today.settled')}
       </button>
     </p>`;

@@ -62,11 +62,8 @@ function beginning(s: State): Beginning {
   return s.beginning.way === 'chosen' ? { place: placeOf(s) } : lastJuz();
 }
 
-/** Goes on with the learner; the keyboard begins with the heading of what comes in place of this. */
-async function begin(e: SubmitEvent) {
+function begin(e: SubmitEvent) {
   e.preventDefault();
   const form = e.currentTarget as HTMLFormElement;
-  await add(form.querySelector('input')!.value, beginning(state.get()));
-  if (!form.isConnected)
-    document.querySelector<HTMLElement>('.today h1')?.focus({ preventScroll: true });
+  void add(form.querySelector('input')!.value, beginning(state.get()));
 }

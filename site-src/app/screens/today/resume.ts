@@ -10,7 +10,6 @@ import type { State } from '../../state.ts';
 import { drafts, dropDraft, saveDraft } from '../../store/store.ts';
 import { linesName } from '../../text/names.ts';
 import type { Draft, Learner } from '../../types.ts';
-import { takeRow } from '../parts/rows.ts';
 
 const nameOf = (d: Draft) => linesName(state.get().catalogue.surahs, d.lines.from, d.lines.to);
 
@@ -57,7 +56,6 @@ const more = (others: Draft[]) => html`
 
 function row(d: Draft) {
   const rule = state.get().catalogue.rules.find((r) => r.id === d.lines.rule);
-  const press = (e: Event) => void takeRow(e.currentTarget as HTMLElement, () => drop(d));
   return html`<li>
     <p>
       <a href=${linesHash(d.lines)} data-t="resume-other">${nameOf(d)}</a
@@ -67,7 +65,7 @@ function row(d: Draft) {
       class="plain"
       data-t="drop-draft"
       aria-label=${t('today.drop-this', { lines: nameOf(d) })}
-      @click=${press}
+      @click=${() => void drop(d)}
     >
       ${t('record.remove')}
     </button>
@@ -76,9 +74,8 @@ function row(d: Draft) {
 
 async function drop(d: Draft) {
   const changed = () => state.set({ draftWrites: state.get().draftWrites + 1 });
-  if (!(await keep(() => dropDraft(d)))) return false;
+  if (!(await keep(() => dropDraft(d)))) return;
   changed();
   const run = () => void keep(() => saveDraft(d)).then(changed);
   state.set({ notice: { text: t('today.dropped'), action: { label: t('undo'), run } } });
-  return true;
 }
