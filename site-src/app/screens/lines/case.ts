@@ -47,7 +47,7 @@ export function hand(p: Practice) {
 /** Opens the case. */
 export const opener = (p: Practice) => html`
   <button
-    class="plain"
+    class="plain opener"
     data-t="case"
     aria-expanded=${p.case}
     aria-controls="case"
@@ -55,7 +55,7 @@ export const opener = (p: Practice) => html`
     title=${t('case.title')}
     @click=${() => practice.set({ case: !p.case, drawer: false })}
   >
-    ${t('case.open')}
+    +
   </button>
 `;
 

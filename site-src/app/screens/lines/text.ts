@@ -105,6 +105,9 @@ const wordOf = (words: Word[], v: number, w: number) =>
     .textContent=${words[w]!.text}
   ></span>`;
 
+/** A verse's number as the print has it, and as it stands in the words around the lines. */
+const number = (a: number) => html`${digits.format(a)}<span class="latin" lang="en">${a}</span>`;
+
 function stop(verse: Verse, v: number, w: number, now: Stops) {
   const end = w === verse.words.length - 1 && !verse.open;
   const what = t(now.after(v, w) ? 'stop.stops' : 'stop.reads-on');
@@ -118,6 +121,6 @@ function stop(verse: Verse, v: number, w: number, now: Stops) {
     title=${what}
     @click=${() => moveStop(v, w)}
   >
-    ${end ? digits.format(verse.a) : nothing}
+    ${end ? number(verse.a) : nothing}
   </button>`;
 }
