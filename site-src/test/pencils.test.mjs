@@ -23,6 +23,7 @@ test('a pencil for a family stands for what was taught and has no pencil of its 
   const [[, own], [, of]] = ids(['madd-badal', 'all-long'], taught);
   assert.deepEqual(own, ['madd-badal']);
   assert.deepEqual([...of].sort(), ['madd-muttasil', 'madd-tabii']);
+  assert.deepEqual(ids(['all-meem'], taught), ids(['all-meem']));
 });
 
 test('only lengths that can be, as the family holds them', () => {

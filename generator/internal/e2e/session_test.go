@@ -134,7 +134,14 @@ func TestSessionByKeyboard(t *testing.T) {
 		key(" ")
 		p.wait("a mark", fmt.Sprintf(`(CSS.highlights.get("f-%s")?.size ?? 0) === %d`, family, i+1))
 	}
+	// A count that cannot be is refused in words, and nothing changes.
+	key("3")
+	p.wait("the word", `/^3 does not occur with this pencil. It can be 2\./.test(document.querySelector("[data-t=notice-said]")?.innerText)`)
+	if n := p.count("[data-t=passage] .count"); n != 0 {
+		t.Errorf("%d counts are written", n)
+	}
 	key("2")
+	p.wait("the count of all", fmt.Sprintf(`document.querySelectorAll("[data-t=passage] .count").length === %d`, len(want)))
 	key("n") // check
 	p.wait("all found", fmt.Sprintf(`document.querySelectorAll('[data-t=found] .word-link').length === %d`, len(want)))
 	if p.count(hook("missed"))+p.count(hook("extra")) != 0 {

@@ -88,6 +88,43 @@ func TestSeveralPencils(t *testing.T) {
 	})
 }
 
+// TestCountsAtLetters: where lengths differ, they are asked at each letter. A marked letter that is
+// pressed is chosen first, so that its count can be changed; a second press, or the sign for it,
+// takes the mark away.
+func TestCountsAtLetters(t *testing.T) {
+	s := serve(t, "/", built(t))
+	p := newPage(t)
+	p.begin(s.address, "")
+	p.open(s.address + "#/lines?rule=noon-ikhfa&also=all-long&from=78:12&to=78:20")
+	p.wait("the pencils", visible(hook("hand-all-long")))
+	p.click("hand-all-long")
+	at := places(t, "madd-tabii", 78, 12, 20)
+	offered := `[...document.querySelectorAll(".counts [data-t^=count-]")].map(x => x.innerText).join()`
+	if got := eval[string](p, offered); got != "2,4,6" {
+		t.Errorf("offered: %s", got)
+	}
+	p.tap(at[0])
+	p.waitDraft("find", 1)
+	p.click("count-2")
+	p.wait("its count", `document.querySelector("[data-t=passage] .count")?.innerText === "2"`)
+	p.tap(at[1])
+	p.waitDraft("find", 2)
+	p.tap(at[0])
+	p.wait("the first chosen", `document.querySelector("[data-t=count-2]").getAttribute("aria-pressed") === "true"`)
+	p.click("count-4")
+	p.wait("another count", `document.querySelector("[data-t=passage] .count")?.innerText === "4"`)
+	p.waitDraft("find", 2)
+	p.tap(at[0])
+	p.waitDraft("find", 1)
+	p.tap(at[1])
+	p.wait("the other chosen", enabled("unmark"))
+	p.click("unmark")
+	p.waitDraft("find", 0)
+	p.click("undo")
+	p.waitDraft("find", 1)
+	p.calm()
+}
+
 // TestRightForAnotherReason: a long vowel that is as long as those looked for, under another name, is
 // no mistake.
 func TestRightForAnotherReason(t *testing.T) {

@@ -26,7 +26,7 @@ export const stopFamily = (c: Book) => c.rules.find((r) => r.role === 'ending')?
 
 /**
  * The pencils of some lines. One that stands for several rules stands for those that were taught
- * and have no pencil of their own.
+ * and have no pencil of their own; for all of them where none was.
  */
 export function pencils(c: Book, ids: string[], taught: ReadonlySet<string> | 'all'): Pencil[] {
   return ids.flatMap((id): Pencil[] => {
@@ -35,11 +35,9 @@ export function pencils(c: Book, ids: string[], taught: ReadonlySet<string> | 'a
     if (rule >= 0) return [{ id, name: c.rules[rule]!.name, ...one(c, rule) }];
     const group = c.groups.find((g) => g.id === id);
     if (!group) return [];
-    const mine = (r: Rule) =>
-      group.families.includes(r.family) &&
-      (taught === 'all' || taught.has(r.id)) &&
-      !ids.includes(r.id);
-    const rules = c.rules.flatMap((r, i) => (mine(r) ? [i] : []));
+    const all = c.rules.filter((r) => group.families.includes(r.family) && !ids.includes(r.id));
+    const learnt = all.filter((r) => taught === 'all' || taught.has(r.id));
+    const rules = (learnt.length ? learnt : all).map((r) => c.rules.indexOf(r));
     return [{ id, name: group.name, family: group.families[0]!, rules }];
   });
 }
