@@ -35,7 +35,7 @@ func TestEntriesFollow(t *testing.T) {
 	p.tap(places(t, rule, surah, from, upTo)[0])
 	p.waitDraft("find", 1)
 	for p.count(hook("outcome-some")) == 0 {
-		p.click("next")
+		p.onwards()
 	}
 	finish := func(outcome, what string, n int) {
 		t.Helper()

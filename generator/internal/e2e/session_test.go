@@ -82,7 +82,7 @@ func checkRecord(p *page, sessions, n int) {
 		p.t.Errorf("%d sessions in the record, want %d", got, sessions)
 	}
 	row := p.text(hook("session"))
-	for _, w := range []string{"With some help", fmt.Sprintf("found %d of %d", n, n), "12", "20"} {
+	for _, w := range []string{"With some help", fmt.Sprintf("first %d, then %d of %d after looking again", n-1, n, n), "12", "20"} {
 		if !strings.Contains(row, w) {
 			p.t.Errorf("the record says %q, without %q", row, w)
 		}

@@ -197,6 +197,7 @@ func (l *looks) print(p *page, s *server) {
 	p.learner(s.address, all...)
 	for _, x := range []struct{ what, hash string }{
 		{"print both", "sheet=both&from=78:12&to=78:16&rule=noon-ikhfa"},
+		{"print several", "sheet=both&from=78:12&to=78:16&rule=noon-ikhfa&also=ghunnah,stops"},
 		{"print surahs", "sheet=both&from=111:1&to=112:4&rule=madd-tabii"},
 		{"print prostration", "sheet=both&from=53:61&to=53:62&rule=madd-tabii&turn=landscape"},
 		{"print sign", "sheet=practice&from=7:206&to=7:206&rule=madd-tabii"},

@@ -14,8 +14,8 @@ const INTERVALS = [3, 7, 14, 30, 60, 120];
 const REVIEW_FOUND = 75;
 
 /**
- * Other rules at most that a review marks. Six pencils are two or three short rows on a phone, and
- * with more a child looks for the pencil instead of the letter. The figure is ours.
+ * Other rules at most that a review marks. Each pencil is a look at the same lines, and more than
+ * six looks are no short session. The figure is ours.
  */
 export const MOST_OTHERS = 5;
 

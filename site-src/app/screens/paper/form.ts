@@ -95,13 +95,15 @@ function caseField(s: State, o: Options) {
   const { rule, also } = o;
   return html`<details data-t="print-case">
     <summary>${t('case.title')}</summary>
-    ${pencilChips(s.catalogue, {
-      rule,
-      also,
-      name: 'print-with',
-      rules: new Set([...known, rule, ...also]),
-      choose: (list) => find(o, { rule, also: list }),
-    })}
+    <div class="case" role="group" aria-label=${t('case.title')}>
+      ${pencilChips(s.catalogue, {
+        rule,
+        also,
+        name: 'print-with',
+        rules: new Set([...known, rule, ...also]),
+        choose: (list) => find(o, { rule, also: list }),
+      })}
+    </div>
   </details>`;
 }
 
