@@ -269,3 +269,27 @@ func TestBack(t *testing.T) {
 		p.calm()
 	})
 }
+
+// TestSecondWindow: a frame with the same lines stands for a second window, which not every driver
+// opens. It is told, and takes over; then the first is told.
+func TestSecondWindow(t *testing.T) {
+	s := serve(t, "/", built(t))
+	inEngines(t, func(t *testing.T, b engine.Browser) {
+		p := newTab(t, b)
+		p.begin(s.address, "Test child")
+		p.open(s.address + "#/lines?rule=noon-ikhfa&from=78:12&to=78:20")
+		p.wait("the lines", visible(hook("next")))
+		eval[any](p, `(document.body.append(Object.assign(document.createElement("iframe"), { src: location.href })), 0)`)
+		const inFrame = `document.querySelector("iframe").contentDocument?.querySelector("[data-t=%s]")`
+		p.wait("the second told", fmt.Sprintf(inFrame, "elsewhere"))
+		if p.count(hook("elsewhere")) != 0 {
+			t.Error("the first lost the lines")
+		}
+		eval[any](p, fmt.Sprintf("(("+inFrame+").click(), 0)", "take-over"))
+		p.wait("the first told", visible(hook("elsewhere")))
+		p.wait("the second has them", fmt.Sprintf(inFrame, "next"))
+		eval[any](p, `(document.querySelector("iframe").remove(), 0)`)
+		p.wait("the first has them again", visible(hook("next")))
+		p.calm()
+	})
+}
