@@ -5,6 +5,7 @@ import { colours } from './colours.ts';
 import { letterLabel } from './labels.ts';
 import { byLetter, byLine, byWord } from './move.ts';
 import type { Sheet } from '../../painting/sheet.ts';
+import { pressed } from '../../pressed.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import type { Place } from '../../types.ts';
@@ -12,20 +13,13 @@ import { typed } from './counts.ts';
 import { moveStop, say } from './say.ts';
 import { advance } from './step.ts';
 
-/** How long (ms) after a press a focus still belongs to it. */
-const OWN = 1000;
-
 const START: Place = { v: 0, w: 0, l: 0 };
 
 /** Listens on the lines; redraw paints them again, as when the keyboard leaves. */
 export function keys(el: HTMLElement, sheet: Sheet, redraw: () => void) {
-  // A finger goes where it presses: the lines must not move under it. WebKit knows no :focus-visible
-  // yet when it says that the focus has come.
-  let pressed = -Infinity;
-  for (const kind of ['pointerdown', 'pointerup'] as const)
-    el.addEventListener(kind, (e) => (pressed = e.timeStamp));
+  // A finger goes where it presses: the lines must not move under it.
   el.addEventListener('focus', (e) => {
-    if (e.timeStamp - pressed > OWN) go(el, sheet, practice.get()?.caret ?? START);
+    if (!pressed(e)) go(el, sheet, practice.get()?.caret ?? START);
   });
   el.addEventListener('focusout', (e) => {
     if (el.contains(e.relatedTarget as Node | null)) return;

@@ -20,6 +20,7 @@ import { drawer } from './drawer.ts';
 import { end } from './end.ts';
 import { elsewhere } from './elsewhere.ts';
 import { escape } from './escape.ts';
+import { fromUnder } from './foot.ts';
 import { letter, letterDrawn } from './letter.ts';
 import { menu } from './menu.ts';
 import { close, open } from './open.ts';
@@ -53,7 +54,7 @@ function view(s: State) {
         ${p ? sheetOf(p) : unread(s.unreadable)}
       </div>
       <div class="after">${ready ? after(p) : nothing}</div>
-      <div class="thumb">${ready ? below(p) : nothing}</div>
+      <div class="thumb" @focusin=${fromUnder}>${ready ? below(p) : nothing}</div>
       <p class="hidden" aria-live="assertive" aria-atomic="true" data-t="speech">
         ${keyed(p?.say, p?.say ?? '')}
       </p>
