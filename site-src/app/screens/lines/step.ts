@@ -11,6 +11,7 @@ export const toHead = () =>
   requestAnimationFrame(() => {
     const task = document.querySelector<HTMLElement>('[data-t=task]');
     if (!task) return;
+    document.querySelector('.bar')?.scrollTo({ left: 0 });
     scrollTo({ top: 0, behavior: scrolling() });
     task.focus({ preventScroll: true });
   });
