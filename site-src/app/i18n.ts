@@ -1,6 +1,8 @@
-// Looks strings up in the one catalogue of the language. Plural forms are chosen by
+// Looks strings up in the catalogue of the language: what the first screen says comes with it, the
+// rest with the screens that are fetched later (later.ts). Plural forms are chosen by
 // Intl.PluralRules.
 import en from '../strings/en.json' with { type: 'json' };
+import type later from '../strings/later.json';
 
 type Entry = string | Record<string, string>;
 
@@ -9,7 +11,7 @@ type Entry = string | Record<string, string>;
  * where it depends on rules or letters of the text, which the check does not know,
  * test/strings.test.mjs goes through them all.
  */
-export type Key = keyof typeof en;
+export type Key = keyof typeof en | keyof typeof later;
 /** The keys that begin with P and a dot, without these. */
 export type Below<P extends string> = Key extends infer K
   ? K extends `${P}.${infer R}`
@@ -18,7 +20,11 @@ export type Below<P extends string> = Key extends infer K
   : never;
 export type Vars = Record<string, string | number>;
 
-const table = en as Record<string, Entry>;
+const table: Record<string, Entry> = { ...en };
+
+/** Takes in more of the catalogue. */
+export const add = (more: Record<string, Entry>) => void Object.assign(table, more);
+
 export const lang = 'en';
 const plural = new Intl.PluralRules(lang);
 

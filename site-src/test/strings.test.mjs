@@ -12,7 +12,9 @@ const code = readdirSync(root, { recursive: true })
   .filter((f) => f.endsWith('.ts'))
   .map((f) => readFileSync(new URL(f, root), 'utf8'))
   .join('\n');
-const en = JSON.parse(readFileSync(new URL('../strings/en.json', import.meta.url), 'utf8'));
+const file = (f) => JSON.parse(readFileSync(new URL(`../strings/${f}`, import.meta.url), 'utf8'));
+const first = file('en.json');
+const en = { ...first, ...file('later.json') };
 
 const asked = [...code.matchAll(/\bt\(\s*(?:[^'"`(),]+\?\s*)?'([\w.-]+)'/g)].map((m) => m[1]);
 const begun = [...code.matchAll(/`([a-z]+(?:\.[a-z-]+)*[.-])\$\{/g)].map((m) => m[1]);

@@ -14,25 +14,30 @@ import (
 	"sutur/generator/internal/diag"
 )
 
-// The one catalogue of words, and what looks them up, below the source folder.
-const (
-	stringsFile = "strings/en.json"
-	appDir      = "app"
-)
+// The catalogue of words, what the first screen says and the rest, and what looks them up, below the
+// source folder.
+var stringsFiles = []string{"strings/en.json", "strings/later.json"}
+
+const appDir = "app"
+
+const stringsPlace = "site-src/strings/en.json, or to later.json beside it where the first screen does not say it"
 
 // checkStrings reports strings that are asked for and are not there, and entries of the catalogue
 // that are neither a text nor a set of plural forms. A project without a catalogue has nothing to
 // check.
-func checkStrings(dir string) []diag.Diagnostic {
-	src, err := os.ReadFile(filepath.Join(dir, filepath.FromSlash(stringsFile)))
-	if err != nil {
-		return nil
+func checkStrings(dir string) (ds []diag.Diagnostic) {
+	keys := map[string]bool{}
+	for _, f := range stringsFiles {
+		src, err := os.ReadFile(filepath.Join(dir, filepath.FromSlash(f)))
+		if err != nil {
+			continue
+		}
+		ds = append(ds, readStrings(f, src, keys)...)
 	}
-	keys, ds := readStrings(src)
-	if len(ds) > 0 {
+	if len(ds) > 0 || len(keys) == 0 {
 		return ds
 	}
-	err = fs.WalkDir(os.DirFS(filepath.Join(dir, appDir)), ".", func(p string, d fs.DirEntry, err error) error {
+	err := fs.WalkDir(os.DirFS(filepath.Join(dir, appDir)), ".", func(p string, d fs.DirEntry, err error) error {
 		if err != nil || path.Ext(p) != ".ts" {
 			return err
 		}
@@ -46,16 +51,15 @@ func checkStrings(dir string) []diag.Diagnostic {
 	return ds
 }
 
-// readStrings returns the keys of the catalogue.
-func readStrings(src []byte) (keys map[string]bool, ds []diag.Diagnostic) {
-	keys = map[string]bool{}
+// readStrings adds the keys of one file of the catalogue.
+func readStrings(file string, src []byte, keys map[string]bool) (ds []diag.Diagnostic) {
 	dec := json.NewDecoder(bytes.NewReader(src))
 	say := func(found, do string) {
-		ds = append(ds, placed("site-src/"+stringsFile, src, int(dec.InputOffset()), found, do))
+		ds = append(ds, placed("site-src/"+file, src, int(dec.InputOffset()), found, do))
 	}
 	if tok, err := dec.Token(); err != nil || tok != json.Delim('{') {
 		say("this is no JSON object", "write { key: text, … }")
-		return keys, ds
+		return ds
 	}
 	for dec.More() {
 		tok, err := dec.Token()
@@ -66,7 +70,7 @@ func readStrings(src []byte) (keys map[string]bool, ds []diag.Diagnostic) {
 		}
 		if err != nil {
 			say("this is not JSON: "+err.Error(), "correct the entry after this place")
-			return keys, ds
+			return ds
 		}
 		if keys[key] {
 			say(fmt.Sprintf("the string %q is there twice", key), "keep one of them")
@@ -83,7 +87,7 @@ func readStrings(src []byte) (keys map[string]bool, ds []diag.Diagnostic) {
 	if _, err := dec.Token(); err != nil {
 		say("the catalogue does not end", "write } at its end")
 	}
-	return keys, ds
+	return ds
 }
 
 var (
@@ -101,12 +105,12 @@ func asked(file string, code []byte, keys map[string]bool) (ds []diag.Diagnostic
 			key := string(arg[m[2]:m[3]])
 			whole := len(bytes.TrimSpace(arg)) == m[1]-m[0]
 			if (whole || strings.Contains(key, ".")) && !keys[key] {
-				ds = append(ds, placed(file, code, at[1]+m[0], fmt.Sprintf("there is no string %q", key), "add it to site-src/"+stringsFile))
+				ds = append(ds, placed(file, code, at[1]+m[0], fmt.Sprintf("there is no string %q", key), "add it to "+stringsPlace))
 			}
 		}
 		for _, m := range begun.FindAllSubmatchIndex(arg, -1) {
 			if begin := string(arg[m[2]:m[3]]); !anyBegins(keys, begin) {
-				ds = append(ds, placed(file, code, at[1]+m[0], fmt.Sprintf("no string begins with %q", begin), "add those that are meant to site-src/"+stringsFile))
+				ds = append(ds, placed(file, code, at[1]+m[0], fmt.Sprintf("no string begins with %q", begin), "add those that are meant to "+stringsPlace))
 			}
 		}
 	}

@@ -1,5 +1,6 @@
 // Choose lines: a rule, then the best lines for it, or a surah and verses. A link that could not be
 // read comes here too, with the reason.
+import '../../later.ts';
 import { html } from 'lit-html';
 import { guard } from 'lit-html/directives/guard.js';
 import { keyed } from 'lit-html/directives/keyed.js';

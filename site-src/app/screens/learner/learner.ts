@@ -1,4 +1,5 @@
 // The learner and the settings of this device.
+import '../../later.ts';
 import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';

@@ -7,7 +7,7 @@ import type { Practice } from '../../practice/practice.ts';
 import * as state from '../../state.ts';
 import { letterName, spoken } from '../../text/names.ts';
 import type { Place, Word } from '../../types.ts';
-import { familyName } from '../parts/pencil.ts';
+import { familyName } from '../parts/family.ts';
 
 const CHECKED = ['found', 'missed', 'extra'] as const;
 

@@ -1,4 +1,5 @@
 // The lines: find, check, read, done.
+import '../../later.ts';
 import { html, nothing } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { t } from '../../i18n.ts';

@@ -1,5 +1,6 @@
 // The print screen: what to print on one side, how it will look on the other, and the browser's own
 // print.
+import '../../later.ts';
 import { html } from 'lit-html';
 import { apply } from '../../colour/pencils.ts';
 import { t } from '../../i18n.ts';

@@ -1,11 +1,7 @@
 // How a family of rules is drawn beside words: its pencil's colour and its shape.
 import { html } from 'lit-html';
 import { look } from '../../colour/ink.ts';
-import { type Key, t } from '../../i18n.ts';
 import { path, type Sign, THICK } from '../../marking/signs.ts';
-
-/** What a family of rules is called. */
-export const familyName = (family: string) => t(`pencils.family.${family}` as Key);
 
 /** The style that gives an element, and what is below it, a family's pencil. */
 export const pencil = (family: string) => `--pencil:var(--c-${family})`;

@@ -6,7 +6,8 @@ import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import * as store from '../../store/store.ts';
-import { familyName, pencil, swatch } from './pencil.ts';
+import { familyName } from './family.ts';
+import { pencil, swatch } from './pencil.ts';
 
 /** The list of pencils. */
 export function pencilPanel({ catalogue: c, settings }: State) {

@@ -1,4 +1,5 @@
 // The record: progress by rule, every session, newest first, and the backup.
+import '../../later.ts';
 import { html, nothing } from 'lit-html';
 import { guard } from 'lit-html/directives/guard.js';
 import { repeat } from 'lit-html/directives/repeat.js';

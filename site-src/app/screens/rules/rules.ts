@@ -1,5 +1,6 @@
 // The ladder: what comes next and why; every lesson in order with how far the learner is; what
 // makes a rule known.
+import '../../later.ts';
 import { html, nothing } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { t } from '../../i18n.ts';
