@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
 import { type Pencil, STOPS } from '../../marking/pencils.ts';
+import { scrolling } from '../../motion.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import { linesHash } from '../../share/link.ts';
@@ -36,12 +37,18 @@ export function hand(p: Practice) {
           .style=${pencil(x.family)}
           aria-pressed=${x.id === p.hand}
           data-t="hand-${x.id}"
-          @click=${() => practice.set({ hand: x.id, caret: undefined })}
+          @click=${(e: Event) => take(x, e.currentTarget as HTMLElement)}
         >
           ${swatch(x.family)}${nameOf(x)}
         </button>`,
     )}
   </div>`;
+}
+
+/** Takes up a pencil, and brings it into sight in its row. */
+function take({ id }: Pencil, chip: HTMLElement) {
+  practice.set({ hand: id, caret: undefined });
+  chip.scrollIntoView({ inline: 'center', block: 'nearest', behavior: scrolling() });
 }
 
 /** Opens the case. */
