@@ -7,6 +7,8 @@ import (
 	"testing"
 
 	"github.com/chromedp/cdproto/input"
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
 
 	"sutur/generator/internal/recite"
 )
@@ -100,7 +102,10 @@ func (l *looks) session(p *page, s *server) {
 	p.tap(want[1])
 	p.wait("the marks", fmt.Sprintf(`CSS.highlights.get("f-%s")?.size === 2`, family))
 	p.click("count-2")
-	l.see(p, "count", visible(".count")+` && document.querySelector(".caret")`)
+	l.see(p, "count", visible(".count"))
+	eval[any](p, `(document.querySelector("[data-t=passage]").focus(), 0)`)
+	p.do(chromedp.KeyEvent(kb.ArrowLeft))
+	l.see(p, "caret", visible(".caret"))
 	p.clickOn(hook("menu") + " summary")
 	l.see(p, "menu", visible(hook("restart")))
 	p.click("restart")

@@ -10,11 +10,11 @@ const TABS = ['today', 'lines', 'rules', 'record', 'learner'] as const;
 
 /** The whole page; of is the screen as it is drawn now, at the address and of the kind of key. */
 export const frame = (s: State, key: unknown, of: TemplateResult) => html`
-  <a class="skip" href="#" data-t="skip" @click=${skip}
+  <a class="skip" href="#screen" data-t="skip" @click=${skip}
     >${t(nameOf(s.route) === 'lines' ? 'nav.skip-lines' : 'nav.skip')}</a
   >
   ${wide.matches ? nav(s) : nothing}
-  <div class="screen">${keyed(key, of)}</div>
+  <div class="screen" id="screen">${keyed(key, of)}</div>
   ${wide.matches ? nothing : nav(s)}
   <div class="said" role="status">${notice(said(s))}</div>
 `;
