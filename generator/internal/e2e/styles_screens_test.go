@@ -142,6 +142,7 @@ func (l *looks) session(p *page, s *server) {
 	p.click("drawer")
 	p.click("answer")
 	l.see(p, "answer", `document.querySelector(".again")`)
+	l.several(p, s)
 	l.at(p, "left off", "#/today", visible(hook("resume")))
 }
 
@@ -155,6 +156,21 @@ func (l *looks) strokes(p *page) {
 		p.mouse(input.DispatchMouseEventTypeMouseReleased, x-30, y)
 		p.wait("the end of the stroke", `!document.querySelector(".stroke")`)
 	}
+}
+
+// several is lines with several pencils, their check, and what is said when another tab has them.
+func (l *looks) several(p *page, s *server) {
+	l.at(p, "pencils in hand", crowded, visible(".hands [aria-pressed=true]"))
+	p.click("next")
+	l.see(p, "check of several", visible(".by-pencil"))
+	p.click("show-all")
+	l.see(p, "stops told", visible(".told.stops h2"))
+	q := p.beside()
+	q.open(s.address + crowded)
+	q.wait("that they are open elsewhere", visible(hook("elsewhere")))
+	q.click("take-over")
+	l.see(p, "elsewhere", visible(".elsewhere p"))
+	q.close()
 }
 
 // record is a learner with many sessions: what is known, due and left off.
