@@ -19,7 +19,7 @@ func TestStops(t *testing.T) {
 		stops := func() bool { t.Helper(); return eval[bool](p, first+`.getAttribute("aria-pressed") === "true"`) }
 		said := func(want string) {
 			t.Helper()
-			p.wait("a screen reader to be told: "+want, fmt.Sprintf(`document.querySelector("[data-t=speech]").textContent === %q`, want))
+			p.wait("a screen reader to be told: "+want, fmt.Sprintf(`document.querySelector("[data-t=speech]").textContent.trim() === %q`, want))
 		}
 		press := func() { t.Helper(); p.press(p.place("[data-t=passage] .stop:not(.end)")) }
 		// The keyboard goes to a word, and moves the stop after it.
