@@ -19,7 +19,7 @@ func TestStops(t *testing.T) {
 		stops := func() bool { t.Helper(); return eval[bool](p, first+`.getAttribute("aria-pressed") === "true"`) }
 		said := func(want string) {
 			t.Helper()
-			p.wait("a screen reader to be told: "+want, fmt.Sprintf(`document.querySelector("[data-t=speech]").textContent === %q`, want))
+			p.wait("a screen reader to be told: "+want, fmt.Sprintf(`document.querySelector("[data-t=speech]").textContent.trim() === %q`, want))
 		}
 		press := func() { t.Helper(); p.press(p.place("[data-t=passage] .stop:not(.end)")) }
 		// The keyboard goes to a word, and moves the stop after it.
@@ -38,7 +38,7 @@ func TestStops(t *testing.T) {
 			t.Error("while letters are marked a stop looks as if it could be moved")
 		}
 		press()
-		said("Stops stay as they are while letters are marked.")
+		said("Stops stay as they are while letters are marked. The pencil for stops moves them.")
 		if stops() || p.marked(family) > 0 {
 			t.Error("a press on a stop that stays moves it, or marks a letter")
 		}
@@ -46,7 +46,7 @@ func TestStops(t *testing.T) {
 		key(0)
 		said("There is no choice of stopping after this word.")
 		key(word)
-		said("Stops stay as they are while letters are marked.")
+		said("Stops stay as they are while letters are marked. The pencil for stops moves them.")
 
 		p.check()
 		key(word)
@@ -71,5 +71,21 @@ func TestStops(t *testing.T) {
 		if at.Wide < 44 || at.High < 44 || at.Taken > 0 {
 			t.Errorf("the stop takes presses on %d by %d pixels, %d of them on a word; want 44 by 44 and none", at.Wide, at.High, at.Taken)
 		}
+
+		p.open(s.address + "about.html")
+		p.open(s.address + "#/lines?rule=" + rule + "&also=stops&from=2:255&to=2:255")
+		p.wait("the check again", visible(hook("again")))
+		p.again()
+		p.click("hand-stops")
+		p.wait("stops that move", first+`.getAttribute("aria-disabled") === null`)
+		press()
+		said("we stop here")
+		p.press(p.place(`[data-t=passage] .w[data-w="1"]`))
+		p.wait("a step to undo", enabled("undo"))
+		if eval[bool](p, "Boolean("+large+")") {
+			t.Error("a word opens for a pencil that marks no letters")
+		}
+		p.click("undo")
+		p.wait("the stop as it was", `!`+first+`.matches("[aria-pressed=true]")`)
 	})
 }

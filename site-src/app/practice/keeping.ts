@@ -43,11 +43,19 @@ function write(safe = false) {
 }
 
 /** Writes for good what is not written so yet, before the page may go. */
-export function flush() {
+export const flush = () => finish(true);
+
+/**
+ * The same once the page goes, in a single request: in WebKit, a transaction with more to ask when
+ * its page goes keeps the database from the next page for good.
+ */
+export const flushLast = () => finish(false);
+
+function finish(safe: boolean) {
   if (!timer) return;
   clearTimeout(timer);
   timer = 0;
-  write(true);
+  write(safe);
 }
 
 /** Says that a session is being kept, so that its draft does not come back; '' that it was not. */

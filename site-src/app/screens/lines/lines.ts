@@ -5,7 +5,7 @@ import { keyed } from 'lit-html/directives/keyed.js';
 import { t } from '../../i18n.ts';
 import { reopen } from '../../offline/tools.ts';
 import { STOPS } from '../../marking/pencils.ts';
-import { adopt, flush } from '../../practice/keeping.ts';
+import { adopt, flush, flushLast } from '../../practice/keeping.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import * as state from '../../state.ts';
@@ -128,7 +128,7 @@ export const lines: Screen = {
   enter(r) {
     followed = state.get().draftWrites;
     addEventListener('keydown', onKey);
-    addEventListener('pagehide', flush);
+    addEventListener('pagehide', flushLast);
     document.addEventListener('visibilitychange', hidden);
     void open(linesOf(r)!);
   },
@@ -144,7 +144,7 @@ export const lines: Screen = {
   },
   leave() {
     removeEventListener('keydown', onKey);
-    removeEventListener('pagehide', flush);
+    removeEventListener('pagehide', flushLast);
     document.removeEventListener('visibilitychange', hidden);
     close();
     leaveSheet();
