@@ -118,6 +118,7 @@ func TestPrintFaces(t *testing.T) {
 			{"record", "sheet=record", 1},
 			{"card", "sheet=card&name=yes", 2},
 			{"both", "sheet=both&from=78:1&to=78:16&rule=noon-ikhfa&show=all&size=32&name=yes", 9},
+			{"several", "sheet=both&from=78:1&to=78:12&rule=noon-ikhfa&also=ghunnah,all-long,all-noon,stops&show=focus&size=32&name=yes", 6},
 		} {
 			for _, paper := range []string{"a4", "letter"} {
 				for _, turn := range []string{"portrait", "landscape"} {
