@@ -3,23 +3,23 @@ import { html, nothing } from 'lit-html';
 import { keep } from '../../actions/keep.ts';
 import { dayName, t } from '../../i18n.ts';
 import { shareOf, tallies } from '../../record/totals.ts';
-import { isPencil, linesHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import * as store from '../../store/store.ts';
 import { session } from '../../store/snapshot.ts';
 import { linesName } from '../../text/names.ts';
 import type { Entry, Tally } from '../../types.ts';
+import { entryHash } from '../parts/entry.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
 
 export function row(s: Entry) {
-  const { rules, surahs } = state.get().catalogue;
-  const { pencils: also, from, to } = s;
-  const rule = rules.some((r) => r.id === s.rule) ? s.rule : '';
-  const lines = linesHash({ rule, ...(also && { also: known(also) }), from, to });
+  const { catalogue } = state.get();
   return html`<li data-t="session">
     <div>
       <p>${what(s)}</p>
-      <p class="quiet"><a href=${lines}>${linesName(surahs, from, to)}</a>${result(s)}</p>
+      <p class="quiet">
+        <a href=${entryHash(catalogue, s)}>${linesName(catalogue.surahs, s.from, s.to)}</a
+        >${result(s)}
+      </p>
     </div>
     <button
       class="plain"
@@ -31,9 +31,6 @@ export function row(s: Entry) {
     </button>
   </li>`;
 }
-
-/** Pencils that there still are. */
-const known = (ids: string[]) => ids.filter((id) => isPencil(state.get().catalogue, id));
 
 /** The rules that were marked; of several, how many places of each were found. */
 function what(s: Entry) {

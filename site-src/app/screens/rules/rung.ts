@@ -7,10 +7,11 @@ import type { Standing } from '../../plan/standing.ts';
 import { dateOf } from '../../plan/course.ts';
 import { missing, type Unit } from '../../plan/units.ts';
 import { reason } from '../../plan/words.ts';
-import { linesHash } from '../../share/link.ts';
+import { shareOf, tallies } from '../../record/totals.ts';
 import * as state from '../../state.ts';
 import { linesName } from '../../text/names.ts';
-import type { Catalogue, Entry, Rule } from '../../types.ts';
+import type { Catalogue, Entry, Rule, Tally } from '../../types.ts';
+import { entryHash } from '../parts/entry.ts';
 import { lessonPath } from '../parts/lesson.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
 import { withTerm } from '../parts/term.ts';
@@ -128,23 +129,25 @@ const moveButton = (s: Standing, unit: Unit, name: 'earlier' | 'later', to: numb
 function history(c: Child, rules: number[]) {
   const { c: cat } = c.course;
   const ids = rules.map((r) => cat.rules[r]!.id);
-  const all = c.sessions.filter((s) => ids.includes(s.rule));
+  const all = c.sessions.filter((s) => of(s, ids).length);
   if (!all.length) return nothing;
   const last = all.slice(-LAST).reverse();
   return html`<details class="plan-history opens">
     <summary>${t('rules.history', { n: all.length })}</summary>
     <ul>
-      ${last.map((s) => session(cat, s))}
+      ${last.map((s) => session(cat, s, of(s, ids)))}
     </ul>
   </details>`;
 }
 
-function session(c: Catalogue, s: Entry) {
-  const n = s.found + s.missed;
-  const lines = linesHash({ rule: s.rule, from: s.from, to: s.to });
-  const found = n > 0 ? ` · ${t('record.found', { n: s.found, of: n })}` : '';
+/** What a session marked of some rules. */
+const of = (s: Entry, ids: string[]) => tallies(s).filter((x) => ids.includes(x.rule));
+
+function session(c: Catalogue, s: Entry, mine: Tally[]) {
+  const { found: n, of } = shareOf(mine);
+  const found = of > 0 ? ` · ${t('record.found', { n, of })}` : '';
   return html`<li>
-    ${dateName(s.day)}: <a href=${lines}>${linesName(c.surahs, s.from, s.to)}</a>${found} ·
-    ${t(`outcome.${s.outcome}`)}
+    ${dateName(s.day)}: <a href=${entryHash(c, s)}>${linesName(c.surahs, s.from, s.to)}</a>${found}
+    · ${t(`outcome.${s.outcome}`)}
   </li>`;
 }
