@@ -30,7 +30,7 @@ func everyKind(n int) []change {
 		{"site-src/pages/about.html", "<h1>About Sutur</h1>", fmt.Sprintf("<h1>About Sutur %d</h1>", n)},
 		{"site-src/app/main.ts", "early();\n", "early();\n" + mark("edition")},
 		{"site-src/app/lesson.ts", "early();\n", "early();\n" + mark("edition")},
-		{"site-src/app/i18n.ts", "const table = ", mark("chunk") + "const table = "},
+		{"site-src/app/i18n.ts", "const table: ", mark("chunk") + "const table: "},
 		{"site-src/style/base.css", "body {", fmt.Sprintf(".edition-%d { color: red; }\nbody {", n)},
 		{"rules-content/rules/noon.json", `"short": "`, fmt.Sprintf(`"short": "Version %d. `, n)},
 	}
