@@ -64,10 +64,7 @@ func TestEveryStep(t *testing.T) {
 	steps := []string{"find", "check", "read", "done"}
 	for i, step := range steps {
 		if i > 0 {
-			if p.count(hook("show-all")) > 0 {
-				p.click("show-all")
-			}
-			p.click("next")
+			p.onwards()
 			p.wait(step, fmt.Sprintf(atPhase, step))
 		}
 		p.waitDraft(step, 1)
