@@ -16,7 +16,7 @@ export function counts(p: Practice) {
 const once = (p: Practice, n: number) => html`
   <div class="counts" role="group" aria-label=${t('count.label')}>
     <span class="quiet">${t('count.all')}</span>
-    ${chip(n, p.draft.lengths?.[p.hand] === n, () => practice.countAll(n))}
+    ${chip(n, p.draft.lengths?.[p.hand] === n, () => countAll(p, n))}
   </div>
 `;
 
@@ -48,7 +48,7 @@ const chip = (n: number, on: boolean, press: () => void, disabled = false) => ht
 
 /**
  * A count typed on the keyboard; one that no letter here can have is refused in words. Whether it
- * was written.
+ * was written at the letter, which is then to be said.
  */
 export function typed(p: Practice, n: number): boolean {
   const { how, lengths } = practice.counting(p);
@@ -57,9 +57,17 @@ export function typed(p: Practice, n: number): boolean {
     const list = join(lengths.map(String));
     return refuse(t('count.refused', { n, list }));
   }
-  if (how === 'all') practice.countAll(n);
-  else if (p.caret) practice.count(p.caret, n);
-  return true;
+  if (how === 'each' && p.caret) practice.count(p.caret, n);
+  else countAll(p, n);
+  return how === 'each';
+}
+
+/** Writes the count of all letters of the pencil, and says so. */
+function countAll(p: Practice, n: number) {
+  practice.countAll(n);
+  const letter = practice.inHand(p)?.name ?? '';
+  const written = practice.get()?.draft.lengths?.[p.hand];
+  say(t(written ? 'say.counted' : 'say.uncounted', { letter, n }));
 }
 
 function refuse(text: string) {
