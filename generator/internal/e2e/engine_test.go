@@ -88,6 +88,22 @@ func (p *page) in(t testing.TB) *page {
 func (p *page) lines(s *server, rule string, surah, from, to int) {
 	p.t.Helper()
 	p.open(s.address + "about.html") // the same page with another hash would not load anew
+	// What was marked before there is a learner is kept as well.
+	eval[any](p, `(async () => {
+		if (!(await indexedDB.databases()).some(d => d.name === "sutur")) return 0;
+		const db = await new Promise((ok, no) => {
+			const r = indexedDB.open("sutur");
+			r.onsuccess = () => ok(r.result);
+			r.onerror = () => no(r.error);
+		});
+		await new Promise(ok => {
+			const tx = db.transaction("drafts", "readwrite");
+			tx.objectStore("drafts").clear();
+			tx.oncomplete = ok;
+		});
+		db.close();
+		return 0;
+	})()`)
 	p.open(fmt.Sprintf("%s#/lines?rule=%s&from=%d:%d&to=%[3]d:%[5]d", s.address, rule, surah, from, to))
 	p.wait("the lines", visible(hook(fmt.Sprintf("verse-%d-%d", surah, to)))+` && document.querySelector("main.lines")?.dataset.phase === "find"`)
 	eval[any](p, "document.fonts.ready.then(() => 0)")

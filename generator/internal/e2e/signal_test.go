@@ -30,7 +30,7 @@ func TestKeepWithoutSignal(t *testing.T) {
 	p.tap(letterAt{0, 0, 0, 0, 1})
 	p.wait("a mark", enabled("undo"))
 	for p.count(hook("outcome-some")) == 0 {
-		p.click("next")
+		p.onwards()
 	}
 	p.click("outcome-some")
 	p.wait("that it is kept", visible(hook("notice-said")))
@@ -68,7 +68,7 @@ func TestUpdateBesideASession(t *testing.T) {
 	}
 	p.wait("its mark", `CSS.highlights.get("f-qalqalah")?.size === 1`)
 	for p.count(hook("outcome-some")) == 0 {
-		p.click("next")
+		p.onwards()
 	}
 	p.click("outcome-some")
 	if n := p.sessionsKept(); n != 1 {
