@@ -8,6 +8,7 @@ import type { Practice } from './practice/practice.ts';
 import type { Choice } from './screens/choose/choice.ts';
 import type { Printing } from './screens/paper/printing.ts';
 import type { Name, Screen } from './screens/screen.ts';
+import type { Book } from './text/explain.ts';
 import type { TextError } from './text/fetch.ts';
 import type {
   Catalogue,
@@ -124,6 +125,9 @@ export function set(patch: Partial<State>) {
     draw();
   });
 }
+
+/** What is said of the rules, with the lengths that the family holds. */
+export const book = (): Book => ({ ...state.catalogue, settings: state.settings });
 
 /** What screens about the learner depend on. */
 export const records = (): unknown[] => [

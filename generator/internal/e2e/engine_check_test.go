@@ -196,6 +196,14 @@ func (p *page) onwards() {
 	p.click("next")
 }
 
+// toEnd goes on to the end of the session.
+func (p *page) toEnd() {
+	p.t.Helper()
+	for p.count(hook("end")) == 0 {
+		p.onwards()
+	}
+}
+
 // told is how many letters a list of the check names.
 func (p *page) told(list string) int {
 	p.t.Helper()

@@ -95,12 +95,8 @@ func TestGestures(t *testing.T) {
 				p := p.in(t)
 				p.lines(s, rule, surah, from, upTo)
 				eval[any](p, `(globalThis.menus = 0, addEventListener("contextmenu", e => { if (!e.defaultPrevented) menus++; }), 0)`)
-				at := eval[box](p, `(() => {
-					const w = [...document.querySelectorAll("[data-t=passage] .w")].find(w => w.textContent.length > 7 && w.getBoundingClientRect().right < 350); // clear of the scroll bar
-					w.scrollIntoView({ block: "center", behavior: "instant" });
-					const b = w.getBoundingClientRect();
-					return { L: b.left, T: b.top, R: b.right, B: b.bottom };
-				})()`)
+				at := p.longWord()
+
 				x, y := (at.L+at.R)/2, (at.T+at.B)/2
 				nothing := func(after string) {
 					t.Helper()

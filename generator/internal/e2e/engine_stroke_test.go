@@ -22,6 +22,18 @@ func (p *page) strokeOver() (on, off int) {
 	return n[0], n[1]
 }
 
+// longWord brings a long word into view, clear of the scroll bar, with another after it on its line.
+func (p *page) longWord() box {
+	p.t.Helper()
+	return eval[box](p, `(() => {
+		const all = [...document.querySelectorAll("[data-t=passage] .w")], box = w => w.getBoundingClientRect();
+		const i = all.findIndex((w, i) => w.textContent.length > 7 && box(w).right < 350 && all[i + 1] && box(all[i + 1]).top === box(w).top);
+		all[i].scrollIntoView({ block: "center", behavior: "instant" });
+		const b = box(all[i]);
+		return { L: b.left, T: b.top, R: b.right, B: b.bottom };
+	})()`)
+}
+
 // TestStroke strokes along a word and past its end, and back: what will be marked is shown before
 // the pointer lifts, marked then, in this word alone, and undone in one step. A stroke from a marked
 // letter takes marks away; one that the browser breaks off does nothing.
@@ -33,14 +45,7 @@ func TestStroke(t *testing.T) {
 			t.Run(string(kind), func(t *testing.T) {
 				p := p.in(t)
 				p.lines(s, rule, surah, from, upTo)
-				// A word with another after it on its line.
-				at := eval[box](p, `(() => {
-					const all = [...document.querySelectorAll("[data-t=passage] .w")], box = w => w.getBoundingClientRect();
-					const i = all.findIndex((w, i) => w.textContent.length > 7 && box(w).right < 350 && all[i + 1] && box(all[i + 1]).top === box(w).top);
-					all[i].scrollIntoView({ block: "center", behavior: "instant" });
-					const b = box(all[i]);
-					return { L: b.left, T: b.top, R: b.right, B: b.bottom };
-				})()`)
+				at := p.longWord()
 				y := (at.T + at.B) / 2
 				p.point(kind, held(at.R-3, y, at.L-40, y))
 				p.wait("a stroke to be seen", `document.querySelectorAll(".stroke").length > 2`)

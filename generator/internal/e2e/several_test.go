@@ -216,10 +216,7 @@ func TestLinesWithoutLearner(t *testing.T) {
 					eval[any](p, `(document.querySelector("[data-t=resume]").click(), 0)`)
 					p.wait("the mark once more", `document.querySelector("[data-t=passage] .signs")`)
 				}
-				p.onwards()
-				for p.count(hook("end")) == 0 {
-					p.onwards()
-				}
+				p.toEnd()
 				if way == "end" {
 					p.click("end-begin")
 				}
@@ -247,10 +244,7 @@ func TestBack(t *testing.T) {
 		p.wait("the lines", visible(hook("next")))
 		p.tap(places(t, "noon-ikhfa", 78, 12, 20)[1])
 		p.waitDraft("find", 1)
-		p.onwards()
-		for p.count(hook("end")) == 0 {
-			p.onwards()
-		}
+		p.toEnd()
 		p.click("outcome-some")
 		p.click("notice-action")
 		p.atStep("done")

@@ -29,9 +29,7 @@ func TestKeepWithoutSignal(t *testing.T) {
 	s.stop()
 	p.tap(letterAt{0, 0, 0, 0, 1})
 	p.wait("a mark", enabled("undo"))
-	for p.count(hook("outcome-some")) == 0 {
-		p.onwards()
-	}
+	p.toEnd()
 	p.click("outcome-some")
 	p.wait("that it is kept", visible(hook("notice-said")))
 	if n := p.sessionsKept(); n != 1 {
@@ -67,9 +65,7 @@ func TestUpdateBesideASession(t *testing.T) {
 		t.Fatalf("the other tab has version %s in the middle of a session", v)
 	}
 	p.wait("its mark", `CSS.highlights.get("f-qalqalah")?.size === 1`)
-	for p.count(hook("outcome-some")) == 0 {
-		p.onwards()
-	}
+	p.toEnd()
 	p.click("outcome-some")
 	if n := p.sessionsKept(); n != 1 {
 		t.Errorf("%d sessions are kept", n)

@@ -4,6 +4,7 @@ import * as state from '../state.ts';
 import * as store from '../store/store.ts';
 import type { Learner } from '../types.ts';
 import { keep } from './keep.ts';
+import { changeSettings } from './settings.ts';
 
 /** Characters of a name that are kept. */
 export const LONGEST = 40;
@@ -33,10 +34,7 @@ function newLearner(name: string, beginning: Beginning): Learner {
 }
 
 /** Puts the record of a learner on the screens, from now on. */
-export async function choose(id: string) {
-  state.set({ settings: { ...state.get().settings, learner: id } });
-  await keep(() => store.changeSettings({ learner: id }));
-}
+export const choose = (id: string) => changeSettings({ learner: id });
 
 /** Keeps a new learner and takes it in hand. */
 export async function add(name: string, beginning = lastJuz()) {

@@ -1,15 +1,15 @@
 // Compares the child's marks with the places of the rules. Pure; runs on every stop and every mark.
 import {
-  type Detail,
   type Event,
-  type Lengths,
   type Mark,
   type Place,
   type Rule,
+  samePlace,
   Start,
   type Verse,
 } from '../types.ts';
 import { counts } from '../text/counts.ts';
+import type { Book } from '../text/explain.ts';
 import { causeOf, type Stops } from '../text/stops.ts';
 
 export interface Hit {
@@ -66,13 +66,6 @@ export function places(verses: Verse[], rules: number[], stops: Stops): Hit[] {
 /** Those of them that a child can mark. */
 export const written = (verses: Verse[], rules: number[], stops: Stops) =>
   places(verses, rules, stops).filter((h) => !h.e.unwritten);
-
-/** What a check needs to know of the rules: details are the catalogue's, by an event's number. */
-export interface Book {
-  rules: Rule[];
-  details: Detail[];
-  settings: Lengths;
-}
 
 /** Compares the marks of one pencil with the places of its rules. */
 export function check(
@@ -133,12 +126,10 @@ function likeness(
       if (!fits(e.rule) || !stops.holds(v, e) || isRead(rule, e)) continue;
       if (!own.includes(e.rule) && on(mark, v, e)) return { v, e };
       const cause = rule.onCause && causeOf(verses, v, e);
-      if (cause && same(cause, mark)) return { v, e };
+      if (cause && samePlace(cause, mark)) return { v, e };
     }
   return undefined;
 }
-
-const same = (a: Place, b: Place) => a.v === b.v && a.w === b.w && a.l === b.l;
 
 /** A mark on no place, with what would be one for another choice of stops. */
 function elsewhere(verses: Verse[], rules: number[], mark: Mark): Extra {

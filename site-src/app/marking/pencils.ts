@@ -1,6 +1,15 @@
 // The pencils for some lines: a rule, several rules together, or the stops. Pure.
 import { STOPS } from '../share/link.ts';
-import type { Catalogue, Lengths, Lines, Mark, Rule } from '../types.ts';
+import { sorted } from '../text/counts.ts';
+import {
+  type Catalogue,
+  type Lengths,
+  type Lines,
+  type Mark,
+  type Phase,
+  type Rule,
+  samePlace,
+} from '../types.ts';
 
 /**
  * rules are those whose places it marks, by their numbers in the catalogue, and none for stops;
@@ -20,6 +29,10 @@ export { STOPS };
 /** The ids of the pencils of some lines, that of their rule first. */
 export const pencilIds = ({ rule, also = [] }: Pick<Lines, 'rule' | 'also'>): string[] =>
   [rule, ...also].filter(Boolean);
+
+/** The step that lines begin with. */
+export const firstStep = (l: Pick<Lines, 'rule' | 'also'>): Phase =>
+  pencilIds(l).length ? 'find' : 'read';
 
 /** The family that changes words where the reader stops: the pencil of stops has its colour. */
 export const stopFamily = (c: Book) => c.rules.find((r) => r.role === 'ending')?.family ?? '';
@@ -47,11 +60,14 @@ const one = (c: Book, rule: number) => ({ family: c.rules[rule]!.family, rules: 
 /** What a mark was made with. */
 export const pencilOf = (m: Mark, l: Pick<Lines, 'rule'>) => m.pencil ?? l.rule;
 
+/** Whether two marks are of the same pencil on the same letter. */
+export const sameMark = (a: Mark, b: Mark) => samePlace(a, b) && a.pencil === b.pencil;
+
 /** The lengths that the places of a pencil can have as the family holds them, in counts. */
 export function lengthsOf(rules: Rule[], p: Pencil, s: Lengths): number[] {
   const all = p.rules.flatMap((r) => {
     const { setting, counts } = rules[r]!;
     return setting ? [s[setting]] : counts;
   });
-  return [...new Set(all)].sort((a, b) => a - b);
+  return sorted(all);
 }

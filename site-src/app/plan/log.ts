@@ -1,5 +1,6 @@
 // A learner's sessions as the planner sees them.
 import type { Entry } from '../types.ts';
+import { tallies } from '../record/totals.ts';
 import { type Course, dayNumber } from './course.ts';
 import { phrasesOf } from './lines.ts';
 import { Alone, type Marked, MuchHelp, type Practice, SomeHelp } from './ready.ts';
@@ -26,9 +27,8 @@ export function logOf({ x, c }: Course, sessions: Entry[], rules: number[]): Pra
 }
 
 /** The rules that were marked, that of the lines first. */
-function markedIn({ rule, found, missed, also = [] }: Entry, numbers: Map<string, number>) {
-  return [{ rule, found, missed }, ...also].flatMap((m): Marked[] => {
-    const number = numbers.get(m.rule);
-    return number === undefined ? [] : [{ ...m, rule: number }];
+const markedIn = (s: Entry, numbers: Map<string, number>) =>
+  tallies(s).flatMap((m): Marked[] => {
+    const rule = numbers.get(m.rule);
+    return rule === undefined ? [] : [{ ...m, rule }];
   });
-}

@@ -4,6 +4,7 @@
 // learning: B. S. Bloom, "Learning for Mastery", Evaluation Comment 1(2), 1968. Practice on
 // different days instead of one: Cepeda and others 2006 (review.ts). The figures themselves are
 // common practice, with no source.
+import { shareOf } from '../record/totals.ts';
 import { ENOUGH } from './score.ts';
 import type { Unit } from './units.ts';
 
@@ -62,17 +63,12 @@ export interface Readiness {
  */
 export const rare = (places: number[]) => places.map((n) => n < ENOUGH);
 
-const sum = (list: Omit<Marked, 'rule'>[]) => ({
-  found: list.reduce((n, m) => n + m.found, 0),
-  missed: list.reduce((n, m) => n + m.missed, 0),
-});
-
 /** Weighs sessions as they come, in order of time. */
 class Tally {
   private readonly days = new Set<number>();
   private sessions = 0;
   private help: number[] = [];
-  private shares: Omit<Marked, 'rule'>[] = [];
+  private shares: Marked[][] = [];
   private readonly practised: number[];
   private readonly marked: number[];
 
@@ -95,18 +91,16 @@ class Tally {
     this.sessions++;
     this.days.add(s.day);
     this.help = [...this.help, s.help].slice(-this.c.last);
-    const share = sum(mine);
-    if (share.found + share.missed) this.shares = [...this.shares, share].slice(-this.c.last);
+    if (shareOf(mine).of) this.shares = [...this.shares, mine].slice(-this.c.last);
   }
 
   get(): Readiness {
     const { u, c } = this;
-    const { found, missed } = sum(this.shares);
-    const all = found + missed;
+    const { found, of } = shareOf(this.shares.flat());
     const r: Readiness = {
       sessions: this.sessions,
       days: this.days.size,
-      percent: all ? Math.floor((100 * found) / all) : -1,
+      percent: of ? Math.floor((100 * found) / of) : -1,
       muchHelp: this.help.includes(MuchHelp),
       rule: -1,
       practised: 0,

@@ -1,6 +1,6 @@
 // A session that is not kept yet.
 import { linesKey } from '../share/link.ts';
-import { pencilIds } from '../marking/pencils.ts';
+import { firstStep } from '../marking/pencils.ts';
 import { newId } from '../store/id.ts';
 import type { Draft, Lines, Verse } from '../types.ts';
 
@@ -11,7 +11,7 @@ export function fresh(learner: string, lines: Lines): Draft {
     learner,
     at: linesKey(lines),
     lines,
-    phase: pencilIds(lines).length ? 'find' : 'read',
+    phase: firstStep(lines),
     marks: [],
     stops: [],
     helped: false,

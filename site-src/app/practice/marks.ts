@@ -1,14 +1,12 @@
 // Marks and counts on the lines, made with the pencil in hand.
 import { lengthsOf, pencilOf } from '../marking/pencils.ts';
 import * as state from '../state.ts';
-import type { Mark, Place } from '../types.ts';
+import { type Mark, type Place, samePlace } from '../types.ts';
 import { change, get, inHand, marksLetters, type Practice, remembered, set } from './core.ts';
-
-const same = (a: Place, b: Place) => a.v === b.v && a.w === b.w && a.l === b.l;
 
 /** The mark at a letter made with a pencil, that in hand if none is named. */
 export const marked = (p: Practice, at: Place, pencil = p.hand) =>
-  p.draft.marks.find((m) => same(m, at) && pencilOf(m, p.draft.lines) === pencil);
+  p.draft.marks.find((m) => samePlace(m, at) && pencilOf(m, p.draft.lines) === pencil);
 
 /** A mark made with the pencil in hand. */
 const markOf = (p: Practice, { v, w, l }: Place, count: number): Mark =>
@@ -75,7 +73,7 @@ export function choose(at: Place) {
   const p = get();
   if (!p) return;
   if (p.draft.phase !== 'find' || p.ask) return set({ explained: at, caret: at });
-  const chosen = !!p.caret && same(p.caret, at);
+  const chosen = !!p.caret && samePlace(p.caret, at);
   if (counting(p).how === 'each' && marked(p, at) && !chosen) set({ caret: at });
   else mark(at, !marked(p, at));
 }

@@ -18,26 +18,39 @@ export const countedMarks = ({ marks, lengths, lines }: Draft): Mark[] =>
     return all && !m.count ? { ...m, count: all } : m;
   });
 
+/** The last comparison: several parts of a drawing ask for it. */
+let last: { of: unknown[]; all: Checked[] } | undefined;
+
 /** The marks of each pencil that marks letters, compared with its places. */
 export function results(p: Practice): Checked[] {
-  const { catalogue, settings } = state.get();
+  const { settings, catalogue } = state.get();
+  const of = [p.draft, p.verses, p.pencils, settings, catalogue];
+  if (!last || of.some((x, i) => x !== last!.of[i])) last = { of, all: compare(p) };
+  return last.all;
+}
+
+function compare(p: Practice): Checked[] {
+  const book = state.book();
   const marks = countedMarks(p.draft);
   const now = stops(p);
   return p.pencils
     .filter((x) => x.id !== STOPS)
     .map((pencil) => {
       const own = marks.filter((m) => pencilOf(m, p.draft.lines) === pencil.id);
-      return { pencil, ...check(p.verses, pencil.rules, own, now, { ...catalogue, settings }) };
+      return { pencil, ...check(p.verses, pencil.rules, own, now, book) };
     });
 }
 
 /** Places found, without those that are heard and not written: nobody asks for these. */
-export const found = (r: Result) => r.found.filter((f) => !f.e.unwritten).length;
+export const found = (r: Result) => r.found.filter((f) => !f.e.unwritten);
+
+/** How many places there are. */
+export const placesIn = (r: Result) => found(r).length + r.missed.length;
 
 /** Places found and places there are, of all pencils. */
 export function total(all: Checked[]): { found: number; of: number } {
-  const n = all.reduce((sum, r) => sum + found(r), 0);
-  return { found: n, of: n + all.reduce((sum, r) => sum + r.missed.length, 0) };
+  const sum = (of: (r: Result) => number) => all.reduce((n, r) => n + of(r), 0);
+  return { found: sum((r) => found(r).length), of: sum(placesIn) };
 }
 
 /** Places that each verse still hides, by its index; on paper, all that it has. */
@@ -46,7 +59,7 @@ export function hidden(p: Practice, all: Checked[]): Map<number, number> {
   const add = (v: number) => by.set(v, (by.get(v) ?? 0) + 1);
   for (const r of all) {
     for (const m of r.missed) add(m.v);
-    if (p.draft.paper) for (const f of r.found) if (!f.e.unwritten) add(f.v);
+    if (p.draft.paper) for (const f of found(r)) add(f.v);
   }
   return new Map([...by].sort(([a], [b]) => a - b));
 }

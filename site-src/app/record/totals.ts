@@ -1,4 +1,5 @@
 // What the record says of each rule.
+import { groupBy } from '../group.ts';
 import type { Entry, Tally } from '../types.ts';
 
 /**
@@ -34,14 +35,8 @@ export const shareOf = (list: Pick<Tally, 'found' | 'missed'>[]) => {
  * store gives them.
  */
 export function totals(sessions: Entry[]): Total[] {
-  const by = new Map<string, (Tally & { day: string })[]>();
-  for (const s of sessions)
-    for (const x of tallies(s)) {
-      const list = by.get(x.rule) ?? [];
-      list.push({ ...x, day: s.day });
-      by.set(x.rule, list);
-    }
-  return [...by].map(([rule, all]) => {
+  const marked = sessions.flatMap((s) => tallies(s).map((x) => ({ ...x, day: s.day })));
+  return [...groupBy(marked, (x) => x.rule)].map(([rule, all]) => {
     const last = shareOf(all.filter((x) => x.found + x.missed > 0).slice(0, LAST));
     return {
       rule,

@@ -48,17 +48,11 @@ export const isPencil = (c: Catalogue, id: string) =>
   id === STOPS || c.rules.some((r) => r.id === id) || c.groups.some((g) => g.id === id);
 
 /** The other pencils of an address, separated by commas. */
-export const pencilsIn = (list: string, rule: string) =>
-  [
-    ...new Set(
-      list
-        .toLowerCase()
-        .split(',')
-        .map((x) => x.trim()),
-    ),
-  ]
-    .filter((x) => x && x !== rule)
-    .slice(0, MOST_PENCILS);
+export function pencilsIn(list: string, rule: string): string[] {
+  const ids = list.toLowerCase().split(',');
+  const others = new Set(ids.map((x) => x.trim()).filter((x) => x && x !== rule));
+  return [...others].slice(0, MOST_PENCILS);
+}
 
 function lines(c: Catalogue, q: URLSearchParams): Route {
   const rule = (q.get('rule') ?? '').trim().toLowerCase();

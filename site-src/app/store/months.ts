@@ -2,6 +2,7 @@
 // JSON for each learner and month. A device reads a few long records fast and thousands slowly.
 // Entries follow the sessions within each write, and are made of them anew wherever they are
 // missing or wrong.
+import { groupBy } from '../group.ts';
 import type { Entry, Session } from '../types.ts';
 import type { Key, Reading, Writing } from './schema.ts';
 import { read, write } from './transaction.ts';
@@ -17,16 +18,9 @@ const monthOf = (s: Entry): Key<'months'> => [s.learner, s.day.slice(0, 7)];
 
 const entryOf = (s: Session) => validFields('months', s) as Entry;
 
-function groupByMonth<T extends Entry>(list: T[]): T[][] {
-  const groups = new Map<string, T[]>();
-  for (const s of list) {
-    const month = String(monthOf(s));
-    const group = groups.get(month);
-    if (group) group.push(s);
-    else groups.set(month, [s]);
-  }
-  return [...groups.values()];
-}
+const groupByMonth = <T extends Entry>(list: T[]): T[][] => [
+  ...groupBy(list, (s) => String(monthOf(s))).values(),
+];
 
 /** Every entry; undefined where they have to be made anew. */
 export async function readEntries(

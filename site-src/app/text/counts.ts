@@ -20,10 +20,8 @@ export function counts(
   return { want, also: [...new Set(all)].filter((c) => c !== want) };
 }
 
-const sorted = (list: number[]) => [...new Set(list)].sort((a, b) => a - b);
-
-/** Every length that any rule can have. */
-export const lengths = (rules: Rule[]) => sorted(rules.flatMap((r) => r.counts));
+/** Each length once, the shortest first. */
+export const sorted = (list: number[]) => [...new Set(list)].sort((a, b) => a - b);
 
 /** The lengths that a family chooses from. */
 export const choices = (rules: Rule[], setting: Length) =>

@@ -23,6 +23,7 @@ export interface Explained {
   rules: { rule: Rule; why: string; detail: string; held: number }[];
   later: Rule[];
 }
+/** What is said of the rules: details by an event's number, and the family's lengths. */
 export interface Book {
   rules: Rule[];
   details: Detail[];

@@ -83,3 +83,5 @@ export interface Place {
   w: number;
   l: number;
 }
+
+export const samePlace = (a: Place, b: Place) => a.v === b.v && a.w === b.w && a.l === b.l;

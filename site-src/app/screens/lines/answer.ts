@@ -1,15 +1,24 @@
 // What the check says: kindly, the way to look again first; then every place with the reason for
 // it.
 import { html, nothing } from 'lit-html';
+import { groupBy } from '../../group.ts';
 import { join, t } from '../../i18n.ts';
 import type { Alike, Extra, Found, Hit } from '../../marking/check.ts';
 import { STOPS } from '../../marking/pencils.ts';
 import type { Practice } from '../../practice/practice.ts';
-import { type Checked, found, hidden, keepsBack, results, total } from '../../practice/steps.ts';
+import {
+  type Checked,
+  found,
+  hidden,
+  keepsBack,
+  placesIn,
+  results,
+  total,
+} from '../../practice/steps.ts';
 import * as state from '../../state.ts';
 import { why } from '../../text/explain.ts';
 import { letterAt, letterName } from '../../text/names.ts';
-import type { Mark } from '../../types.ts';
+import { type Mark, samePlace } from '../../types.ts';
 import { swatch } from '../parts/pencil.ts';
 import { known } from './colours.ts';
 import { type Item, list } from './items.ts';
@@ -38,11 +47,10 @@ function inAll(p: Practice, n: number, of: number): string {
 
 /** How many places verses still hide, those that hide as many in one sentence. */
 function hides(p: Practice, all: Checked[]): string[] {
-  const by = new Map<number, string[]>();
-  for (const [v, n] of hidden(p, all)) by.set(n, [...(by.get(n) ?? []), String(p.verses[v]!.a)]);
-  return [...by].map(([n, verses]) =>
-    t(verses.length > 1 ? 'told.hide-each' : 'told.hides', { a: join(verses), n }),
-  );
+  return [...groupBy([...hidden(p, all)], ([, n]) => n)].map(([n, verses]) => {
+    const a = join(verses.map(([v]) => String(p.verses[v]!.a)));
+    return t(verses.length > 1 ? 'told.hide-each' : 'told.hides', { a, n });
+  });
 }
 
 /** What is said below the lines. */
@@ -65,8 +73,8 @@ const byPencil = (all: Checked[]) => html`
         html`<li>
           ${swatch(r.pencil.family)}${t('told.by-pencil', {
             pencil: r.pencil.name,
-            found: found(r),
-            n: found(r) + r.missed.length,
+            found: found(r).length,
+            n: placesIn(r),
           })}
         </li>`,
     )}
@@ -75,10 +83,7 @@ const byPencil = (all: Checked[]) => html`
 
 const placed = (x: Hit, words: string): Item => ({ at: { v: x.v, w: x.e.w, l: x.e.l }, words });
 
-const reason = (p: Practice, x: Hit) => {
-  const { catalogue, settings } = state.get();
-  return why({ ...catalogue, settings }, p.verses, x.v, x.e);
-};
+const reason = (p: Practice, x: Hit) => why(state.book(), p.verses, x.v, x.e);
 
 const missed = (p: Practice, all: Checked[]): Item[] =>
   all.flatMap((r) => r.missed).map((x) => placed(x, reason(p, x)));
@@ -117,7 +122,7 @@ function likeness(p: Practice, r: Checked, { mark, v, e }: Alike): string {
   const own = r.pencil.rules.map((i) => rules[i]!);
   const { sound } = own.find((x) => x === rule || x.alike?.includes(rule.id)) ?? rule;
   const yes = sound ? t('told.alike-sound', { sound }) : t('told.alike-yes');
-  const onIt = mark.v === v && mark.w === e.w && mark.l === e.l;
+  const onIt = samePlace(mark, { v, w: e.w, l: e.l });
   const here = onIt ? '' : (rule.onCause ?? '');
   const name = t(known(p).has(rule.id) ? 'told.alike-named' : 'told.alike-later', {
     rule: rule.name,

@@ -15,7 +15,7 @@ import { known } from './colours.ts';
 const LONG = 20;
 
 /** What is written on a pencil. */
-export function nameOf(x: Pencil): string {
+function nameOf(x: Pencil): string {
   if (x.id === STOPS) return t('case.stops');
   const rule = state.get().catalogue.rules.find((r) => r.id === x.id);
   return rule && rule.name.length > LONG ? rule.tr : x.name;

@@ -1,7 +1,7 @@
 // Which letters have which colour, by what the screen is for: finding, checking or reading.
 import { look } from '../../colour/ink.ts';
 import { type Hit, written } from '../../marking/check.ts';
-import { pencilOf } from '../../marking/pencils.ts';
+import { pencilOf, sameMark } from '../../marking/pencils.ts';
 import { type Look, type Span, spanOf } from '../../marking/spans.ts';
 import { rulesShown } from '../../plan/ladder.ts';
 import { marksRules, type Practice, stops } from '../../practice/practice.ts';
@@ -48,8 +48,7 @@ function drawn(p: Practice): Span[] {
   );
 }
 
-const isApart = (p: Practice, m: Mark) =>
-  p.apart.some((x) => x.v === m.v && x.w === m.w && x.l === m.l && x.pencil === m.pencil);
+const isApart = (p: Practice, m: Mark) => p.apart.some((x) => sameMark(x, m));
 
 /** Letters with more than one mark have one shape below the other. */
 function stacked(spans: Span[]): Span[] {

@@ -2,15 +2,17 @@
 // one is made first.
 import { html, nothing } from 'lit-html';
 import { finish } from '../../actions/finish.ts';
-import { add, LONGEST } from '../../actions/learner.ts';
+import { add } from '../../actions/learner.ts';
 import { t } from '../../i18n.ts';
+import type { Hit } from '../../marking/check.ts';
 import { closing } from '../../practice/keeping.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
-import { results } from '../../practice/steps.ts';
+import { found, results } from '../../practice/steps.ts';
 import type { Outcomes } from '../../record/entry.ts';
 import * as state from '../../state.ts';
 import type { Outcome } from '../../types.ts';
+import { askName } from '../parts/name.ts';
 import { called } from '../parts/words.ts';
 import { back } from './step.ts';
 
@@ -23,11 +25,12 @@ async function keep(p: Practice, o: Outcome) {
 
 function outcomes(p: Practice): Outcomes[] {
   const { rules } = state.get().catalogue;
-  return results(p).map(({ pencil, found, missed, extra }) => ({
-    pencil: pencil.id,
-    found: found.filter((f) => !f.e.unwritten).map((f) => rules[f.e.rule]!.id),
-    missed: missed.map((m) => rules[m.e.rule]!.id),
-    extra: extra.length,
+  const ids = (hits: Hit[]) => hits.map((h) => rules[h.e.rule]!.id);
+  return results(p).map((r) => ({
+    pencil: r.pencil.id,
+    found: ids(found(r)),
+    missed: ids(r.missed),
+    extra: r.extra.length,
   }));
 }
 
@@ -58,15 +61,7 @@ export function end(p: Practice) {
 const newLearner = () => html`
   <form class="stack" data-t="end-learner" @submit=${begin}>
     <p>${t('end.no-learner')}</p>
-    <label for="end-name">${t('first.name')}</label>
-    <input
-      id="end-name"
-      maxlength=${LONGEST}
-      autocomplete="off"
-      placeholder=${t('child')}
-      data-t="end-name"
-    />
-    <p class="quiet">${t('first.private')}</p>
+    ${askName('end-name')}
     <button class="main" data-t="end-begin">${t('first.begin')}</button>
   </form>
 `;

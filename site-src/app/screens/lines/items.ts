@@ -1,6 +1,7 @@
 // Lists of what the check says: letters with the reason, and each reason once for all letters that
 // share it.
 import { html, nothing } from 'lit-html';
+import { groupBy } from '../../group.ts';
 import { t } from '../../i18n.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
@@ -31,19 +32,13 @@ export function list(p: Practice, key: Kind, items: Item[], open: boolean) {
 /** The letters with what is said of them; cls is a class of each row. */
 export const rows = (p: Practice, cls: string, items: Item[]) => html`
   <ul>
-    ${byWords(items).map(([words, places]) => row(p, cls, words, places))}
+    ${[...groupBy(items, (x) => x.words)].map(([words, own]) => row(p, cls, words, own))}
   </ul>
 `;
 
-function byWords(items: Item[]): [string, Place[]][] {
-  const by = new Map<string, Place[]>();
-  for (const { at, words } of items) by.set(words, [...(by.get(words) ?? []), at]);
-  return [...by];
-}
-
-const row = (p: Practice, key: string, words: string, places: Place[]) => html`
+const row = (p: Practice, key: string, words: string, items: Item[]) => html`
   <li class=${key}>
-    <div class="word-links" dir="rtl">${places.map((at) => link(p, at))}</div>
+    <div class="word-links" dir="rtl">${items.map((x) => link(p, x.at))}</div>
     <p>${words}</p>
   </li>
 `;

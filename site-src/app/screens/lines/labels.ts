@@ -1,12 +1,14 @@
 // What the colours and shapes on the lines say, in words, for a reader who cannot see them. All of
 // it comes from the spans that are painted.
+import { groupBy } from '../../group.ts';
 import { join, t } from '../../i18n.ts';
 import type { Span } from '../../marking/spans.ts';
 import type { Sheet } from '../../painting/sheet.ts';
 import type { Practice } from '../../practice/practice.ts';
 import * as state from '../../state.ts';
+import { sorted } from '../../text/counts.ts';
 import { letterName, spoken } from '../../text/names.ts';
-import type { Place, Word } from '../../types.ts';
+import { type Place, samePlace, type Word } from '../../types.ts';
 import { familyName } from '../parts/family.ts';
 
 const CHECKED = ['found', 'missed', 'extra'] as const;
@@ -28,7 +30,7 @@ function how(p: Practice, spans: Span[], name: string): string {
 
 /** A letter with its signs, and how it is marked: "noon, sukun, missed". */
 export function letterLabel(p: Practice, spans: Span[], word: Word, at: Place): string {
-  const here = spans.filter((s) => s.v === at.v && s.w === at.w && s.l === at.l);
+  const here = spans.filter((s) => samePlace(s, at));
   const told = new Set(here.map((s) => how(p, spans, s.name)));
   return [spoken(word.letters[at.l]!), ...told].join(', ');
 }
@@ -42,10 +44,8 @@ function nameIn(word: Word, l: number): string {
 
 /** A word and how letters of it are marked: "…: found noon, missed ra". */
 function wordLabel(p: Practice, spans: Span[], word: Word, own: Span[]): string {
-  const by = new Map<string, Set<number>>();
-  for (const s of own) by.set(s.name, (by.get(s.name) ?? new Set()).add(s.l));
-  const told = [...by].map(([name, letters]) => {
-    const places = [...letters].sort((a, b) => a - b).map((l) => nameIn(word, l));
+  const told = [...groupBy(own, (s) => s.name)].map(([name, letters]) => {
+    const places = sorted(letters.map((s) => s.l)).map((l) => nameIn(word, l));
     const plain = name === 'found' || name === 'missed' || how(p, spans, name) === t('said.marked');
     return t(plain ? 'said.letters' : 'said.on', {
       how: how(p, spans, name),
@@ -61,11 +61,7 @@ function wordLabel(p: Practice, spans: Span[], word: Word, own: Span[]): string 
  * without marks is called by its text alone.
  */
 export function labelWords(p: Practice, sheet: Sheet, spans: Span[]) {
-  const byWord = new Map<string, Span[]>();
-  for (const s of spans) {
-    const key = `${s.v}.${s.w}`;
-    byWord.set(key, [...(byWord.get(key) ?? []), s]);
-  }
+  const byWord = groupBy(spans, (s) => `${s.v}.${s.w}`);
   for (const { v, w, el, word } of sheet.shown) {
     const own = byWord.get(`${v}.${w}`);
     if (own) el.setAttribute('aria-label', wordLabel(p, spans, word, own));

@@ -44,8 +44,7 @@ export function closeLetter(): boolean {
 }
 
 function explained(p: Practice, at: Place) {
-  const { catalogue, settings } = state.get();
-  const x = explain({ ...catalogue, settings }, p.verses, practice.stops(p), at, known(p));
+  const x = explain(state.book(), p.verses, practice.stops(p), at, known(p));
   const word = p.verses[at.v]!.words[at.w]!.text;
   return html`
     <div class="row">

@@ -4,12 +4,12 @@ import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
-import { type Checked, hidden } from '../../practice/steps.ts';
+import { type Checked, hidden, placesIn } from '../../practice/steps.ts';
 import { swatch } from '../parts/pencil.ts';
 
 export const onPaper = (p: Practice, all: Checked[]) => html`
   <section class="card on-paper" data-t="on-paper">
-    ${all.filter(placesOf).map((r) => question(p, r))}
+    ${all.filter(placesIn).map((r) => question(p, r))}
     <p>${t('paper.verses')}</p>
     <ul class="hides">
       ${[...hidden(p, all)].map(
@@ -20,11 +20,9 @@ export const onPaper = (p: Practice, all: Checked[]) => html`
   </section>
 `;
 
-const placesOf = (r: Checked) => r.missed.length + r.found.filter((f) => !f.e.unwritten).length;
-
 /** How many of a pencil's places were found. */
 function question(p: Practice, r: Checked) {
-  const of = placesOf(r);
+  const of = placesIn(r);
   const id = `paper-${r.pencil.id}`;
   const said = p.draft.paper?.[r.pencil.id];
   const typed = (e: Event) => say(p, r.pencil.id, (e.target as HTMLInputElement).value, of);

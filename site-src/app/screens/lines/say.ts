@@ -1,6 +1,7 @@
 // What a screen reader is told while the keyboard stays where it is: what Undo undid, which stop was
 // moved, and which step begins.
 import { join, t } from '../../i18n.ts';
+import { sameMark } from '../../marking/pencils.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import { letterAt, letterName } from '../../text/names.ts';
@@ -36,8 +37,7 @@ export function moveStop(v: number, w: number) {
   say(t(now.after(v, w) ? 'stop.reads-on' : 'stop.stops'));
 }
 
-const has = (list: Mark[], { v, w, l, pencil }: Mark) =>
-  list.find((m) => m.v === v && m.w === w && m.l === l && m.pencil === pencil);
+const has = (list: Mark[], m: Mark) => list.find((x) => sameMark(x, m));
 
 /** Marks that one has and the other has not, and counts that differ. */
 function marks(was: Practice, now: Practice): string[] {

@@ -12,12 +12,18 @@ import { type Item, rows } from './items.ts';
 
 export function stopsTold(p: Practice) {
   const now = practice.stops(p);
+  const tells = telling(p);
   const last = (v: number, w: number) => p.verses[v]!.words[w]!.letters.length - 1;
   const items = (stops: boolean): Item[] =>
     p.verses.flatMap((verse, v) =>
       verse.words.flatMap((_, w) =>
         now.after(v, w) === stops && (stops || now.movable(v, w))
-          ? [{ at: { v, w, l: last(v, w) }, words: said(p, v, w) }]
+          ? [
+              {
+                at: { v, w, l: last(v, w) },
+                words: said(p, v, w, (e) => tells(e) && now.holds(v, e)),
+              },
+            ]
           : [],
       ),
     );
@@ -32,18 +38,24 @@ const part = (p: Practice, title: 'told.stop-here' | 'told.read-on', items: Item
         ${rows(p, 'stops', items)}`
     : nothing;
 
-/** What the sign says, and what a stop changes by rules that were taught. */
-function said(p: Practice, v: number, w: number): string {
-  const { catalogue: c, settings } = state.get();
-  const now = practice.stops(p);
+/** Whether an event is a sign, or a change at a stop by a rule that was taught. */
+function telling(p: Practice) {
+  const { catalogue: c } = state.get();
   const family = stopFamily(c);
   const taught = known(p);
-  const tells = (e: Event) => {
+  return (e: Event) => {
     const rule = c.rules[e.rule]!;
     return rule.family === family || (taught.has(rule.id) && e.when === Stop && !e.before);
   };
-  const words = p.verses[v]!.events.filter((e) => e.w === w && now.holds(v, e) && tells(e)).flatMap(
-    (e) => [why({ ...c, settings }, p.verses, v, e), c.details[e.detail]?.text ?? ''],
-  );
+}
+
+/** What is said of the events at a word. */
+function said(p: Practice, v: number, w: number, tells: (e: Event) => boolean): string {
+  const book = state.book();
+  const here = p.verses[v]!.events.filter((e) => e.w === w && tells(e));
+  const words = here.flatMap((e) => [
+    why(book, p.verses, v, e),
+    book.details[e.detail]?.text ?? '',
+  ]);
   return [...new Set(words.filter(Boolean))].join(' ') || t('told.no-change');
 }

@@ -44,9 +44,11 @@ function enlarge(p: Practice, { v, w, once, why }: Open, key: string): Zoom {
     label: t('zoom.title'),
     hint: t(why ? 'zoom.why' : 'zoom.hint'),
     look: look(practice.inHand(p)?.family ?? ''),
-    said(l) {
+    said() {
       const now = practice.get() ?? p;
-      return letterLabel(now, colours(now), p.verses[v]!.words[w]!, { v, w, l });
+      const spans = colours(now);
+      const word = p.verses[v]!.words[w]!;
+      return word.letters.map((_, l) => letterLabel(now, spans, word, { v, w, l }));
     },
     marked: (l) => (find ? !!practice.marked(practice.get() ?? p, { v, w, l }) : undefined),
     choose: (l) => {

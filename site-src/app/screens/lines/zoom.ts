@@ -25,8 +25,8 @@ export interface ZoomProps {
   label: string;
   /** What to do, and why the word is open. */
   hint: string;
-  /** A letter with how it is marked, for a screen reader. */
-  said: (l: number) => string;
+  /** The letters with how they are marked now, for a screen reader. */
+  said: () => string[];
   /** Whether a letter is marked; undefined where a press does not mark. */
   marked: (l: number) => boolean | undefined;
   choose: (l: number) => void;
@@ -100,7 +100,7 @@ const inside = (
   </div>
   <p class="quiet" id="zoom-hint" data-t="zoom-hint">${p.hint}</p>
   <div class="zoom-letters" dir="rtl" data-t="zoom-letters" @keydown=${alongRow}>
-    ${faces.map((f, l) => target(p, word.letters[l]!, l, f))}
+    ${targets(p, word, faces)}
   </div>
   <button class="main" data-t="zoom-close" @click=${close}>${t('zoom.close')}</button>
 `;
@@ -135,12 +135,17 @@ function fit(box: HTMLElement) {
   box.style.setProperty('--fit', String(size));
 }
 
+function targets(p: ZoomProps, word: Word, faces: TemplateResult[]) {
+  const said = p.said();
+  return faces.map((slice, l) => target(p, word.letters[l]!, l, slice, said[l]!));
+}
+
 /** A letter to press. */
-const target = (p: ZoomProps, x: Letter, l: number, slice: TemplateResult) => html`
+const target = (p: ZoomProps, x: Letter, l: number, slice: TemplateResult, said: string) => html`
   <button
     class="zoom-letter"
     data-t="zoom-letter-${l}"
-    aria-label=${p.said(l)}
+    aria-label=${said}
     aria-pressed=${p.marked(l) ?? nothing}
     @click=${() => p.choose(l)}
   >

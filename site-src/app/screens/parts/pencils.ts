@@ -1,11 +1,10 @@
 // Where a family sets its own pencils, and is told when two are hard to tell apart.
 import { html, nothing } from 'lit-html';
-import { keep } from '../../actions/keep.ts';
+import { changeSettings } from '../../actions/settings.ts';
 import { apply, onPaper, type Pencils, type Trouble, troubles } from '../../colour/pencils.ts';
 import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
-import * as store from '../../store/store.ts';
 import { familyName } from './family.ts';
 import { pencil, swatch } from './pencil.ts';
 
@@ -85,8 +84,6 @@ function words(x: Trouble): string {
 }
 
 function set(pencils: Pencils) {
-  const { catalogue, settings } = state.get();
-  state.set({ settings: { ...settings, pencils } });
-  apply(catalogue, pencils);
-  void keep(() => store.changeSettings({ pencils }));
+  apply(state.get().catalogue, pencils);
+  void changeSettings({ pencils });
 }

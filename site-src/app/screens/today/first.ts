@@ -1,11 +1,12 @@
 // The first time: whom we read with, and where we begin. The name may stay empty, and never leaves
 // the device.
 import { html, nothing } from 'lit-html';
-import { add, type Beginning, lastJuz, LONGEST } from '../../actions/learner.ts';
+import { add, type Beginning, lastJuz } from '../../actions/learner.ts';
 import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import { chips } from '../parts/chips.ts';
+import { askName } from '../parts/name.ts';
 import { placeFields } from '../parts/place.ts';
 import { withTerm } from '../parts/term.ts';
 
@@ -17,17 +18,7 @@ export const first = (s: State) => html`
     <h1 tabindex="-1">${t('first.title')}</h1>
     <p>${t('first.what')}</p>
     <section class="card">
-      <label for="name">${t('first.name')}</label>
-      <input
-        id="name"
-        name="name"
-        maxlength=${LONGEST}
-        autocomplete="off"
-        placeholder=${t('child')}
-        data-t="name"
-      />
-      <p class="quiet">${t('first.private')}</p>
-      ${where(s)}
+      ${askName('name')} ${where(s)}
       <button class="main" data-t="begin">${t('first.begin')}</button>
       <p class="quiet">${t('first.change')}</p>
     </section>

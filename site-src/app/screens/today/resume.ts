@@ -3,7 +3,7 @@ import { html, nothing } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { keep } from '../../actions/keep.ts';
 import { t } from '../../i18n.ts';
-import { pencilIds } from '../../marking/pencils.ts';
+import { firstStep } from '../../marking/pencils.ts';
 import { linesHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
@@ -15,9 +15,7 @@ const nameOf = (d: Draft) => linesName(state.get().catalogue.surahs, d.lines.fro
 
 /** Lines that were opened, or marked and cleared, are nothing to go on with. */
 const begun = (d: Draft) =>
-  d.marks.length > 0 ||
-  d.stops.length > 0 ||
-  d.phase !== (pencilIds(d.lines).length ? 'find' : 'read');
+  d.marks.length > 0 || d.stops.length > 0 || d.phase !== firstStep(d.lines);
 
 let asked = 0;
 
