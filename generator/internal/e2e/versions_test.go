@@ -208,6 +208,31 @@ func TestNoRoom(t *testing.T) {
 	first.is(s, f, v, 1)
 }
 
+// TestFailureIsLast: others are on their way still when a file fails, and done after it. What they
+// say of how far it is must not come after the failure, which is tried again. It is said at every
+// tenth file, so ten files are tried.
+func TestFailureIsLast(t *testing.T) {
+	v := versions(t)
+	for _, file := range v[0][100:110] {
+		t.Run(file.Name, func(t *testing.T) {
+			s, f := harmed(t, "/", v[0])
+			f.set(file.Name, down)
+			f.watch(func(name string) {
+				if name != file.Name {
+					time.Sleep(20 * time.Millisecond)
+				}
+			})
+			p := newPage(t)
+			p.open(s.address)
+			p.wait("words about it", `document.querySelector('[data-t=offline]')?.innerText.includes("Not everything is kept yet")`)
+			eval[any](p, `new Promise(r => setTimeout(() => r(0), 300))`)
+			if said := p.text(hook("offline")); !strings.Contains(said, "Not everything is kept yet") {
+				t.Errorf("after the failure it says %q", said)
+			}
+		})
+	}
+}
+
 // TestInterrupted: the first visit is broken off; the next one goes on where it stopped, says how
 // far it is, and when it is safe to go.
 func TestInterrupted(t *testing.T) {

@@ -15,18 +15,19 @@ async function save(e: Entry): Promise<ArrayBuffer> {
   return b;
 }
 
-/** Does work for every file, four at a time; the first that cannot be had ends it. */
+/**
+ * Does work for every file, four at a time; the first that cannot be had ends it, once the others on
+ * their way are done: nothing is said of any of them after that.
+ */
 async function each(files: Entry[], work: (e: Entry) => Promise<unknown>) {
   const queue = [...files];
-  let failed = false;
+  const failures: unknown[] = [];
   const one = async () => {
-    for (let e = queue.shift(); e && !failed; e = queue.shift())
-      await work(e).catch((x: unknown) => {
-        failed = true;
-        throw x;
-      });
+    for (let e = queue.shift(); e && !failures.length; e = queue.shift())
+      await work(e).catch((x: unknown) => failures.push(x));
   };
   await Promise.all([one(), one(), one(), one()]);
+  if (failures.length) throw failures[0];
 }
 
 /** Keeps every file. What was kept before the first that cannot be had counts at the next try. */
