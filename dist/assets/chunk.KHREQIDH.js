@@ -1,1 +1,0 @@
-async function s(e,o){let t=e.closest("li"),c=t?.nextElementSibling??t?.previousElementSibling,l=e===document.activeElement,n=await o(),r=c?.querySelector("button")??document.querySelector(".screen h1");return n&&l&&r?.focus({preventScroll:!0}),n}export{s as a};
