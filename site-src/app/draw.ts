@@ -34,6 +34,7 @@ export function draw() {
   const put = () => {
     render(frame(s, turns, now.view(state.get())), app);
     now.drawn?.(state.get());
+    app.querySelector<HTMLDialogElement>('dialog.asks:not([open])')?.showModal();
   };
   if (other) put();
   else keepFocus(put);

@@ -12,7 +12,7 @@ import { parseHash } from './share/link.ts';
 import * as state from './state.ts';
 import * as store from './store/store.ts';
 import { onOtherTab } from './store/tabs.ts';
-import { reasonOf } from './store/unavailable.ts';
+import { type Reason, reasonOf } from './store/unavailable.ts';
 import { loadCatalogue, TextError } from './text/data.ts';
 import { early } from './theme.ts';
 
@@ -24,11 +24,11 @@ async function start() {
   const reading = store.all().catch(reasonOf);
   const c = await loadCatalogue(catalogue!, sha!);
   const answer = await reading;
-  const kept = typeof answer === 'string' ? { closed: answer } : answer;
-  const settings = { ...state.defaults, ...('settings' in kept ? kept.settings : {}) };
+  const { settings: device = {}, ...kept }: Partial<store.Kept & { closed: Reason }> =
+    typeof answer === 'string' ? { closed: answer } : answer;
   begun();
   state.onChange(draw);
-  state.set({ catalogue: c, route: parseHash(c, location.hash), ...kept, settings });
+  state.set({ catalogue: c, route: parseHash(c, location.hash), ...kept, device });
   addEventListener('hashchange', () => state.set({ route: parseHash(c, location.hash) }));
   onOtherTab((tables) => void follow(tables).catch(() => undefined));
   watchConnection();

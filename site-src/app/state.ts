@@ -1,5 +1,6 @@
 // The one state. Screens are functions of it; whatever changes it calls set, and the page is drawn
 // again once.
+import type { Reading } from './actions/backup.ts';
 import type { Kept } from './store/store.ts';
 import type { Reason } from './store/unavailable.ts';
 import type { Kept as Offline } from './offline/offline.ts';
@@ -33,7 +34,10 @@ export interface Notice {
 export interface State extends Omit<Kept, 'settings'> {
   catalogue: Catalogue;
   route: Route;
+  /** Those in effect: of the learner who is reading, else of the device, else the usual ones. */
   settings: Settings;
+  /** Those of the device. */
+  device: Partial<Settings>;
   /** The screens that have been fetched, or could not be. */
   screens: Partial<Record<Name, Screen | 'failed'>>;
   /** The first time: where to begin, and the place that was chosen by hand. */
@@ -61,6 +65,10 @@ export interface State extends Omit<Kept, 'settings'> {
   /** What is to be printed, while the print screen is shown. */
   printing: Printing | undefined;
   notice: Notice | undefined;
+  /** A backup that is about to be read. */
+  reading: Reading | undefined;
+  /** What asks before anything else can be done: draws a dialog, or nothing. */
+  dialog: ((s: State) => unknown) | undefined;
   /** Whether the device kept what was written last. */
   kept: boolean;
   offline: Offline;
@@ -75,8 +83,10 @@ export const defaults: Settings = {
   size: 1,
   spacing: 1,
   theme: 'auto',
-  madd: 4,
+  muttasil: 4,
+  munfasil: 4,
   arid: 4,
+  lin: 4,
 };
 
 let state = {
@@ -84,6 +94,7 @@ let state = {
   sessions: [],
   taught: [],
   settings: defaults,
+  device: {},
   screens: {},
   beginning: { way: 'forwards' },
   card: undefined,
@@ -99,6 +110,8 @@ let state = {
   printing: undefined,
   route: { name: 'today' },
   notice: undefined,
+  reading: undefined,
+  dialog: undefined,
   kept: true,
   damaged: 0,
   reported: 0,
@@ -118,12 +131,22 @@ export const onChange = (f: () => void) => {
 
 export function set(patch: Partial<State>) {
   state = { ...state, ...patch };
+  if ('device' in patch || 'learners' in patch) state.settings = inEffect();
   if (waiting) return;
   waiting = true;
   queueMicrotask(() => {
     waiting = false;
     draw();
   });
+}
+
+/** The settings in effect, the same as before where none has changed. */
+function inEffect(): Settings {
+  const { device, learners, settings: was } = state;
+  const reading = { learners, settings: { ...defaults, ...device } } as State;
+  const now: Settings = { ...reading.settings, ...learner(reading)?.own };
+  const keys = Object.keys({ ...was, ...now }) as (keyof Settings)[];
+  return keys.every((k) => now[k] === was[k]) ? was : now;
 }
 
 /** What is said of the rules, with the lengths that the family holds. */
@@ -138,9 +161,15 @@ export const records = (): unknown[] => [
   state.closed,
 ];
 
+/** The learners who are not archived. */
+export const readers = (s: Readonly<State> = state): Learner[] =>
+  s.learners.filter((l) => !l.archived);
+
 /** The learner who is reading, if there is one yet. */
-export const learner = (s: Readonly<State> = state): Learner | undefined =>
-  s.learners.find((l) => l.id === s.settings.learner) ?? s.learners[0];
+export function learner(s: Readonly<State> = state): Learner | undefined {
+  const all = readers(s);
+  return all.find((l) => l.id === s.settings.learner) ?? all[0];
+}
 
 /** The last answer of sessionsOf: it is asked for at each drawing. */
 let own: { id: string; of: Entry[]; list: Entry[] } = { id: '', of: [], list: [] };

@@ -2,7 +2,7 @@
 import type { Below } from './i18n.ts';
 import type { Lines } from './types/text.ts';
 
-export type * from './types/catalogue.ts';
+export * from './types/catalogue.ts';
 export type * from './types/record.ts';
 export * from './types/text.ts';
 

@@ -53,3 +53,12 @@ test('a pencil of several rules', () =>
     ),
     { found: 2, missed: [], counts: ['none', 'right'] },
   ));
+
+test('rules whose lengths a family holds apart are told apart by the ear', () => {
+  const [rule, like, ...others] = all;
+  const rules = [{ ...rule, setting: 'arid' }, { ...like, setting: 'lin' }, ...others];
+  const marked = (lengths) =>
+    run([verse(1, [ev(0, 1, { rule: 1 })])], [mark(0, 0, 1)], [], rules, lengths);
+  part(marked(set), { alike: [1], extra: 0 });
+  part(marked({ ...set, lin: 2 }), { alike: [], extra: 1 });
+});

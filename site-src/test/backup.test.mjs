@@ -33,7 +33,7 @@ for (const [name, text, code] of [
   ['null', 'null', 'foreign'],
   ['a list', '[]', 'foreign'],
   ['another program', '{"format":"other","v":1}', 'foreign'],
-  ['a later version', file({ v: 6 }), 'newer'],
+  ['a later version', file({ v: 7 }), 'newer'],
   ['a version that never was', file({ v: 0 }), 'damaged'],
   ['no version', file({ v: undefined }), 'damaged'],
   ['no sessions', file({ sessions: undefined }), 'damaged'],

@@ -23,7 +23,7 @@ const like = { id: 'like', counts: [2], onCause: 'There too.' };
 const silent = { id: 'silent', counts: [], role: 'silent' };
 const other = { id: 'other', counts: [4, 6], alike: ['silent'] };
 export const all = [rule, like, silent, other];
-export const set = { madd: 4, arid: 4 };
+export const set = { muttasil: 4, munfasil: 4, arid: 4, lin: 4 };
 export const run = (verses, marks, moved = [], r = all, s = set, own = [0]) => {
   const book = { rules: [r].flat(), details, settings: s };
   const x = check(verses, own, marks, new Stops(verses, moved), book);

@@ -27,6 +27,12 @@ export const session = {
   outcome: 'alone',
 };
 export const taught = { learner: 'a1', rule: 'ghunnah', since: '2026-03-01', known: '' };
-export const records = { learners: [learner], sessions: [session], taught: [taught], damaged: [] };
-export const none = { learners: [], sessions: [], taught: [], damaged: [] };
+export const records = {
+  learners: [learner],
+  sessions: [session],
+  taught: [taught],
+  gone: [],
+  damaged: [],
+};
+export const none = { learners: [], sessions: [], taught: [], gone: [], damaged: [] };
 export const file = (patch) => JSON.stringify({ ...JSON.parse(write(records, t)), ...patch });

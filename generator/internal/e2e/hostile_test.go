@@ -84,7 +84,7 @@ func TestHostileBackups(t *testing.T) {
 	}
 	good := t.TempDir() + "/good.json"
 	putFile(t, good, session(`{"s":108,"a":1}`, `{"s":108,"a":3}`, "2026-02-28", ""))
-	p.give("restore", good)
+	p.restore(good)
 	p.wait("a whole one to be taken", visible(hook("notice-restored")))
 	p.calm()
 }

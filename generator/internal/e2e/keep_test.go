@@ -109,8 +109,11 @@ func TestBackup(t *testing.T) {
 			t.Errorf("%s brought %d sessions", bad.name, c)
 		}
 	}
-	for range 2 { // the second time brings nothing twice
+	for i := range 2 { // the second time brings nothing twice
 		give("backup.json", data)
+		if i == 0 {
+			other.takeIn()
+		}
 		other.wait("the backup to be read", visible(hook("notice-restored")))
 	}
 	// The session belongs to the learner of the backup, who can be taken in hand.
@@ -151,4 +154,18 @@ func TestPaper(t *testing.T) {
 	if strings.TrimSpace(p.text("main")) == "" {
 		t.Error("the page is empty after printing")
 	}
+}
+
+// takeIn reads the backup whose effect is shown.
+func (p *page) takeIn() {
+	p.t.Helper()
+	p.wait("what the file brings", visible(hook("reading")))
+	p.click("reading-take")
+}
+
+// restore reads a backup that brings something.
+func (p *page) restore(file string) {
+	p.t.Helper()
+	p.give("restore", file)
+	p.takeIn()
 }

@@ -35,7 +35,7 @@ func TestRecordSeveral(t *testing.T) {
 		severalSession(6, "ghunnah", `"found":4,"missed":0,"looked":2`),
 		severalSession(7, "", `"found":0,"missed":0,"pencils":["stops"]`),
 	}, ",")))
-	p.give("restore", file)
+	p.restore(file)
 	p.wait("all sessions", fmt.Sprintf(`document.querySelectorAll(%q).length === 7`, hook("session")))
 	type row struct{ What, How, Link string }
 	got := eval[[]row](p, fmt.Sprintf(`[...document.querySelectorAll(%q)].map(l => { const [what, how] = l.querySelectorAll("p");

@@ -105,7 +105,7 @@ func TestRescue(t *testing.T) {
 	other := newPage(t)
 	other.begin(s.address, "")
 	other.click("nav-record")
-	other.give("restore", names[0])
+	other.restore(names[0])
 	for _, want := range []struct{ what, says string }{{"the file", "2 sessions added. 2 damaged records in the file were set aside"}, {"the same file", "nothing that is not here already. 2 damaged"}} {
 		other.wait(want.what+" to be read", fmt.Sprintf(`document.querySelector('%s')?.innerText.includes(%q)`, hook("notice-restored"), want.says))
 		other.entries(want.what, 2)

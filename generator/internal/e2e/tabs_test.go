@@ -110,7 +110,7 @@ func TestRecordInTwoTabs(t *testing.T) {
 	q.wait("the count in the other", `document.querySelector('[data-t=madd-5]').getAttribute("aria-pressed") === "true"`)
 	q.click("theme-dark")
 	p.wait("the theme in the first", `document.documentElement.dataset.theme === "dark"`)
-	got := inDatabase[string](p, `const [l] = await all("learners"), [d] = await all("settings"); return [l.name, l.place.s, d.madd, d.theme].join()`)
+	got := inDatabase[string](p, `const [l] = await all("learners"), [d] = await all("settings"); return [l.name, l.place.s, d.muttasil, d.theme].join()`)
 	if got != "Two,80,5,dark" {
 		t.Errorf("kept: %s", got)
 	}

@@ -114,7 +114,7 @@ func TestKeptByEarlierVersions(t *testing.T) {
 	t.Run("backup", func(t *testing.T) {
 		p := newPage(t)
 		p.open(s.address + "index.html#/record")
-		p.give("restore", filepath.Join(abs, "backup-1.json"))
+		p.restore(filepath.Join(abs, "backup-1.json"))
 		p.wait("the backup to be read", visible(hook("notice-restored")))
 		p.oldLetters(p.readKept())
 		p.entries("of the backup", 2)

@@ -46,7 +46,7 @@ func checkAlike(all []placed, byID map[string]placed) (ds []diag.Diagnostic) {
 				say("name each in the other, or say the reason in oneWay", "rule %s is alike to %s, which is not alike to it", p.ID, id)
 			case one && (back || oneBack):
 				say("write both into alike", "rules %s and %s are alike in both directions", p.ID, id)
-			case len(p.Counts) > 0 && (p.Setting != other.Setting || !slices.ContainsFunc(p.Counts, func(n int) bool { return slices.Contains(other.Counts, n) })):
+			case len(p.Counts) > 0 && ((p.Setting == "") != (other.Setting == "") || !slices.ContainsFunc(p.Counts, func(n int) bool { return slices.Contains(other.Counts, n) })):
 				say("the ear tells them apart; remove it", "rule %s is alike to %s, which is held for other lengths", p.ID, id)
 			case one && !strings.HasSuffix(reason, "."):
 				say("write why, and end it with a full stop", "rule %s is alike to %s in one direction without a reason", p.ID, id)

@@ -61,9 +61,10 @@ type Rule struct {
 // LongestStuck is the length in letters up to which a child listens to Stuck.
 const LongestStuck = 110
 
-// Settings are the lengths in which teachers differ and a family chooses: madd for a long vowel
-// with hamza, arid for one at a stop.
-var Settings = []string{"madd", "arid"}
+// Settings are the lengths in which teachers differ and a family chooses: muttasil and munfasil for a
+// long vowel with a hamza in its word or in the next, arid and lin for a long vowel or a soft waw or
+// ya before a stop.
+var Settings = []string{"muttasil", "munfasil", "arid", "lin"}
 
 // Roles say what a letter does under a rule, for a child who has not been taught the rule: it is
 // written and not read, its sound is drawn out, or the ending changes at a stop.

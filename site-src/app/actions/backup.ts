@@ -1,40 +1,90 @@
-// Saves the record to a file and reads such a file back.
+// Saves the record to a file, hands it over, and reads such a file back after a look.
+import '../later.ts';
 import { t } from '../i18n.ts';
-import { additions, BackupError, LARGEST, parse, write } from '../record/backup.ts';
+import { BackupError, LARGEST, parse, write } from '../record/backup.ts';
+import { change, merge } from '../record/merge.ts';
+import { changes, ofLearners, preview, revived, type Row } from '../record/preview.ts';
 import { today } from '../record/week.ts';
 import * as state from '../state.ts';
-import { tellDamaged } from '../store/store.ts';
 import * as store from '../store/snapshot.ts';
+import { tellDamaged } from '../store/store.ts';
 import { follow, keep } from './keep.ts';
+import { changeSettings } from './settings.ts';
+
+/** A file that was read, what it would do, and what was chosen of it. */
+export interface Reading {
+  file: store.Whole;
+  mine: store.Whole;
+  rows: Row[];
+  /** The learners whose records are taken. */
+  ids: Set<string>;
+  /** Whether sessions that were removed here come back. */
+  back: boolean;
+}
 
 /** How long (ms) a file can be fetched after it has been handed over. */
 const HELD = 60_000;
 
-/** Hands the record over as a file. */
+/** Hands the record over as a file to be saved. */
 export async function save() {
   try {
     const k = await store.whole();
-    hand(write(k, new Date().toISOString()), `sutur-${today()}.json`);
+    download(write(k, new Date().toISOString()));
     state.set({ notice: { text: t('backup.saved') } });
-    if (k.damaged.length !== state.get().damaged) await follow(['learners', 'sessions', 'taught']);
+    await noteBackup(k);
   } catch {
     state.set({ notice: { text: t('backup.not-saved'), hold: true } });
   }
 }
 
-function hand(text: string, name: string) {
+/** Hands the record of one learner over by the system's share sheet; without one, as a file. */
+export async function give(learner: string) {
+  try {
+    const k = ofLearners(await store.whole(), new Set([learner]));
+    const text = write({ ...k, damaged: [] }, new Date().toISOString());
+    const file = shareable(text);
+    if (file) await navigator.share({ files: [file] });
+    else {
+      download(text);
+      state.set({ notice: { text: t('backup.give-file'), hold: true } });
+    }
+  } catch (e) {
+    if ((e as DOMException | undefined)?.name === 'AbortError') return; // thought better of it
+    state.set({ notice: { text: t('backup.not-saved'), hold: true } });
+  }
+}
+
+const nameOf = (ending: string) => `sutur-${today()}.${ending}`;
+
+/** The file in a form that the share sheet takes: some take no JSON, but text. */
+function shareable(text: string): File | undefined {
+  const forms = [
+    new File([text], nameOf('json'), { type: 'application/json' }),
+    new File([text], nameOf('txt'), { type: 'text/plain' }),
+  ];
+  return forms.find((file) => navigator.canShare?.({ files: [file] }));
+}
+
+function download(text: string) {
   const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
   const link = document.createElement('a');
   link.href = url;
-  link.download = name;
+  link.download = nameOf('json');
   link.click();
   setTimeout(() => URL.revokeObjectURL(url), HELD);
 }
 
-/** Adds what a backup file has and the record has not. */
+async function noteBackup(k: store.Whole) {
+  void changeSettings({ backed: new Date().toISOString() });
+  if (k.damaged.length !== state.get().damaged) await follow(['learners', 'sessions', 'taught']);
+}
+
+/** Reads a backup file and shows what it would do. */
 export async function restore(f: File) {
   try {
-    await read(f);
+    if (f.size > LARGEST) throw new BackupError('big');
+    const file = parse(await f.text());
+    await show(file);
   } catch (e) {
     if (!(e instanceof BackupError)) return state.set({ kept: false });
     const text = t(`backup.${e.code}`, { file: f.name, where: e.where });
@@ -42,28 +92,47 @@ export async function restore(f: File) {
   }
 }
 
-async function read(f: File) {
-  if (f.size > LARGEST) throw new BackupError('big');
-  const file = parse(await f.text());
-  const add = additions(await store.whole(), file);
-  const n = add.sessions.length;
-  const more = n + add.learners.length + add.taught.length;
-  if ((more || add.damaged.length) && !(await keep(() => store.merge(add)))) return;
-  if (add.damaged.length) report(add.damaged.length);
-  const odd = file.damaged.length;
-  const text = t(more ? 'backup.restored' : 'backup.nothing', { n });
-  state.set({
-    notice: {
-      text: odd ? `${text} ${t('backup.odd', { n: odd })}` : text,
-      hold: odd > 0,
-      name: 'restored',
-    },
-  });
+async function show(file: store.Whole) {
+  const mine = await store.whole();
+  const rows = preview(mine, file);
+  const open = rows.filter((row) => changes(row) || row.removedHere > 0);
+  const { damaged } = change(mine, merge(mine, file));
+  if (!open.length && !damaged.length) return told(t('backup.nothing'), file);
+  const ids = new Set(rows.map((row) => row.learner.id));
+  state.set({ reading: { file, mine, rows, ids, back: false } });
+}
+
+/** Changes what is chosen of the file. */
+export function choose(patch: Partial<Pick<Reading, 'ids' | 'back'>>) {
+  const { reading } = state.get();
+  if (reading) state.set({ reading: { ...reading, ...patch } });
+}
+
+/** Takes what was chosen of the file into the record. */
+export async function accept() {
+  const { reading } = state.get();
+  if (!reading) return;
+  state.set({ reading: undefined });
+  const { file, mine, ids, back } = reading;
+  const wanted = ofLearners(file, ids);
+  const other = back ? revived(mine, wanted, new Date().toISOString()) : wanted;
+  const before = state.get().sessions.length;
+  if (!(await keep(() => store.take(other)))) return;
+  await follow(['learners', 'sessions', 'taught']);
+  if (file.damaged.length) report();
+  told(t('backup.restored', { n: Math.max(0, state.get().sessions.length - before) }), file);
+}
+
+/** Says how reading went, and what was damaged in the file. */
+function told(text: string, { damaged }: store.Whole) {
+  const n = damaged.length;
+  const all = n ? `${text} ${t('backup.odd', { n })}` : text;
+  state.set({ notice: { text: all, hold: n > 0, name: 'restored' } });
 }
 
 /** What a file brought is told of when it is read. */
-function report(n: number) {
-  const all = state.get().reported + n;
-  state.set({ reported: all });
-  tellDamaged(all).catch(() => undefined);
+function report() {
+  const { damaged } = state.get();
+  state.set({ reported: damaged });
+  tellDamaged(damaged).catch(() => undefined);
 }

@@ -53,6 +53,7 @@ async function save(d: Draft, all: Outcomes[], outcome: Outcome): Promise<boolea
     ...countsOf(d, all),
     helped,
     outcome,
+    ...minutes(d),
   };
   const held = child();
   const plan = held?.learner.id === d.learner ? held : undefined;
@@ -78,6 +79,15 @@ async function save(d: Draft, all: Outcomes[], outcome: Outcome): Promise<boolea
     notice: there ? { text: t('end.saved'), action: undo } : { text: t('end.gone'), hold: true },
   });
   return true;
+}
+
+/** Longest session (minutes) that is taken for one sitting. */
+const SITTING = 60;
+
+/** How long a session took, if it was one sitting. */
+function minutes({ started }: Draft): Pick<Session, 'minutes'> {
+  const n = Math.round((Date.now() - Date.parse(started)) / 60_000);
+  return n >= 0 && n <= SITTING ? { minutes: Math.max(1, n) } : {};
 }
 
 /** Back to the question how it went. */

@@ -5,13 +5,15 @@ import * as store from '../store/store.ts';
 
 const RECORDS = ['learners', 'sessions', 'taught'] as const;
 
-/** Runs a write and reads anew what it changed; says so plainly when the device did not keep it. */
-export async function keep(write: () => Promise<StoreName[]>): Promise<boolean> {
+/**
+ * Runs a write and reads anew what it changed, unless the state has it already and may have changed
+ * once more meanwhile; says so plainly when the device did not keep it.
+ */
+export async function keep(write: () => Promise<StoreName[]>, anew = true): Promise<boolean> {
   try {
     const tables = await write();
     const changed = RECORDS.filter((t) => tables.includes(t));
-    // Settings are in the state already, and may have changed once more meanwhile.
-    if (changed.length) take(await store.all([...changed]));
+    if (anew && changed.length) take(await store.all([...changed]));
     state.set({ kept: true });
     return true;
   } catch {
@@ -40,5 +42,5 @@ export async function recheck(): Promise<boolean> {
 }
 
 /** Shows what was read. */
-export const take = ({ settings, ...k }: Partial<store.Kept>) =>
-  state.set({ ...k, ...(settings && { settings: { ...state.defaults, ...settings } }) });
+export const take = ({ settings: device, ...k }: Partial<store.Kept>) =>
+  state.set({ ...k, ...(device && { device }) });

@@ -1,6 +1,7 @@
 // Compares the child's marks with the places of the rules. Pure; runs on every stop and every mark.
 import {
   type Event,
+  type Lengths,
   type Mark,
   type Place,
   type Rule,
@@ -84,7 +85,7 @@ export function check(
   }
   for (const mark of marks) {
     if (all.some((h) => on(mark, h.v, h.e))) continue;
-    const e = likeness(verses, rules, mark, stops, book.rules);
+    const e = likeness(verses, rules, mark, stops, book);
     if (e) out.alike.push({ mark, ...e });
     const near = out.missed.filter((m) => on(mark, m.v, m.e, 1));
     for (const m of near) m.near = true;
@@ -116,10 +117,10 @@ function likeness(
   own: number[],
   mark: Mark,
   stops: Stops,
-  rules: Rule[],
+  { rules, settings }: Book,
 ): Hit | undefined {
-  const alike = new Set(own.flatMap((r) => rules[r]!.alike ?? []));
-  const fits = (r: number) => own.includes(r) || alike.has(rules[r]!.id);
+  const alike = (a: Rule, b: Rule) => a.alike?.includes(b.id) && sameLength(a, b, settings);
+  const fits = (r: number) => own.includes(r) || own.some((o) => alike(rules[o]!, rules[r]!));
   for (const [v, verse] of verses.entries())
     for (const e of verse.events) {
       const rule = rules[e.rule]!;
@@ -130,6 +131,10 @@ function likeness(
     }
   return undefined;
 }
+
+/** Whether no choice of lengths tells two rules apart. */
+const sameLength = (a: Rule, b: Rule, s: Lengths) =>
+  !a.setting || !b.setting || s[a.setting] === s[b.setting];
 
 /** A mark on no place, with what would be one for another choice of stops. */
 function elsewhere(verses: Verse[], rules: number[], mark: Mark): Extra {

@@ -1,7 +1,7 @@
 // Saves the record as a backup without the rest of the app: it opens the database as it finds it,
 // and changes nothing.
 
-const TABLES = ['learners', 'sessions', 'taught', 'damaged'];
+const TABLES = ['learners', 'sessions', 'taught', 'gone', 'damaged'];
 
 /** The database with the version that it has; nothing if there is none. */
 const open = () =>

@@ -1,6 +1,7 @@
-// The backup file: JSON, {"format":"sutur-backup","v":5,"saved":ISO
-// time,"learners":[],"sessions":[],"taught":[]}, and "damaged" with what could not be read on the
-// device, as it was found; it is never read back. Reading a file checks every field before anything
+// The backup file: JSON, {"format":"sutur-backup","v":6,"saved":ISO
+// time,"learners":[],"sessions":[],"taught":[],"gone":[]}, and "damaged" with what could not be read
+// on the device, as it was found; it is never read back. gone (from version 6 on) says which sessions
+// were removed and when. Reading a file checks every field before anything
 // is written, so that a damaged or foreign file changes nothing. Only in a file with
 // "unchecked":true, of offline/rescue.ts, are damaged records set aside and the others read.
 // Version 1 counted letters in another way; its marks are moved when it is read.
@@ -9,7 +10,8 @@ import { repairLearner, replaceLost } from '../store/repair.ts';
 import type { Damaged } from '../store/schema.ts';
 import { isValid, validFields } from '../store/validate.ts';
 import type { Whole } from '../store/snapshot.ts';
-import type { Learner, Session, Taught } from '../types.ts';
+import type { Gone, Learner, Session, Taught } from '../types.ts';
+import { plain } from './plain.ts';
 
 type Records = Omit<Whole, 'damaged'>;
 
@@ -27,7 +29,7 @@ export class BackupError extends Error {
 export const LARGEST = 32 << 20;
 
 /** As that of the database, so that the record can be saved from there as it is. */
-const VERSION = 5;
+const VERSION = 6;
 
 /** The file, with a line for each record. */
 export function write(k: Whole, saved: string): string {
@@ -47,6 +49,7 @@ export function write(k: Whole, saved: string): string {
     learners: known('learners'),
     sessions: known('sessions'),
     taught: known('taught'),
+    gone: known('gone').map((x) => ({ ...x, session: undefined })),
   };
   const list = (x: unknown) =>
     Array.isArray(x) ? `[${x.map((y) => `\n${JSON.stringify(y)}`).join(',')}]` : JSON.stringify(x);
@@ -55,32 +58,23 @@ export function write(k: Whole, saved: string): string {
     .join(',\n')}}\n`;
 }
 
-/** A value as JSON has it; what it cannot have, in words. */
-function plain(x: unknown): unknown {
-  try {
-    return JSON.parse(
-      JSON.stringify(x, (_, v: unknown) => (typeof v === 'bigint' ? String(v) : v)),
-    );
-  } catch {
-    return String(x);
-  }
-}
-
-const FIELDS = ['format', 'v', 'saved', 'unchecked', 'learners', 'sessions', 'taught', 'damaged'];
+const TABLES = ['learners', 'sessions', 'taught', 'gone'] as const;
+const FIELDS = ['format', 'v', 'saved', 'unchecked', 'damaged', ...TABLES];
 
 /** Reads a backup file, or throws a BackupError that says what was wrong. */
 export function parse(file: string): Whole {
   const x = opened(file);
   const damaged: Damaged[] = [];
-  const out = {
+  const out: Whole = {
     learners: records<Learner>(x, 'learners', damaged),
     sessions: records<Session>(x, 'sessions', damaged),
     taught: records<Taught>(x, 'taught', damaged),
+    gone: x.gone === undefined ? [] : records<Gone>(x, 'gone', damaged),
     damaged,
   };
   if (x.unchecked === true) out.learners.push(...found(damaged, out));
   const known = new Set(out.learners.map((l) => l.id));
-  for (const name of ['sessions', 'taught'] as const)
+  for (const name of ['sessions', 'taught', 'gone'] as const)
     refuse(
       name,
       out[name].findIndex((r) => !known.has(r.learner)),
@@ -100,7 +94,7 @@ function opened(file: string): Record<string, unknown> {
   }
   if (typeof x !== 'object' || x === null || x.format !== 'sutur-backup')
     throw new BackupError('foreign');
-  if (![1, 2, 3, 4, VERSION].includes(x.v as number))
+  if (![1, 2, 3, 4, 5, VERSION].includes(x.v as number))
     throw new BackupError(Number(x.v) > VERSION ? 'newer' : 'damaged', 'v');
   const odd = Object.keys(x).find((k) => !FIELDS.includes(k));
   if (odd !== undefined) throw new BackupError('damaged', odd.slice(0, 40));
@@ -137,50 +131,6 @@ function found(damaged: Damaged[], k: Records): Learner[] {
   const repaired = damaged.flatMap(
     (d) => (d.table === 'learners' && repairLearner(d.record)) || [],
   );
-  const lost = replaceLost([...k.learners, ...repaired], [...k.sessions, ...k.taught]);
+  const lost = replaceLost([...k.learners, ...repaired], [...k.sessions, ...k.taught, ...k.gone]);
   return [...repaired, ...lost].map((l) => ({ ...l, updated: new Date(0).toISOString() }));
-}
-
-/**
- * What has to be written so that the device has all of both: sessions are never changed once kept,
- * so an id is enough; of two versions of a learner the later one stays; of two dates of a rule the
- * earlier one. What is damaged is set aside once.
- */
-export function additions(mine: Whole, file: Whole): Whole {
-  const learners = new Map(mine.learners.map((l) => [l.id, l]));
-  const sessions = new Set(mine.sessions.map((s) => s.id));
-  const key = (x: Taught) => `${x.learner} ${x.rule}`;
-  const rules = new Map(mine.taught.map((x) => [key(x), x]));
-  const earlier = (a: string, b: string) => (!a ? b : !b ? a : a < b ? a : b);
-  const text = (d: Damaged) => JSON.stringify([d.table, plain(d.record)]);
-  const aside = new Set(mine.damaged.map(text));
-  const out: Whole = {
-    learners: [],
-    sessions: [],
-    taught: [],
-    damaged: file.damaged.filter((d) => !aside.has(text(d))),
-  };
-  for (const l of file.learners) {
-    const own = learners.get(l.id);
-    if (!own || own.updated < l.updated) {
-      out.learners.push(l);
-      learners.set(l.id, l);
-    }
-  }
-  for (const s of file.sessions)
-    if (!sessions.has(s.id)) {
-      out.sessions.push(s);
-      sessions.add(s.id);
-    }
-  for (const x of file.taught) {
-    const own = rules.get(key(x));
-    const both = own
-      ? { ...own, since: earlier(own.since, x.since), known: earlier(own.known, x.known) }
-      : x;
-    if (!own || both.since !== own.since || both.known !== own.known) {
-      out.taught.push(both);
-      rules.set(key(x), both);
-    }
-  }
-  return out;
 }

@@ -17,6 +17,7 @@ export const frame = (s: State, key: unknown, of: TemplateResult) => html`
   <div class="screen" id="screen">${keyed(key, of)}</div>
   ${wide.matches ? nothing : nav(s)}
   <div class="said" role="status">${notice(said(s))}</div>
+  ${s.dialog?.(s) ?? nothing}
 `;
 
 /** Where the tabs stand above the screen, as style/tabs.css has it, and come before it by Tab. */

@@ -18,7 +18,11 @@ export function hasFields(x: unknown, fields: Fields, exact: boolean): boolean {
   return true;
 }
 
-export const shortText: Check = (x) => typeof x === 'string' && x.length <= 200;
+export const textOf =
+  (most: number): Check =>
+  (x) =>
+    typeof x === 'string' && x.length <= most;
+export const shortText = textOf(200);
 export const id: Check = (x) => typeof x === 'string' && /^[\w-]{1,64}$/.test(x);
 export const color: Check = (x) => typeof x === 'string' && /^#[\da-f]{6}$/i.test(x);
 export const flag: Check = (x) => typeof x === 'boolean';

@@ -1,5 +1,5 @@
 // Learners, and what belongs to them.
-import type { Learner } from '../types.ts';
+import type { Learner, Own } from '../types.ts';
 import type { Writing } from './schema.ts';
 import { type Patch, patched } from './patch.ts';
 import { modify, write } from './transaction.ts';
@@ -22,7 +22,20 @@ export const addLearner = (learner: Learner) =>
 export const changeLearner = (id: string, patch: Patch<Learner>) =>
   write(['learners'], (tx) => patchLearner(tx, id, patch));
 
-/** The same within a write. */
+/** Changes settings of a learner's own. */
+export const changeOwn = (id: string, patch: Partial<Own>) =>
+  write(['learners'], (tx) =>
+    modify(
+      tx,
+      'learners',
+      id,
+      (stored) =>
+        stored &&
+        patched(stored, { own: { ...stored.own, ...patch }, updated: new Date().toISOString() }),
+    ),
+  );
+
+/** changeLearner within a write. */
 export const patchLearner = (tx: Writing<'learners'>, id: string, patch: Patch<Learner>) =>
   modify(
     tx,
@@ -37,11 +50,13 @@ export const hasLearner = async (tx: Writing<'learners'>, id: string) =>
 
 /** Removes a learner with everything that belongs to it. */
 export const removeLearner = (id: string) =>
-  write(['learners', 'sessions', 'months', 'taught', 'drafts'], async (tx) => {
+  write(['learners', 'sessions', 'months', 'taught', 'drafts', 'gone'], async (tx) => {
     await tx.objectStore('learners').delete(id);
     const sessions = tx.objectStore('sessions');
     const own = await sessions.index('learner').getAllKeys(id);
     await Promise.all(own.map((key) => sessions.delete(key)));
     for (const store of ['months', 'taught', 'drafts'] as const)
       await tx.objectStore(store).delete(keysOf(id));
+    const gone = tx.objectStore('gone');
+    for (const x of await gone.getAll()) if (x.learner === id) await gone.delete(x.id);
   });

@@ -60,7 +60,7 @@ async function readStores(
   ]);
   const found: Found = { damaged, reported: Number(reported) || 0 };
   if (learners) found.learners = quarantine.accept('learners', learners);
-  if (taught) found.taught = quarantine.accept('taught', taught);
+  if (taught) found.taught = quarantine.accept('taught', taught).filter((x) => x.since);
   if (sessions) found.sessions = sessions;
   if (wanted('settings'))
     found.settings = quarantine.accept('settings', device === undefined ? [] : [device])[0] ?? {};

@@ -10,7 +10,7 @@ import type {
   StoreNames,
   StoreValue,
 } from 'idb';
-import type { Draft, Learner, Session, Settings, Taught } from '../types.ts';
+import type { Draft, Gone, Learner, Session, Settings, Taught } from '../types.ts';
 
 /** A record that was set aside because it is damaged, as it was found. */
 export interface Damaged {
@@ -27,6 +27,8 @@ export interface Schema extends DBSchema {
   /** The device's settings, and how many damaged records the family has been told of. */
   settings: { key: 'device' | 'told'; value: Partial<Settings> | number };
   drafts: { key: [learner: string, at: string]; value: Draft };
+  /** Sessions that were removed. */
+  gone: { key: string; value: Gone };
   damaged: { key: number; value: Damaged };
 }
 

@@ -8,16 +8,28 @@ import { modify, write } from './transaction.ts';
 
 export { onConnection } from './connection.ts';
 export { draft, drafts, dropDraft, saveDraft, updateDraft } from './drafts.ts';
-export { addLearner, changeLearner, removeLearner } from './learners.ts';
+export { addLearner, changeLearner, changeOwn, removeLearner } from './learners.ts';
 export { all, complete, type Kept } from './reading.ts';
-export { dropSession, putSession, saveSession, unsaveSession } from './sessions.ts';
+export {
+  addSession,
+  bringBack,
+  changeSession,
+  forget,
+  removed,
+  removeSession,
+  saveSession,
+  unsaveSession,
+} from './sessions.ts';
 
 /** Says anew how far some rules of a learner are; those without an entry are not taught. */
 export const replaceTaught = (learner: string, rules: string[], entries: Taught[]) =>
   write(['taught', 'learners'], async (tx) => {
     if (!(await hasLearner(tx, learner))) return;
-    for (const rule of rules) await tx.objectStore('taught').delete([learner, rule]);
-    for (const entry of entries) await tx.objectStore('taught').put(entry);
+    const updated = new Date().toISOString();
+    for (const rule of rules) {
+      const entry = entries.find((x) => x.rule === rule) ?? { learner, rule, since: '', known: '' };
+      await tx.objectStore('taught').put({ ...entry, updated });
+    }
   });
 
 /** Changes some settings. */

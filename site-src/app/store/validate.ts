@@ -1,7 +1,7 @@
 // What records look like. Whatever is read from the device or from a file is checked here before
 // anything else sees it.
 import { linesKey } from '../share/link.ts';
-import type { Draft, Entry, Learner, Ref, Session, Settings, Taught } from '../types.ts';
+import type { Draft, Entry, Gone, Learner, Ref, Session, Settings, Taught } from '../types.ts';
 import {
   between,
   type Check,
@@ -19,6 +19,7 @@ import {
   oneOf,
   optional,
   shortText,
+  textOf,
   time,
   upTo,
 } from './checks.ts';
@@ -30,6 +31,7 @@ export interface Records {
   sessions: Session;
   months: Entry;
   taught: Taught;
+  gone: Gone;
   drafts: Draft;
   settings: Partial<Settings>;
 }
@@ -54,10 +56,26 @@ const stop: Check = (x) =>
   Array.isArray(x) && x.length === 3 && isWhole(x[0], 999) && isWhole(x[1], 999) && flag(x[2]);
 
 const rule: Check = (x) => x === '' || id(x);
+const day = either(date, oneOf(''));
 const marks = listOf(5000, mark);
 const stops = listOf(5000, stop);
 
 const pencils = optional(listOf(99, id));
+const length = { hamza: oneOf(4, 5), stop: oneOf(2, 4, 6) };
+
+/** Settings that a learner may have too. */
+const own = {
+  size: optional(between(0.5, 3)),
+  spacing: optional(between(0, 5)),
+  muttasil: optional(length.hamza),
+  munfasil: optional(length.hamza),
+  arid: optional(length.stop),
+  lin: optional(length.stop),
+  counting: optional(oneOf('once', 'every', 'never')),
+  large: optional(flag),
+};
+
+const lines = objectOf({ rule, also: pencils, from: ref, to: ref });
 
 const entry = {
   id,
@@ -76,6 +94,10 @@ const entry = {
   pencils,
   looked: optional(upTo(5000)),
   paper: optional(flag),
+  together: optional(flag),
+  minutes: optional(upTo(600)),
+  note: optional(textOf(500)),
+  updated: optional(time),
 };
 
 const byPencil =
@@ -95,15 +117,20 @@ const FIELDS: Record<keyof Records, Fields> = {
     ready: optional(objectOf({ sessions: upTo(20), days: upTo(20), percent: upTo(100) })),
     direction: optional(oneOf('forwards', 'backwards')),
     load: optional(oneOf('few', 'usual', 'many')),
+    colour: optional(upTo(7)),
+    archived: optional(time),
+    own: optional(objectOf(own)),
+    work: optional(objectOf({ lines, since: date, times: upTo(99), say: shortText })),
   },
   sessions: { ...entry, marks, stops },
   months: entry,
-  taught: { learner: id, rule: id, since: date, known: either(date, oneOf('')) },
+  taught: { learner: id, rule: id, since: day, known: day, updated: optional(time) },
+  gone: { id, learner: id, at: time, session: optional((x) => isValid('sessions', x)) },
   drafts: {
     id,
     learner: rule, // '' where there is none yet
     at: shortText,
-    lines: objectOf({ rule, also: pencils, from: ref, to: ref }),
+    lines,
     phase: oneOf('find', 'check', 'read', 'done'),
     marks,
     stops,
@@ -112,18 +139,15 @@ const FIELDS: Record<keyof Records, Fields> = {
     looked: optional(upTo(5000)),
     lengths: optional(byPencil(upTo(9))),
     paper: optional(byPencil(upTo(5000))),
+    together: optional(listOf(99, id)),
     started: time,
     updated: time,
   },
   settings: {
     learner: optional(rule),
-    size: optional(between(0.5, 3)),
-    spacing: optional(between(0, 5)),
+    ...own,
     theme: optional(oneOf('auto', 'light', 'dark')),
-    madd: optional(oneOf(4, 5)),
-    arid: optional(oneOf(2, 4, 6)),
-    counting: optional(oneOf('once', 'every', 'never')),
-    large: optional(flag),
+    backed: optional(time),
     toldLarge: optional(flag),
     pencils: optional((x) => isObject(x) && listOf(99, color)(Object.values(x))),
   },

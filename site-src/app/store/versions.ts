@@ -2,7 +2,8 @@
 // added below and never changed: a device may come from any of them. test/data/ holds what each of
 // them kept.
 import { linesKey } from '../share/link.ts';
-import type { Draft } from '../types.ts';
+import type { Draft, Settings } from '../types.ts';
+import { isObject } from './checks.ts';
 import { newId } from './id.ts';
 import { recount } from './recount.ts';
 import type { Database, Store, Upgrading, Value } from './schema.ts';
@@ -15,6 +16,7 @@ const versions: Upgrade[] = [
   keepDraftOfEachLines,
   createMonths,
   allowPencils,
+  allowCorrections,
 ];
 
 /** The version of the database that this code reads and writes. */
@@ -78,6 +80,23 @@ function createMonths(db: Database) {
  * older versions would take the new fields for damage.
  */
 function allowPencils() {}
+
+/**
+ * Version 6: sessions can be corrected and removed, learners have settings of their own, and lengths
+ * that were chosen together are chosen one by one.
+ */
+async function allowCorrections(db: Database, tx: Upgrading) {
+  db.createObjectStore('gone', { keyPath: 'id' });
+  const settings = tx.objectStore('settings');
+  const device: unknown = await settings.get('device');
+  if (!isObject(device)) return;
+  const { madd, ...others } = device;
+  const lengths = {
+    ...(madd !== undefined && { muttasil: madd, munfasil: madd }),
+    ...(device.arid !== undefined && { lin: device.arid }),
+  };
+  await settings.put({ ...others, ...lengths } as Partial<Settings>, 'device');
+}
 
 /** Changes every record; one that is damaged stays as it is until it is read. */
 async function changeAll<Name extends 'sessions' | 'drafts'>(

@@ -46,8 +46,12 @@ export interface Detail {
   text?: string;
 }
 
-/** Lengths in which teachers differ: of a long vowel with hamza, and of one at a stop. */
-export type Length = 'madd' | 'arid';
+/**
+ * Lengths in which teachers differ: of a long vowel with a hamza in its word or after it, and at a
+ * stop of a long vowel or of a soft waw or ya.
+ */
+export const LENGTHS = ['muttasil', 'munfasil', 'arid', 'lin'] as const;
+export type Length = (typeof LENGTHS)[number];
 
 export interface Surah {
   n: number;

@@ -26,10 +26,25 @@ export type Direction = 'forwards' | 'backwards';
 /** How many places a session is to have. */
 export type Load = 'few' | 'usual' | 'many';
 
+/** Settings that a learner may have of its own. */
+export type Own = Pick<Settings, 'size' | 'spacing' | 'counting' | 'large' | Length>;
+
+/**
+ * Work that a teacher gave: lines, from which local date on, how often a week, and what was said of
+ * it ('' for nothing).
+ */
+export interface Work {
+  lines: Lines;
+  since: string;
+  times: number;
+  say: string;
+}
+
 /**
  * order is the adult's order of lessons by id, ready what makes a lesson count as known, load how
  * many places a session is to have; direction whether the surah after or before follows a
- * surah; each absent for the default.
+ * surah; colour one of those by which learners are told apart, from 0; each absent for the default.
+ * archived: since when the learner is out of use. updated is the time of the last change.
  */
 export interface Learner {
   id: string;
@@ -42,14 +57,19 @@ export interface Learner {
   ready?: { sessions: number; days: number; percent: number };
   load?: Load;
   direction?: Direction;
+  colour?: number;
+  archived?: string;
+  own?: Partial<Own>;
+  work?: Work;
 }
 
 /**
  * What the record says of a practice session. Times are ISO 8601; day is the local date YYYY-MM-DD.
  * found and missed are places of the rule; also has those of other rules marked, extra the marks on
  * letters of none. pencils are those of the lines beside their rule. looked: places of all of them
- * found before looking again. paper: marked on paper; nothing found and nothing missed says that
- * nobody told how many, of each rule.
+ * found before looking again. paper: marked on paper, together: by several learners at once; in
+ * both, nothing found and nothing missed says that nobody told how many, of each rule. minutes it
+ * took, and what somebody noted. updated is the time of the last correction.
  */
 export interface Entry {
   id: string;
@@ -68,6 +88,10 @@ export interface Entry {
   pencils?: string[];
   looked?: number;
   paper?: boolean;
+  together?: boolean;
+  minutes?: number;
+  note?: string;
+  updated?: string;
 }
 
 /** A practice session as it is kept. */
@@ -78,13 +102,23 @@ export interface Session extends Entry {
 
 /**
  * What a learner has been taught: since when, and since when the adult calls it known ('' for not
- * yet).
+ * yet). updated is the time when somebody said so. Where since is '', it is no longer taught; such
+ * an entry is only kept, and never shown.
  */
 export interface Taught {
   learner: string;
   rule: string;
   since: string;
   known: string;
+  updated?: string;
+}
+
+/** That a session was removed, by its id, and when; with the session while it can be brought back. */
+export interface Gone {
+  id: string;
+  learner: string;
+  at: string;
+  session?: Session;
 }
 
 export interface Settings {
@@ -92,8 +126,10 @@ export interface Settings {
   size: number;
   spacing: number;
   theme: 'auto' | 'light' | 'dark';
-  madd: number;
+  muttasil: number;
+  munfasil: number;
   arid: number;
+  lin: number;
   // when counts are written: once for all where there is but one length, at every letter, or never
   counting?: 'once' | 'every' | 'never';
   // a family's own colours on paper, #rrggbb by the id of the family of rules
@@ -102,6 +138,8 @@ export interface Settings {
   large?: boolean;
   // whether it has been said why a tap between two letters opens the word
   toldLarge?: boolean;
+  // when the last backup was saved, ISO 8601
+  backed?: string;
 }
 
 export type Phase = 'find' | 'check' | 'read' | 'done';
@@ -112,7 +150,8 @@ export type Phase = 'find' | 'check' | 'read' | 'done';
  * learner is '' where there is none yet. told: how much the check has said, how many places each
  * verse still hides or all of them; looked: places found when it was first asked. lengths: counts
  * written once for all marks of a pencil, by its id. paper: places that were found on paper, by
- * pencil, as far as somebody said. Times are ISO 8601.
+ * pencil, as far as somebody said. together: learners who read the same lines beside the first.
+ * Times are ISO 8601.
  */
 export interface Draft {
   id: string;
@@ -127,6 +166,7 @@ export interface Draft {
   looked?: number;
   lengths?: Record<string, number>;
   paper?: Record<string, number>;
+  together?: string[];
   started: string;
   updated: string;
 }

@@ -6,7 +6,7 @@ import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import { choices } from '../../text/counts.ts';
 import { verses } from '../../text/data.ts';
-import type { Settings } from '../../types.ts';
+import { type Length, LENGTHS, type Settings } from '../../types.ts';
 import { chips } from '../parts/chips.ts';
 
 const change = (patch: Partial<Settings>) => void changeSettings(patch);
@@ -20,7 +20,7 @@ export function looks(s: State) {
       ${pick(s, 'theme', ['auto', 'light', 'dark'])} ${large(s)}
       <h2>${t('looks.counts')}</h2>
       <p class="quiet">${t('looks.counts-what')}</p>
-      ${pick(s, 'madd', choices(rules, 'madd'))} ${pick(s, 'arid', choices(rules, 'arid'))}
+      ${LENGTHS.map((x) => pick(s, x, choices(rules, x)))}
     </section>
   `;
 }
@@ -39,7 +39,7 @@ const slider = (s: State, key: 'size' | 'spacing', min: number, max: number) => 
   />
 `;
 
-const pick = <K extends 'theme' | 'madd' | 'arid'>(s: State, key: K, values: Settings[K][]) => {
+const pick = <K extends 'theme' | Length>(s: State, key: K, values: Settings[K][]) => {
   const words = (v: Settings[K]) =>
     typeof v === 'number' ? String(v) : t(`looks.theme.${v as Settings['theme']}`);
   return chips(t(`looks.${key}`), key, values, s.settings[key], words, (v) => change({ [key]: v }));

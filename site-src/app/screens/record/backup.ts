@@ -1,33 +1,57 @@
-// The record as a file: to save it, and to read one back.
+// The record as a file: to save it, to hand it over, and to read one back.
 import { html, nothing } from 'lit-html';
-import { restore, save } from '../../actions/backup.ts';
-import { t } from '../../i18n.ts';
+import { give, save } from '../../actions/backup.ts';
+import { dateName, t } from '../../i18n.ts';
+import { today } from '../../record/week.ts';
+import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
+import { called } from '../parts/words.ts';
+import { readFile } from './reading.ts';
 
 /** Reads the file that was chosen; the same one can be chosen once more. */
 async function read(e: Event) {
   const input = e.currentTarget as HTMLInputElement;
   const file = input.files?.[0];
-  if (file) await restore(file);
+  if (file) await readFile(file);
   input.value = '';
 }
 
-export const backup = ({ damaged }: State) => html`
-  <section class="card backup">
-    <h2>${t('backup.title')}</h2>
-    <p>${t('backup.what')}</p>
-    ${damaged > 0 ? html`<p class="quiet" data-t="aside">${t('backup.aside', { n: damaged })}</p>` : nothing}
-    <div class="row">
-      <button class="big" data-t="backup" @click=${() => void save()}>${t('backup.save')}</button>
-      <label for="restore" class="button big">${t('backup.restore')}</label>
-      <input
-        type="file"
-        accept=".json,application/json"
-        id="restore"
-        class="hidden-file"
-        data-t="restore"
-        @change=${(e: Event) => void read(e)}
-      />
-    </div>
-  </section>
-`;
+export function backup(s: State) {
+  const l = state.learner(s);
+  return html`
+    <section class="card backup">
+      <h2>${t('backup.title')}</h2>
+      <p>${t('backup.what')}</p>
+      <p class="quiet" data-t="backed">${last(s)}</p>
+      ${
+        s.damaged > 0
+          ? html`<p class="quiet" data-t="aside">${t('backup.aside', { n: s.damaged })}</p>`
+          : nothing
+      }
+      <div class="row">
+        <button class="big" data-t="backup" @click=${() => void save()}>${t('backup.save')}</button>
+        <label for="restore" class="button big">${t('backup.restore')}</label>
+        <input
+          type="file"
+          accept=".json,.txt,application/json,text/plain"
+          id="restore"
+          class="hidden-file"
+          data-t="restore"
+          @change=${(e: Event) => void read(e)}
+        />
+      </div>
+      ${
+        l
+          ? html`<p>${t('backup.give-what', { child: called(l) })}</p>
+              <button class="plain" data-t="give" @click=${() => void give(l.id)}>
+                ${t('backup.give')}
+              </button>`
+          : nothing
+      }
+    </section>
+  `;
+}
+
+/** When the record was saved last. */
+const last = ({ settings: { backed } }: State) =>
+  backed ? t('backup.last', { day: dateName(today(new Date(backed))) }) : t('backup.never');

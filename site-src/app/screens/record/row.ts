@@ -5,7 +5,6 @@ import { dayName, t } from '../../i18n.ts';
 import { shareOf, tallies } from '../../record/totals.ts';
 import * as state from '../../state.ts';
 import * as store from '../../store/store.ts';
-import { session } from '../../store/snapshot.ts';
 import { linesName } from '../../text/names.ts';
 import type { Entry, Tally } from '../../types.ts';
 import { entryHash } from '../parts/entry.ts';
@@ -68,13 +67,7 @@ function found(s: Entry): string {
 }
 
 async function remove(s: Entry) {
-  // With its marks, which Undo brings back; undefined where they are damaged.
-  const was = session(s.id);
-  if (!(await keep(() => was.then(() => store.dropSession(s.id))))) return;
-  const whole = await was;
-  const undo = whole && {
-    label: t('undo'),
-    run: () => void keep(() => store.putSession(whole)),
-  };
-  state.set({ notice: { text: t('record.removed'), ...(undo && { action: undo }) } });
+  if (!(await keep(() => store.removeSession(s.id)))) return;
+  const action = { label: t('undo'), run: () => void keep(() => store.bringBack(s.id)) };
+  state.set({ notice: { text: t('record.removed'), action } });
 }

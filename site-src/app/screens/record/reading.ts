@@ -1,0 +1,109 @@
+// What a backup file would do, before it is read: learner by learner, each to be left out.
+import '../../later.ts';
+import { html, nothing } from 'lit-html';
+import { accept, choose, type Reading, restore } from '../../actions/backup.ts';
+import { t } from '../../i18n.ts';
+import { changes, type Row } from '../../record/preview.ts';
+import * as state from '../../state.ts';
+import type { State } from '../../state.ts';
+import { called } from '../parts/words.ts';
+
+/** Reads a backup file, after a look. */
+export async function readFile(file: File) {
+  state.set({ dialog: view });
+  await restore(file);
+}
+
+const view = (s: State) => (s.reading ? reading(s.reading) : nothing);
+
+const close = (e: Event) => (e.target as Element).closest('dialog')!.close();
+
+const take = (e: Event) => {
+  const taken = accept();
+  close(e);
+  void taken;
+};
+
+function reading(r: Reading) {
+  const { rows, file, ids } = r;
+  const something =
+    rows.some(
+      (row) => ids.has(row.learner.id) && (changes(row) || (r.back && row.removedHere > 0)),
+    ) || file.damaged.length > 0;
+  const removedHere = rows.reduce((n, row) => n + row.removedHere, 0);
+  return html`
+    <dialog
+      class="asks"
+      data-t="reading"
+      aria-labelledby="reading-title"
+      @close=${() => state.set({ reading: undefined })}
+    >
+      <h2 id="reading-title">${t('reading.title')}</h2>
+      <p class="quiet">${t('reading.what')}</p>
+      <ul class="readings">
+        ${rows.map((row) => one(r, row))}
+      </ul>
+      ${
+        file.damaged.length
+          ? html`<p class="quiet">${t('backup.odd', { n: file.damaged.length })}</p>`
+          : nothing
+      }
+      ${removedHere ? bringBack(r, removedHere) : nothing}
+      <div class="row">
+        <button class="main" data-t="reading-take" ?disabled=${!something} @click=${take}>
+          ${t('reading.take')}
+        </button>
+        <button class="plain" data-t="reading-leave" @click=${close}>${t('reading.leave')}</button>
+      </div>
+    </dialog>
+  `;
+}
+
+/** A learner of the file: alone, or one of several, who may be left out. */
+function one({ rows, ids }: Reading, row: Row) {
+  const { learner } = row;
+  const name = html`<b><bdi>${called(learner)}</bdi></b>`;
+  const choice = (e: Event) => {
+    const others = new Set(ids);
+    if ((e.target as HTMLInputElement).checked) others.add(learner.id);
+    else others.delete(learner.id);
+    choose({ ids: others });
+  };
+  return html`<li data-t="reading-${learner.id}">
+    ${
+      rows.length > 1
+        ? html`<label
+            ><input type="checkbox" .checked=${ids.has(learner.id)} @change=${choice} />
+            ${name}</label
+          >`
+        : name
+    }
+    <p>${told(row)}</p>
+  </li>`;
+}
+
+function told(row: Row): string {
+  const n = (key: 'added' | 'corrected' | 'removed' | 'left' | 'rules') =>
+    row[key] ? t(`reading.${key}`, { n: row[key] }) : '';
+  const all = [
+    row.isNew ? t('reading.new') : '',
+    n('added'),
+    n('corrected'),
+    n('removed'),
+    row.isNew ? '' : n('rules'),
+    row.other ? t('reading.other') : '',
+    n('left'),
+  ].filter(Boolean);
+  return all.join(' ') || t('reading.nothing');
+}
+
+const bringBack = (r: Reading, n: number) => html`
+  <label data-t="reading-back"
+    ><input
+      type="checkbox"
+      .checked=${r.back}
+      @change=${(e: Event) => choose({ back: (e.target as HTMLInputElement).checked })}
+    />
+    ${t('reading.back', { n })}</label
+  >
+`;
