@@ -59,12 +59,7 @@ func TestBackup(t *testing.T) {
 	p := newPage(t)
 	p.begin(s.address, "Test child")
 	n := session(p)
-	_, err := chromedp.CallBrowser(p.ctx, cdpbrowser.SetDownloadBehavior, cdpbrowser.SetDownloadBehaviorParams{
-		Behavior: cdpbrowser.SetDownloadBehaviorBehaviorAllow, DownloadPath: dir, BrowserContextID: chromedp.FromContext(p.ctx).BrowserContextID,
-	})
-	if err != nil {
-		t.Fatal(err)
-	}
+	p.downloads(dir)
 	p.click("backup")
 	p.wait("the download to be said", `document.querySelector('[data-t^="notice-"]')`)
 	var file string
@@ -168,4 +163,15 @@ func (p *page) restore(file string) {
 	p.t.Helper()
 	p.give("restore", file)
 	p.takeIn()
+}
+
+// downloads has the page's downloads kept in a folder.
+func (p *page) downloads(dir string) {
+	p.t.Helper()
+	_, err := chromedp.CallBrowser(p.ctx, cdpbrowser.SetDownloadBehavior, cdpbrowser.SetDownloadBehaviorParams{
+		Behavior: cdpbrowser.SetDownloadBehaviorBehaviorAllow, DownloadPath: dir, BrowserContextID: chromedp.FromContext(p.ctx).BrowserContextID,
+	})
+	if err != nil {
+		p.t.Fatal(err)
+	}
 }

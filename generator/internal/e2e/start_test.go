@@ -8,9 +8,6 @@ import (
 	"testing"
 	"time"
 
-	cdpbrowser "github.com/chromedp/cdproto/browser"
-	"github.com/chromedp/chromedp"
-
 	"sutur/generator/internal/bundle"
 )
 
@@ -80,12 +77,7 @@ func TestRescue(t *testing.T) {
 	eval[any](p, clearKept)
 	f.set(nameOf(t, files, "assets/main."), signIn)
 	dir := t.TempDir()
-	_, err := chromedp.CallBrowser(p.ctx, cdpbrowser.SetDownloadBehavior, cdpbrowser.SetDownloadBehaviorParams{
-		Behavior: cdpbrowser.SetDownloadBehaviorBehaviorAllow, DownloadPath: dir, BrowserContextID: chromedp.FromContext(p.ctx).BrowserContextID,
-	})
-	if err != nil {
-		t.Fatal(err)
-	}
+	p.downloads(dir)
 	p.open(s.address)
 	p.wait("words", words)
 	p.click("rescue")

@@ -106,11 +106,11 @@ func TestRecordInTwoTabs(t *testing.T) {
 	q.wait("the name in the other tab", `document.querySelector('[data-t=nickname]').value === "Two"`)
 	q.set("place-surah", "80")
 	p.wait("the place in the first", `document.querySelector('[data-t=place-surah]').value === "80"`)
-	p.click("madd-5")
-	q.wait("the count in the other", `document.querySelector('[data-t=madd-5]').getAttribute("aria-pressed") === "true"`)
+	p.click("muttasil-5")
+	q.wait("the count in the other", `document.querySelector('[data-t=muttasil-5]').getAttribute("aria-pressed") === "true"`)
 	q.click("theme-dark")
 	p.wait("the theme in the first", `document.documentElement.dataset.theme === "dark"`)
-	got := inDatabase[string](p, `const [l] = await all("learners"), [d] = await all("settings"); return [l.name, l.place.s, d.muttasil, d.theme].join()`)
+	got := inDatabase[string](p, `const [l] = await all("learners"), [d] = await all("settings"); return [l.name, l.place.s, l.own.muttasil, d.theme].join()`)
 	if got != "Two,80,5,dark" {
 		t.Errorf("kept: %s", got)
 	}
