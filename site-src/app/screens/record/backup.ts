@@ -43,7 +43,7 @@ export function backup(s: State) {
       ${
         l
           ? html`<p>${t('backup.give-what', { child: called(l) })}</p>
-              <button class="plain" data-t="give" @click=${() => void give(l.id)}>
+              <button class="big" data-t="give" @click=${() => void give(l.id)}>
                 ${t('backup.give')}
               </button>`
           : nothing

@@ -6,6 +6,7 @@ import { t } from '../../i18n.ts';
 import { changes, type Row } from '../../record/preview.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
+import { tick } from '../parts/tick.ts';
 import { called } from '../parts/words.ts';
 
 /** Reads a backup file, after a look. */
@@ -63,21 +64,13 @@ function reading(r: Reading) {
 function one({ rows, ids }: Reading, row: Row) {
   const { learner } = row;
   const name = html`<b><bdi>${called(learner)}</bdi></b>`;
-  const choice = (e: Event) => {
-    const others = new Set(ids);
-    if ((e.target as HTMLInputElement).checked) others.add(learner.id);
-    else others.delete(learner.id);
-    choose({ ids: others });
+  const id = `reading-${learner.id}`;
+  const choice = (on: boolean) => {
+    const others = [...ids].filter((x) => x !== learner.id);
+    choose({ ids: new Set(on ? [...others, learner.id] : others) });
   };
-  return html`<li data-t="reading-${learner.id}">
-    ${
-      rows.length > 1
-        ? html`<label
-            ><input type="checkbox" .checked=${ids.has(learner.id)} @change=${choice} />
-            ${name}</label
-          >`
-        : name
-    }
+  return html`<li data-t=${id}>
+    ${rows.length > 1 ? tick(`${id}-on`, name, ids.has(learner.id), choice) : name}
     <p>${told(row)}</p>
   </li>`;
 }
@@ -97,13 +90,5 @@ function told(row: Row): string {
   return all.join(' ') || t('reading.nothing');
 }
 
-const bringBack = (r: Reading, n: number) => html`
-  <label data-t="reading-back"
-    ><input
-      type="checkbox"
-      .checked=${r.back}
-      @change=${(e: Event) => choose({ back: (e.target as HTMLInputElement).checked })}
-    />
-    ${t('reading.back', { n })}</label
-  >
-`;
+const bringBack = (r: Reading, n: number) =>
+  tick('reading-back', t('reading.back', { n }), r.back, (back) => choose({ back }));

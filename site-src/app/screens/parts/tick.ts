@@ -1,0 +1,18 @@
+// A choice that is made or not.
+import { html } from 'lit-html';
+
+/** id is its hook; words may be a template. */
+export const tick = (
+  id: string,
+  words: unknown,
+  on: boolean,
+  choose: (on: boolean) => void,
+) => html`
+  <label class="tick" data-t=${id}
+    ><input
+      type="checkbox"
+      .checked=${on}
+      @change=${(e: Event) => choose((e.target as HTMLInputElement).checked)}
+    /><span>${words}</span></label
+  >
+`;
