@@ -43,6 +43,7 @@ func commands() []command {
 		{"serve", "[--port N]", "build, serve on this machine only, build again on every change", runServe},
 		{"annotate", "REF… [--json] [--stop REF.WORD]… [--join REF]…", "list where the rules act in verses such as 78:1-5", runAnnotate},
 		{"verify", "", "hold the text and the engine against independent witnesses", runVerify},
+		{"verify-copy", "[--list FILE] URL-OR-FOLDER", "compare a copy of the site with the list of files and digests of the build", runVerifyCopy},
 		{"passages", "[--focus RULE] [--known RULE,…] [--near REF] [--in REF] [--places MIN-MAX] [--json]", "list the lines that fit a child best, and why", runPassages},
 		{"help", "", "show this", runHelp},
 	}

@@ -20,6 +20,7 @@ import (
 
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/colour"
+	"sutur/generator/internal/copies"
 	"sutur/generator/internal/diag"
 	"sutur/generator/internal/lesson"
 	"sutur/generator/internal/mushaf"
@@ -111,7 +112,8 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	if diag.HasError(ds) {
 		return nil, ds
 	}
-	return unique(append(files, list, worker)), ds
+	files = unique(append(files, list, worker))
+	return unique(append(files, copies.List(files))), ds
 }
 
 // lessonSource is the script of the pages without the app, bootSource what helps where the app's
