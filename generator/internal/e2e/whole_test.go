@@ -13,6 +13,7 @@ import (
 	"github.com/chromedp/chromedp"
 
 	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/copies"
 )
 
 // alive is true once the app has started, with all its parts of one version.
@@ -73,7 +74,7 @@ func (p *page) wrongFiles(files []bundle.File) []string {
 	type row [2]string
 	var want []row
 	for _, f := range files {
-		if f.Name == "sw.js" || path.Base(f.Name)[0] == '.' {
+		if f.Name == "sw.js" || f.Name == copies.ListName || path.Base(f.Name)[0] == '.' {
 			continue
 		}
 		sum := sha256.Sum256(f.Data)
