@@ -55,10 +55,18 @@ function settle() {
 
 const ignore = () => undefined;
 
+/** Says what a newer version brings. */
+async function what(take: () => void) {
+  const part = await import('./screens/parts/news.ts').catch(() => undefined);
+  if (part) await part.showNews(take);
+  else state.set({ notice: { text: t('error.part'), hold: true } });
+}
+
 async function keepSite() {
   const newer = (take: () => void) => {
     const action = { label: t('update.take'), run: take };
-    state.set({ notice: { text: t('update.ready'), hold: true, name: 'update', action } });
+    const more = { label: t('update.news'), run: () => void what(take) };
+    state.set({ notice: { text: t('update.ready'), hold: true, name: 'update', action, more } });
   };
   try {
     const { keep } = await import('./offline/offline.ts');

@@ -26,6 +26,8 @@ import type {
 export interface Notice {
   text: string;
   action?: { label: string; run: () => void };
+  /** A second thing to do, which leaves the notice where it is. */
+  more?: { label: string; run: () => void };
   hold?: boolean;
   name?: string;
   closed?: () => void;

@@ -23,10 +23,11 @@ const (
 	TextDir    = "rules-content/text"
 	LicenceDir = "LICENSES"
 	SiteDir    = "dist"
+	LogFile    = "CHANGELOG.md"
 )
 
 // Watched are the files and folders that a built site depends on.
-var Watched = []string{SourceDir, "rules-content", LicenceDir}
+var Watched = []string{SourceDir, "rules-content", LicenceDir, LogFile}
 
 // Root returns the project's folder: dir or the nearest folder above it that holds a go.mod and
 // rules-content.
@@ -74,6 +75,7 @@ func Site(root string) ([]bundle.File, []diag.Diagnostic) {
 func source(root string) (site.Source, []diag.Diagnostic) {
 	s := site.Source{
 		Dir:      filepath.Join(root, SourceDir),
+		Log:      filepath.Join(root, LogFile),
 		Licences: os.DirFS(filepath.Join(root, LicenceDir)),
 	}
 	var err error

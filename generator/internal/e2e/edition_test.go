@@ -75,6 +75,11 @@ func changedProject(t testing.TB, changes []change, besides ...string) string {
 			t.Fatal(err)
 		}
 	}
+	log, err := os.ReadFile(filepath.Join(root, build.LogFile))
+	if err != nil {
+		t.Fatal(err)
+	}
+	putFile(t, filepath.Join(dir, build.LogFile), string(log))
 	for _, c := range changes {
 		name := filepath.Join(dir, c.file)
 		data, err := os.ReadFile(name)

@@ -89,7 +89,7 @@ func TestHostileBackups(t *testing.T) {
 	p.calm()
 }
 
-func putFile(t *testing.T, name, data string) {
+func putFile(t testing.TB, name, data string) {
 	t.Helper()
 	if err := os.WriteFile(name, []byte(data), 0o644); err != nil {
 		t.Fatal(err)

@@ -33,6 +33,7 @@ import (
 // Source is everything a site is made of.
 type Source struct {
 	Dir      string // absolute path of site-src
+	Log      string // path of the change log; empty for none
 	Licences fs.FS  // licence files of what the site carries; they are published beside it
 	Text     *mushaf.Text
 	Engine   func() Engine  // makes an engine for one goroutine
@@ -95,6 +96,13 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 		ds = append(ds, diag.Diagnostic{File: "LICENSES", Found: err.Error()})
 	}
 	files = slices.Concat(files, icons, licences)
+	if s.Log != "" {
+		said, err := newsFile(s.Log)
+		if err != nil {
+			ds = append(ds, diag.Diagnostic{File: path.Base(s.Log), Found: err.Error()})
+		}
+		files = append(files, said)
+	}
 	ds = slices.Concat(ds, checkStrings(s.Dir), checkOrigins(s.Dir))
 	if diag.HasError(ds) {
 		return nil, ds

@@ -46,10 +46,17 @@ function tabs(s: State) {
 
 let lost: Notice | undefined;
 
-/** What is said at the foot: that something was not kept comes after what waits for an answer. */
-const said = (s: State): Notice | undefined =>
-  s.notice ??
-  (s.kept ? undefined : (lost ??= { text: t('error.not-kept'), hold: true, name: 'not-kept' }));
+/**
+ * What is said at the foot: that something was not kept comes after what waits for an answer. A newer
+ * version is not offered in the middle of lines.
+ */
+function said(s: State): Notice | undefined {
+  const { notice } = s;
+  if (notice && !(notice.name === 'update' && s.route.name === 'lines')) return notice;
+  return s.kept
+    ? undefined
+    : (lost ??= { text: t('error.not-kept'), hold: true, name: 'not-kept' });
+}
 
 function close(n: Notice) {
   state.set({ notice: undefined, kept: true });
@@ -71,6 +78,12 @@ function notice(n: Notice | undefined) {
       <p>${n.text}</p>
       <div class="row">
         ${action}
+        ${
+          n.more &&
+          html`<button class="plain" data-t="notice-more" @click=${n.more.run}>
+            ${n.more.label}
+          </button>`
+        }
         <button class="plain" data-t="notice-close" @click=${() => close(n)}>${t('close')}</button>
       </div>
     </div>`,

@@ -1,5 +1,7 @@
 // Where the worker is at home, what it was built to keep, and the names by which it keeps it.
 
+import { prefixOf, stateOf } from './names.ts';
+
 /**
  * Name, then length and SHA-256 in base64 of the file, then of what is in it if it is a .gz file.
  */
@@ -10,11 +12,11 @@ export const sw = self as unknown as ServiceWorkerGlobalScope;
 const { version, list: LIST, lost: LOST } = __PRECACHE__;
 export { LIST, LOST };
 export const scope = sw.registration.scope;
-export const PREFIX = `sutur:${scope}:`;
+export const PREFIX = prefixOf(scope);
 
 /** The caches of this version's files and of what is known about versions. */
 export const NAME = PREFIX + version;
-export const STATE = `${PREFIX}state`;
+export const STATE = stateOf(scope);
 
 export const urlOf = (name: string) => new URL(name, scope).href;
 
