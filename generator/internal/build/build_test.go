@@ -131,10 +131,11 @@ func TestNoOtherHost(t *testing.T) {
 }
 
 // TestPolicy: every page, and the one that the worker carries, says right after its encoding that
-// it loads from its own origin alone and runs nothing inline.
+// it loads from its own origin alone, runs nothing inline, and makes markup and scripts only of what
+// its own policies let through.
 func TestPolicy(t *testing.T) {
 	const head = `<head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="default-src 'self'; ` +
-		`img-src 'self' data: blob:; object-src 'none'; base-uri 'none'; form-action 'none'">`
+		`img-src 'self' data: blob:; object-src 'none'; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types sutur lit-html">`
 	n := 0
 	for _, f := range realSite(t) {
 		if filepath.Ext(f.Name) != ".html" && f.Name != "sw.js" {

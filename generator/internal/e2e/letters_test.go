@@ -14,8 +14,8 @@ import (
 // plainSurahs reads surahs as the app does, and writes each verse as lines: its text; word by word
 // the text, the pause sign and whether it is under a line, and its letters; and its events.
 // plainVerse writes the same here.
-const plainSurahs = `import { loadCatalogue, verses } from "./text/data.ts";
-const page = fetch("index.html").then(r => r.text()).then(t => new DOMParser().parseFromString(t, "text/html").documentElement.dataset);
+var plainSurahs = `import { loadCatalogue, verses } from "./text/data.ts";
+const page = (` + documentOf(`"index.html"`) + ` as Promise<Document>).then(d => d.documentElement.dataset);
 const catalogue = page.then(d => loadCatalogue(d.catalogue!, d.sha!));
 const bit = (b: unknown) => (b ? 1 : 0);
 (globalThis as any).plainSurah = async (s: number) => {

@@ -16,7 +16,7 @@ func printModel(t testing.TB) *page {
 	eval[any](p, module(t, `import * as breaks from "./paper/breaks.ts"; import * as options from "./paper/options.ts"; import * as passage from "./paper/passage.ts";
 		globalThis.model = { ...breaks, ...options, ...passage };`))
 	eval[any](p, `(async () => {
-		const html = await (await fetch("index.html")).text(), url = new DOMParser().parseFromString(html, "text/html").documentElement.dataset.catalogue;
+		const url = (await `+documentOf(`"index.html"`)+`).documentElement.dataset.catalogue;
 		globalThis.c = JSON.parse(await new Response((await fetch(url)).body.pipeThrough(new DecompressionStream("gzip"))).text());
 		globalThis.def = { kind: "practice", part: "verses", from: { s: 78, a: 1 }, to: { s: 78, a: 10 }, rule: "noon-ikhfa", also: [], show: "focus", paper: "a4", turn: "portrait", size: 32, name: false };
 	})()`)

@@ -8,7 +8,7 @@ import (
 
 // planScript has the browser's planner and the passage index of the built site in it, but no
 // screen.
-const planScript = `
+var planScript = `
 import { dataFile, loadCatalogue } from "./text/data.ts";
 import { verified } from "./text/fetch.ts";
 import { course } from "./plan/course.ts";
@@ -18,8 +18,7 @@ import { rank } from "./plan/rank.ts";
 let c, x;
 globalThis.plan = {
   async start() {
-    const html = await (await fetch("index.html")).text();
-    const { catalogue, sha } = new DOMParser().parseFromString(html, "text/html").documentElement.dataset;
+    const { catalogue, sha } = (await ` + documentOf(`"index.html"`) + `).documentElement.dataset;
     c = await loadCatalogue(catalogue, sha);
     x = course(new Phrases(await verified(dataFile(c.passages), c.passagesSha)), c).x;
   },

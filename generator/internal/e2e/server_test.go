@@ -35,6 +35,19 @@ var siteFiles = sync.OnceValues(func() ([]bundle.File, error) {
 	return files, nil
 })
 
+// documentOf is an expression: the document of a page of the site, read without being shown. The
+// pages' policy lets nothing but their own code make a document of a text.
+func documentOf(name string) string {
+	return fmt.Sprintf(`new Promise((ok, no) => {
+		const x = new XMLHttpRequest();
+		x.open("GET", %s);
+		x.responseType = "document";
+		x.onload = () => ok(x.response);
+		x.onerror = no;
+		x.send();
+	})`, name)
+}
+
 func built(t testing.TB) []bundle.File {
 	t.Helper()
 	files, err := siteFiles()

@@ -57,7 +57,7 @@ func (l *looks) pages(p *page, s *server) {
 		}
 	}
 	l.add(eval[looked](p, `(async () => look(...await Promise.all([`+strings.Join(names, ",")+`].map(
-		async n => new DOMParser().parseFromString(await (await fetch(n)).text(), "text/html")))))()`))
+		n => `+documentOf("n")+`))))()`))
 }
 
 // day is the first visit, and the day of a learner who has done nothing yet.

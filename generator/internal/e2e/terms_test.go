@@ -13,7 +13,7 @@ func TestTerms(t *testing.T) {
 	p.open(s.address)
 	p.wait("everything to be kept", kept)
 	said := eval[map[string]string](p, `(async () => {
-		const page = new DOMParser().parseFromString(await (await fetch("lessons/glossary.html")).text(), "text/html");
+		const page = await `+documentOf(`"lessons/glossary.html"`)+`;
 		const packed = (await fetch(document.documentElement.dataset.catalogue)).body.pipeThrough(new DecompressionStream("gzip"));
 		const { rules } = await new Response(packed).json();
 		const anchor = n => "t-" + n.toLowerCase().match(/[a-z0-9]+/g).join("-");

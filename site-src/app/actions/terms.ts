@@ -1,5 +1,6 @@
 // What a word of the trade means. The glossary page says it, and is kept with everything else: its
 // words are read from there, so that they stand in one place.
+import { parsed } from '../offline/trusted.ts';
 import * as state from '../state.ts';
 
 const GLOSSARY = 'lessons/glossary.html';
@@ -14,7 +15,7 @@ export const termPath = (name: string) => `${GLOSSARY}#${anchorOf(name)}`;
 export async function explainTerm(name: string) {
   try {
     const answer = await fetch(GLOSSARY);
-    const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+    const page = parsed(await answer.text());
     const meaning = page.getElementById(anchorOf(name))?.querySelector('dd')?.textContent;
     if (!meaning) throw new Error(`the glossary has no ${name}`);
     state.set({ notice: { text: `${name}: ${meaning}`, hold: true, name: 'term' } });
