@@ -171,6 +171,7 @@ func options(dir string) api.BuildOptions {
 		MinifyIdentifiers: true,
 		MinifySyntax:      true,
 		LogLevel:          api.LogLevelSilent,
+		LogOverride:       map[string]api.LogLevel{"package.json": api.LogLevelSilent}, // carried as they are
 		Loader: map[string]api.Loader{
 			".woff2": api.LoaderFile,
 			".svg":   api.LoaderFile,

@@ -6,7 +6,7 @@ import { t } from '../i18n.ts';
 import { child } from '../planner.ts';
 import { countedMarks } from '../practice/steps.ts';
 import { countsOf, type Outcomes } from '../record/entry.ts';
-import { linesHash } from '../share/link.ts';
+import { linesHash, sendHash } from '../share/link.ts';
 import { after, moved } from '../plan/place.ts';
 import { units } from '../plan/units.ts';
 import type { Draft, Outcome, Session, Taught } from '../types.ts';
@@ -74,9 +74,16 @@ async function save(d: Draft, all: Outcomes[], outcome: Outcome): Promise<boolea
   if (!(await keep(() => store.saveSession(session, d.at, place, added)))) return false;
   location.hash = '#/today';
   const there = state.get().sessions.some((s) => s.id === id);
+  const send = () => {
+    state.set({ notice: undefined });
+    location.hash = sendHash(id);
+  };
+  const more = { label: t('nav.send'), run: send };
   const undo = { label: t('undo'), run: () => void back(d, { was, now: place }, added) };
   state.set({
-    notice: there ? { text: t('end.saved'), action: undo } : { text: t('end.gone'), hold: true },
+    notice: there
+      ? { text: t('end.saved'), action: undo, more }
+      : { text: t('end.gone'), hold: true },
   });
   return true;
 }

@@ -114,6 +114,9 @@ export function parseHash(c: Catalogue, hash: string): Route {
 /** The address at which lines are given as work. */
 export const giveHash = (l: Lines): string => `#/give?${penciled(l)}`;
 
+/** The address of the screen that sends the result of a session. */
+export const sendHash = (id: string): string => `#/send?id=${id}`;
+
 /** The address of lines, after #. */
 export const linesHash = (l: Lines): string => `#/lines?${penciled(l)}`;
 

@@ -13,8 +13,7 @@ export interface Result extends Omit<Entry, 'learner' | 'at' | 'note' | 'updated
   say: string;
 }
 
-/** The address of the screen that sends a session's result. */
-export const sendHash = (id: string) => `#/send?id=${id}`;
+export { sendHash } from './link.ts';
 
 /** Characters of a session's id by which it is known elsewhere. */
 const KNOWN = 14;
@@ -159,7 +158,7 @@ export const sessionOf = ({ say, ...r }: Result, learner: string): Session => ({
 /** A session in a line of text: its lines, rules and places, how it went, and the day. */
 export function resultLine(c: Catalogue, e: Entry | Result): string {
   const name = (id: string) => c.rules.find((r) => r.id === id)?.name ?? id;
-  const all = tallies(e as Entry).map((x) => {
+  const all = tallies(e).map((x) => {
     const { found, of } = shareOf([x]);
     return of ? t('result.found', { rule: name(x.rule), n: found, of }) : name(x.rule);
   });
