@@ -86,6 +86,7 @@ for (const [name, wrap] of Object.entries(PASTED))
     for (let i = 0; i < 200; i++) {
       const x = i % 2 ? make.work() : make.result();
       const found = hashIn(wrap(hashOf(x)));
+      assert.doesNotMatch(found ?? '', /\s/); // an address loses its line ends
       assert.ok(found, wrap(hashOf(x)));
       assert.deepEqual(answer(found), { given: x }, wrap(hashOf(x)));
     }

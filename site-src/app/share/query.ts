@@ -94,5 +94,8 @@ export function linesIn(c: Catalogue, read: Map<string, string>): Read<Lines> {
 export function hashIn(text: string): string | undefined {
   const begins = /#\/?(work|result)\W*\?/i;
   const m = begins.exec(unescaped(text, (s) => !begins.test(s) && /%(25)*(23|2f|3f)/i.test(s)));
-  return m ? `#/${m[1]!.toLowerCase()}?${m.input.slice(m.index + m[0].length)}` : undefined;
+  if (!m) return undefined;
+  // An address loses its line ends, which keep what follows a link apart from it.
+  const query = m.input.slice(m.index + m[0].length).replace(/\s+/g, '+');
+  return `#/${m[1]!.toLowerCase()}?${query}`;
 }

@@ -20,14 +20,11 @@ export const work: Pick<Screen, 'view'> = {
     const name = linesName(s.catalogue.surahs, lines.from, lines.to);
     return html`
       <h2>${t('work.title')}</h2>
-      <p>
-        <a href=${linesHash(lines)} data-t="work-open">${name}</a
-        >${` · ${taskOf(s.catalogue, lines)} · `}<span data-t="work-done"
-          >${t('work.done', { n: done.length, of: times })}</span
-        >
-      </p>
+      <p data-t="work-done">${name} · ${t('work.done', { n: done.length, of: times })}</p>
+      <p>${taskOf(s.catalogue, lines)}</p>
       ${say ? html`<p class="quiet"><bdi>${say}</bdi></p>` : nothing}
       <div class="row">
+        <a class="button big" href=${linesHash(lines)} data-t="work-open">${t('work.start')}</a>
         ${done[0] ? sendLink(done[0]) : nothing}
         <button class="plain" data-t="work-away" @click=${() => void putAway(l)}>
           ${t('work.away')}

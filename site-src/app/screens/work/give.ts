@@ -38,7 +38,7 @@ function view(s: State) {
           >${linesName(c.surahs, lines.from, lines.to)}</a
         >
       </div>
-      <h1 tabindex="-1">${t('nav.give')}</h1>
+      <h1 tabindex="-1" class="off-paper">${t('nav.give')}</h1>
       <div class="off-paper">${form(s, lines, lessons.length)}</div>
       ${handing({ hash, words })}
     </main>

@@ -1,13 +1,14 @@
 // A link that was sent as a message, to be pasted: an app on the home screen is not always what a
 // link opens.
-import { html } from 'lit-html';
+import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
 import { hashIn } from '../../share/query.ts';
 import { open, opened } from './form.ts';
 
-export const paste = () => html`
+/** headed: under a heading of its own. */
+export const paste = (headed: boolean) => html`
   <form class="card" data-t="paste" @submit=${go}>
-    <h2>${t('paste.title')}</h2>
+    ${headed ? html`<h2>${t('paste.title')}</h2>` : nothing}
     <p class="quiet" id="paste-what">${t('paste.what')}</p>
     <label for="paste-field">${t('paste.field')}</label>
     <textarea

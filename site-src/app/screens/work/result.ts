@@ -22,7 +22,7 @@ function view(s: State) {
   const { route } = s;
   const read = readResult(s.catalogue, route.name === 'result' ? route.query : '');
   return html`<main class="handed">
-    ${'bad' in read ? unread(s, read, t('nav.result')) : shown(s, read.given)}
+    ${'bad' in read ? unread(s, read) : shown(s, read.given)}
   </main>`;
 }
 

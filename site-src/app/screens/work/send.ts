@@ -23,7 +23,7 @@ function sending({ catalogue: c }: State, e: Entry) {
   const { say } = making();
   const words = [resultLine(c, e), say].filter(Boolean).join('\n');
   return html`
-    <h1 tabindex="-1">${t('nav.send')}</h1>
+    <h1 tabindex="-1" class="off-paper">${t('nav.send')}</h1>
     <div class="off-paper">
       <p class="quiet">${t('send.what')}</p>
       <section class="card">${sayField(t('send.say'))}</section>
@@ -33,7 +33,7 @@ function sending({ catalogue: c }: State, e: Entry) {
 }
 
 const gone = () => html`
-  <h1 tabindex="-1">${t('nav.send')}</h1>
+  <h1 tabindex="-1" class="off-paper">${t('nav.send')}</h1>
   <p class="empty" data-t="send-gone">${t('send.gone')}</p>
   <a class="button big" href="#/record">${t('nav.record')}</a>
 `;

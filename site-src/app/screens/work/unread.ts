@@ -7,12 +7,11 @@ import { paste } from './paste.ts';
 
 type Bad = Extract<Read<never>, { bad: unknown }>;
 
-/** title is that of the screen, for an address without a link. */
-export function unread({ route }: State, { bad, vars }: Bad, title: string) {
+export function unread({ route }: State, { bad, vars }: Bad) {
   const empty = 'query' in route && !route.query.trim();
   return html`
-    <h1 tabindex="-1">${empty ? title : t('unread.title')}</h1>
+    <h1 tabindex="-1">${t(empty ? 'paste.title' : 'unread.title')}</h1>
     ${empty ? nothing : html`<p class="problem" data-t="unread">${t(`unread.${bad}`, vars)}</p>`}
-    ${paste()}
+    ${paste(!empty)}
   `;
 }

@@ -23,7 +23,7 @@ function view(s: State) {
   const { route } = s;
   const read = readWork(s.catalogue, route.name === 'work' ? route.query : '');
   return html`<main class="handed">
-    ${'bad' in read ? unread(s, read, t('nav.work')) : shown(s, read.given)}
+    ${'bad' in read ? unread(s, read) : shown(s, read.given)}
   </main>`;
 }
 
