@@ -81,7 +81,7 @@ func TestWorkInEngines(t *testing.T) {
 		q.wait("the lines", visible(hook("next")))
 		q.toEnd()
 		q.click("outcome-alone")
-		q.click("notice-also")
+		q.click("notice-more")
 		q.wait("the result", visible(hook("qr")))
 		result := q.text(hook("address"))
 		q.calm()
