@@ -73,19 +73,22 @@ async function save(d: Draft, all: Outcomes[], outcome: Outcome): Promise<boolea
           .map((rule) => ({ learner: d.learner, rule, since: session.day, known: '' }));
   if (!(await keep(() => store.saveSession(session, d.at, place, added)))) return false;
   location.hash = '#/today';
+  tell(id, () => void back(d, { was, now: place }, added));
+  return true;
+}
+
+/** Says that a session is kept, with a way back and a way to send its result. */
+function tell(id: string, undo: () => void) {
   const there = state.get().sessions.some((s) => s.id === id);
   const send = () => {
     state.set({ notice: undefined });
     location.hash = sendHash(id);
   };
+  const action = { label: t('undo'), run: undo };
   const more = { label: t('nav.send'), run: send };
-  const undo = { label: t('undo'), run: () => void back(d, { was, now: place }, added) };
   state.set({
-    notice: there
-      ? { text: t('end.saved'), action: undo, more }
-      : { text: t('end.gone'), hold: true },
+    notice: there ? { text: t('end.saved'), action, more } : { text: t('end.gone'), hold: true },
   });
-  return true;
 }
 
 /** Longest session (minutes) that is taken for one sitting. */
