@@ -9,6 +9,7 @@ import type { Practice } from './practice/practice.ts';
 import type { Choice } from './screens/choose/choice.ts';
 import type { Printing } from './screens/paper/printing.ts';
 import type { Name, Screen } from './screens/screen.ts';
+import type { Making, Opened } from './screens/work/form.ts';
 import type { Book } from './text/explain.ts';
 import type { TextError } from './text/fetch.ts';
 import type {
@@ -46,6 +47,8 @@ export interface State extends Omit<Kept, 'settings'> {
   beginning: { way: 'forwards' | 'backwards' | 'chosen'; place?: Ref };
   /** Today: the card, once it has been fetched with what it computes with. */
   card: Pick<Screen, 'view' | 'drawn'> | 'failed' | undefined;
+  /** Today: work that a teacher gave, once what shows it has been fetched. */
+  work: Pick<Screen, 'view'> | 'failed' | undefined;
   /** Today: sessions that the learner has begun and not ended, the newest first. */
   unfinished: Draft[];
   /** The lines on screen and the marks on them. */
@@ -64,6 +67,10 @@ export interface State extends Omit<Kept, 'settings'> {
   removing: Learner | undefined;
   /** The choice of lines, from the first visit on. */
   choice: Choice | undefined;
+  /** What is put into a link to work, or to a result. */
+  making: Making | undefined;
+  /** A link to work, or to a result, that was opened: what was chosen beside it. */
+  opened: Opened | undefined;
   /** What is to be printed, while the print screen is shown. */
   printing: Printing | undefined;
   notice: Notice | undefined;
@@ -100,6 +107,7 @@ let state = {
   screens: {},
   beginning: { way: 'forwards' },
   card: undefined,
+  work: undefined,
   unfinished: [],
   practice: undefined,
   unreadable: undefined,
@@ -109,6 +117,8 @@ let state = {
   sample: undefined,
   removing: undefined,
   choice: undefined,
+  making: undefined,
+  opened: undefined,
   printing: undefined,
   route: { name: 'today' },
   notice: undefined,

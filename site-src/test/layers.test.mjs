@@ -65,7 +65,7 @@ const PURE = [
   /^paper\//,
   /^beat\/pace\.ts$/,
   /^colour\/close\.ts$/,
-  /^share\/link\.ts$/,
+  /^share\/(?!send\.ts)/,
   /^practice\/draft\.ts$/,
 ];
 

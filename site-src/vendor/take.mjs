@@ -19,6 +19,7 @@ const TAKEN = {
     'directives/repeat.js',
   ],
   idb: ['build/index.js'],
+  'lean-qr': ['index.mjs', 'extras/svg.mjs'],
   '@noble/hashes': ['sha2.js', '_md.js', '_u64.js', 'utils.js'],
 };
 

@@ -148,9 +148,11 @@ var engines = []api.Engine{
 // vendored are the npm packages that site-src/vendor carries: the build takes them from there, also
 // where the package itself is installed for the tests.
 var vendored = map[string]string{
-	"lit-html":      "./vendor/lit-html",
-	"idb":           "./vendor/idb/build/index.js",
-	"@noble/hashes": "./vendor/@noble/hashes",
+	"lit-html":           "./vendor/lit-html",
+	"idb":                "./vendor/idb/build/index.js",
+	"@noble/hashes":      "./vendor/@noble/hashes",
+	"lean-qr":            "./vendor/lean-qr/index.mjs",
+	"lean-qr/extras/svg": "./vendor/lean-qr/extras/svg.mjs",
 }
 
 func options(dir string) api.BuildOptions {
@@ -169,6 +171,7 @@ func options(dir string) api.BuildOptions {
 		MinifyIdentifiers: true,
 		MinifySyntax:      true,
 		LogLevel:          api.LogLevelSilent,
+		LogOverride:       map[string]api.LogLevel{"package.json": api.LogLevelSilent}, // carried as they are
 		Loader: map[string]api.Loader{
 			".woff2": api.LoaderFile,
 			".svg":   api.LoaderFile,

@@ -42,8 +42,8 @@ const veil = "#14120e80"
 // properties writes --NAME for each token and --c-NAME for each family: on :root, for the light
 // theme and, on screens alone, for the dark one (asked for by the system or by data-theme=dark),
 // with stronger lines where the reader asks for more contrast; in print; and on the pages of paper
-// that a screen shows, which are white in every theme. All these rules weigh the same: the last
-// that applies wins.
+// that a screen shows, which are white in every theme, as is the picture of a link, which cameras
+// expect to be dark on light. All these rules weigh the same: the last that applies wins.
 func properties(families []Family) string {
 	var light, dark, print, leaf strings.Builder
 	for _, t := range tokens {
@@ -66,6 +66,6 @@ func properties(families []Family) string {
 		"@media screen{:root:where([data-theme=dark]){" + dark.String() + "}}\n" +
 		"@media (prefers-contrast:more){:root{--soft:var(--ink);--line:var(--ink);--edge:var(--ink)}}\n" +
 		"@media print{:root{" + print.String() + "}}\n" +
-		".leaf{" + leaf.String() + "}\n" +
+		".leaf,.qr{" + leaf.String() + "}\n" +
 		"dialog::backdrop{background:" + veil + "}\n"
 }

@@ -94,6 +94,7 @@ func TestStylesInUse(t *testing.T) {
 	l.session(p, s)
 	l.record(p, s)
 	l.learner(p)
+	l.handed(p)
 	l.print(l.page(t), s)
 
 	for _, name := range slices.Sorted(maps.Keys(l.all)) {

@@ -6,7 +6,7 @@ import { t } from '../i18n.ts';
 import { child } from '../planner.ts';
 import { countedMarks } from '../practice/steps.ts';
 import { countsOf, type Outcomes } from '../record/entry.ts';
-import { linesHash } from '../share/link.ts';
+import { linesHash, sendHash } from '../share/link.ts';
 import { after, moved } from '../plan/place.ts';
 import { units } from '../plan/units.ts';
 import type { Draft, Outcome, Session, Taught } from '../types.ts';
@@ -73,12 +73,22 @@ async function save(d: Draft, all: Outcomes[], outcome: Outcome): Promise<boolea
           .map((rule) => ({ learner: d.learner, rule, since: session.day, known: '' }));
   if (!(await keep(() => store.saveSession(session, d.at, place, added)))) return false;
   location.hash = '#/today';
-  const there = state.get().sessions.some((s) => s.id === id);
-  const undo = { label: t('undo'), run: () => void back(d, { was, now: place }, added) };
-  state.set({
-    notice: there ? { text: t('end.saved'), action: undo } : { text: t('end.gone'), hold: true },
-  });
+  tell(id, () => void back(d, { was, now: place }, added));
   return true;
+}
+
+/** Says that a session is kept, with a way back and a way to send its result. */
+function tell(id: string, undo: () => void) {
+  const there = state.get().sessions.some((s) => s.id === id);
+  const send = () => {
+    state.set({ notice: undefined });
+    location.hash = sendHash(id);
+  };
+  const action = { label: t('undo'), run: undo };
+  const more = { label: t('nav.send'), run: send };
+  state.set({
+    notice: there ? { text: t('end.saved'), action, more } : { text: t('end.gone'), hold: true },
+  });
 }
 
 /** Longest session (minutes) that is taken for one sitting. */

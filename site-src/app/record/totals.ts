@@ -20,8 +20,10 @@ export interface Total {
 /** Sessions that count as the last ones. */
 export const LAST = 2;
 
+type Tallied = Pick<Entry, 'rule' | 'found' | 'missed' | 'also'>;
+
 /** The rules that a session marked, that of the lines first. */
-export const tallies = ({ rule, found, missed, also = [] }: Entry): Tally[] =>
+export const tallies = ({ rule, found, missed, also = [] }: Tallied): Tally[] =>
   rule ? [{ rule, found, missed }, ...also] : also;
 
 /** Places found of all there were, of some tallies. */

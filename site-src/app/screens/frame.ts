@@ -8,6 +8,15 @@ import { nameOf } from './screen.ts';
 
 const TABS = ['today', 'lines', 'rules', 'record', 'learner'] as const;
 
+/** The tab below which other screens lie. */
+const BELOW: Partial<Record<string, string>> = {
+  choose: 'lines',
+  give: 'lines',
+  work: 'lines',
+  send: 'record',
+  result: 'record',
+};
+
 /** The whole page; of is the screen as it is drawn now, at the address and of the kind of key. */
 export const frame = (s: State, key: unknown, of: TemplateResult) => html`
   <a class="skip" href="#screen" data-t="skip" @click=${skip}
@@ -35,7 +44,7 @@ function skip(e: Event) {
 
 function tabs(s: State) {
   const name = nameOf(s.route);
-  const here = name === 'choose' ? 'lines' : name;
+  const here = BELOW[name] ?? name;
   return TABS.map(
     (x) =>
       html`<a href="#/${x}" data-t="nav-${x}" aria-current=${x === here ? 'page' : nothing}

@@ -18,8 +18,16 @@ const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
   rules: () => import('./rules/rules.ts').then((m) => m.rules),
   record: () => import('./record/record.ts').then((m) => m.record),
   learner: () => import('./learner/learner.ts').then((m) => m.learner),
-  print: () => Promise.all([import('./paper/print.ts'), sheet('paper')]).then(([m]) => m.print),
+  give: () => styled(import('./work/give.ts').then((m) => m.give)),
+  work: () => styled(import('./work/work.ts').then((m) => m.work)),
+  send: () => styled(import('./work/send.ts').then((m) => m.send)),
+  result: () => styled(import('./work/result.ts').then((m) => m.result)),
+  print: () => styled(import('./paper/print.ts').then((m) => m.print)),
 };
+
+/** A screen with the style sheet of what is printed and handed over. */
+const styled = (screen: Promise<Screen>) =>
+  Promise.all([screen, sheet('paper')]).then(([made]) => made);
 
 /** The screen for an address: itself, or what stands for it until it has come. */
 export function screenFor(s: State): Screen {

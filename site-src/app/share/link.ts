@@ -1,7 +1,8 @@
 // What stands after # in the address: which screen, and for lines the rule and the verses. Never a
 // name.
 import type { Below } from '../i18n.ts';
-import { type Catalogue, type Lines, PLAIN, type Ref, type Route } from '../types.ts';
+import { type Catalogue, type Lines, PLAIN, type Ref, type Route, SENT } from '../types.ts';
+import { unescaped } from './escapes.ts';
 
 /** More verses than this are not one sitting. */
 export const MOST = 60;
@@ -54,7 +55,8 @@ export function pencilsIn(list: string, rule: string): string[] {
   return [...others].slice(0, MOST_PENCILS);
 }
 
-function lines(c: Catalogue, q: URLSearchParams): Route {
+/** Reads lines, or the rule that lines are to be chosen for. */
+export function lines(c: Catalogue, q: URLSearchParams): Route {
   const rule = (q.get('rule') ?? '').trim().toLowerCase();
   if (rule && !c.rules.some((r) => r.id === rule)) return bad('rule', { found: rule });
   // A rule without a place: the rule is chosen, the lines are not yet. pick is what lesson pages
@@ -92,15 +94,28 @@ function lines(c: Catalogue, q: URLSearchParams): Route {
   return { name: 'lines', lines: { rule, ...(also.length && { also }), from, to } };
 }
 
+const give = (r: Route): Route => (r.name === 'lines' ? { name: 'give', lines: r.lines } : r);
+
 /** Reads the address after #; anything unknown becomes a plain message that says what was found. */
 export function parseHash(c: Catalogue, hash: string): Route {
-  const [path = '', query = ''] = hash.replace(/^#?\/?/, '').split('?');
+  const bare = unescaped(hash, (s) => !s.includes('?') && /%(25)*3f/i.test(s));
+  const [path = '', query = ''] = bare.replace(/^#?\/?/, '').split('?');
   const name = path.replace(/\/+$/, '');
   if (name === 'lines') return lines(c, new URLSearchParams(query));
+  if (name === 'give') return give(lines(c, new URLSearchParams(query)));
+  if (name === 'send') return { name, id: new URLSearchParams(query).get('id') ?? '' };
+  const sent = SENT.find((x) => x === name.toLowerCase());
+  if (sent) return { name: sent, query };
   const plain = PLAIN.find((x) => x === (name || 'today'));
   if (plain) return { name: plain };
   return bad('screen', { found: name });
 }
+
+/** The address at which lines are given as work. */
+export const giveHash = (l: Lines): string => `#/give?${penciled(l)}`;
+
+/** The address of the screen that sends the result of a session. */
+export const sendHash = (id: string): string => `#/send?id=${id}`;
 
 /** The address of lines, after #. */
 export const linesHash = (l: Lines): string => `#/lines?${penciled(l)}`;

@@ -1,19 +1,28 @@
 // Hands a link over: the system's own sheet on a phone, else the clipboard, else the text itself to
 // copy by hand.
 
-export async function send(url: string): Promise<'sent' | 'copied' | 'shown'> {
-  if (navigator.share && matchMedia('(pointer: coarse)').matches) {
+/** Whether there is a sheet of the system's that a finger would look for. */
+export const hasSheet = () => !!navigator.share && matchMedia('(pointer: coarse)').matches;
+
+/** text stands before the link, where there is any. */
+export async function send(url: string, text = ''): Promise<'sent' | 'copied' | 'shown'> {
+  if (hasSheet()) {
     try {
-      await navigator.share({ url });
+      await navigator.share({ url, ...(text && { text }) });
       return 'sent';
     } catch (e) {
       if ((e as DOMException).name === 'AbortError') return 'sent';
     }
   }
+  return (await copy(text ? `${text}\n${url}` : url)) ? 'copied' : 'shown';
+}
+
+/** Puts text on the clipboard; false where the browser does not let. */
+export async function copy(text: string): Promise<boolean> {
   try {
-    await navigator.clipboard.writeText(url);
-    return 'copied';
+    await navigator.clipboard.writeText(text);
+    return true;
   } catch {
-    return 'shown';
+    return false;
   }
 }

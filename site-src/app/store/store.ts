@@ -32,6 +32,17 @@ export const replaceTaught = (learner: string, rules: string[], entries: Taught[
     }
   });
 
+/** Says of rules that they are taught, where that is not said yet. */
+export const addTaught = (learner: string, entries: Taught[]) =>
+  write(['taught', 'learners'], async (tx) => {
+    if (!(await hasLearner(tx, learner))) return;
+    const updated = new Date().toISOString();
+    for (const entry of entries)
+      await modify(tx, 'taught', [learner, entry.rule], (stored) =>
+        stored?.since ? stored : { ...entry, updated },
+      );
+  });
+
 /** Changes some settings. */
 export const changeSettings = (patch: Patch<Settings>) =>
   write(['settings'], (tx) =>

@@ -6,7 +6,7 @@ import { part } from '../../plan/places.ts';
 import type { Passage, Ranking } from '../../plan/rank.ts';
 import type { Query } from '../../plan/score.ts';
 import { explain, reach } from '../../plan/words.ts';
-import { linesHash } from '../../share/link.ts';
+import { giveHash, linesHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import { linesName } from '../../text/names.ts';
 import { called } from '../parts/words.ts';
@@ -61,7 +61,14 @@ function result({ child, rule }: Best, p: Passage, i: number) {
           ${others.map((x) => html`<li>${x}</li>`)}
         </ul>
       </details>
-      <a class="button big" href=${linesHash(lines)} data-t="open-${i + 1}">${t('choose.open')}</a>
+      <div class="row">
+        <a class="button big" href=${linesHash(lines)} data-t="open-${i + 1}"
+          >${t('choose.open')}</a
+        >
+        <a class="button plain" href=${giveHash(lines)} data-t="give-${i + 1}"
+          >${t('choose.give')}</a
+        >
+      </div>
     </li>
   `;
 }

@@ -8,7 +8,7 @@ import { live } from 'lit-html/directives/live.js';
 import { t } from '../../i18n.ts';
 import { rulesInOrder } from '../../plan/ladder.ts';
 import { loadCourse, reader } from '../../planner.ts';
-import { linesHash, MOST } from '../../share/link.ts';
+import { giveHash, linesHash, MOST } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import type { Route } from '../../types.ts';
@@ -79,7 +79,9 @@ function own(s: State, x: Choice) {
       </div>
       <p class="quiet" role="status" data-t="choose-found" .textContent=${found(x)}></p>
       <button class="main" data-t="open">${t('choose.open')}</button>
+      <button class="plain" name="give" data-t="give">${t('choose.give')}</button>
     </form>
+    <p><a href="#/work" data-t="paste-link">${t('paste.title')}</a></p>
   `;
 }
 
@@ -102,13 +104,15 @@ const verseField = (x: Choice, key: 'from' | 'to') => html`
   />
 `;
 
-function open(e: Event) {
+/** Opens the verses, or gives them as work. */
+function open(e: SubmitEvent) {
   e.preventDefault();
+  const hashOf = (e.submitter as HTMLButtonElement | null)?.name === 'give' ? giveHash : linesHash;
   const { rule, surah: s, from, to } = state.get().choice!;
   const [a, b] = [Number(from), Number(to)];
   if (b < a) change({ problem: t('bad.order', { from: a, to: b }) });
   else if (b - a >= MOST) change({ problem: t('bad.many', { n: b - a + 1, most: MOST }) });
-  else location.hash = linesHash({ rule, from: { s, a }, to: { s, a: b } });
+  else location.hash = hashOf({ rule, from: { s, a }, to: { s, a: b } });
 }
 
 /**

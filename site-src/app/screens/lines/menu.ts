@@ -3,7 +3,7 @@ import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
 import { STOPS } from '../../marking/pencils.ts';
 import * as practice from '../../practice/practice.ts';
-import { linesHash, penciled } from '../../share/link.ts';
+import { giveHash, linesHash, penciled } from '../../share/link.ts';
 import { send } from '../../share/send.ts';
 import type { Practice } from '../../practice/practice.ts';
 import * as state from '../../state.ts';
@@ -19,6 +19,7 @@ export const menu = (s: State, l: Lines) => html`
       <button class="plain" data-t="share" @click=${closing(() => void share(l))}>
         ${t('menu.share')}
       </button>
+      <a class="button plain" href=${giveHash(l)} data-t="give">${t('menu.give')}</a>
       ${
         s.practice && marking(s.practice)
           ? html`<button class="plain" data-t="on-paper" @click=${closing(onPaper)}>

@@ -1,5 +1,5 @@
 // Today: one card with the next thing and one line why; below it the week, small.
-import { html, type TemplateResult } from 'lit-html';
+import { html, nothing, type TemplateResult } from 'lit-html';
 import { t, weekday } from '../../i18n.ts';
 import { reopen } from '../../offline/tools.ts';
 import { week } from '../../record/week.ts';
@@ -25,7 +25,7 @@ function view(s: State) {
 
 const day = (s: State, l: Learner) => html`
   <h1 tabindex="-1">${t('today.title', { child: called(l) })}</h1>
-  ${card(s)} ${resume(s, l)} ${days(l)} ${pages()}
+  ${card(s)} ${resume(s, l)} ${l.work ? given(s) : nothing} ${days(l)} ${pages()}
 `;
 
 /** The place of the card that is on its way, so that what is below it stays where it is. */
@@ -52,6 +52,31 @@ const noPlan = () => html`
     </div>
   </section>
 `;
+
+/** Work that a teacher gave. What shows it is fetched only where there is some. */
+const given = (s: State) => html`
+  <section class="card" data-t="work" .style=${'min-block-size:11rem'}>
+    ${
+      s.work === 'failed'
+        ? html`<p>${t('error.part')}</p>
+            <button class="plain" data-t="part-again" @click=${reopen}>${t('error.again')}</button>`
+        : s.work?.view(s)
+    }
+  </section>
+`;
+
+let fetchingWork = false;
+
+async function fetchWork() {
+  if (fetchingWork) return;
+  fetchingWork = true;
+  const work = await import('./work.ts').then(
+    (m) => m.work,
+    () => 'failed' as const,
+  );
+  fetchingWork = false;
+  state.set({ work });
+}
 
 function days(l: Learner) {
   const all = week(state.sessionsOf(l.id));
@@ -108,10 +133,11 @@ export const today: Screen = {
   title: () => t('nav.today'),
   view,
   enter() {
-    const { card, unfinished } = state.get();
+    const { card, unfinished, work } = state.get();
     readFor = [];
     if (unfinished.length) state.set({ unfinished: [] });
     if (card === 'failed') state.set({ card: undefined });
+    if (work === 'failed') state.set({ work: undefined });
     addEventListener('online', online);
   },
   drawn(s) {
@@ -119,6 +145,7 @@ export const today: Screen = {
     if (s.closed) return;
     // Not before there is somebody to plan for: the first open stays small.
     if (l && !s.card) void fetchCard();
+    if (l?.work && !s.work) void fetchWork();
     if (s.card && s.card !== 'failed') s.card.drawn?.(s);
     const now = [...state.records(), s.draftWrites];
     if (now.every((x, i) => x === readFor[i])) return;
