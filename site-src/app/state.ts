@@ -5,6 +5,7 @@ import type { Kept } from './store/store.ts';
 import type { Reason } from './store/unavailable.ts';
 import type { Kept as Offline } from './offline/offline.ts';
 import type { Course } from './plan/course.ts';
+import type { Outlook } from './plan/outlook.ts';
 import type { Practice } from './practice/practice.ts';
 import type { Choice } from './screens/choose/choice.ts';
 import type { Printing } from './screens/paper/printing.ts';
@@ -62,6 +63,14 @@ export interface State extends Omit<Kept, 'settings'> {
   sample: Verse | 'failed' | undefined;
   /** Learner: whose removal is being asked about. */
   removing: Learner | undefined;
+  /** Whether a learner is being added, whose name is asked for. */
+  adding: boolean;
+  /** Everyone: what comes next for each learner, by id, as far as it has been computed. */
+  outlooks: ReadonlyMap<string, Outlook>;
+  /** Everyone: the ids of those who are ticked. */
+  ticked: readonly string[];
+  /** Ids of those who are to read, with the learner, the lines that are opened next. */
+  together: readonly string[];
   /** The choice of lines, from the first visit on. */
   choice: Choice | undefined;
   /** What is to be printed, while the print screen is shown. */
@@ -108,6 +117,10 @@ let state = {
   listed: 0,
   sample: undefined,
   removing: undefined,
+  adding: false,
+  outlooks: new Map(),
+  ticked: [],
+  together: [],
   choice: undefined,
   printing: undefined,
   route: { name: 'today' },

@@ -1,4 +1,5 @@
 // Adds a learner.
+import { freeColour } from '../record/people.ts';
 import { newId } from '../store/id.ts';
 import * as state from '../state.ts';
 import * as store from '../store/store.ts';
@@ -28,6 +29,7 @@ function newLearner(name: string, beginning: Beginning): Learner {
     name: nameOf(name),
     ...beginning,
     settled: false,
+    colour: freeColour(state.get().learners),
     made: now,
     updated: now,
   };
@@ -36,10 +38,11 @@ function newLearner(name: string, beginning: Beginning): Learner {
 /** Puts the record of a learner on the screens, from now on. */
 export const choose = (id: string) => changeSettings({ learner: id });
 
-/** Keeps a new learner and takes it in hand. */
-export async function add(name: string, beginning = lastJuz()) {
+/** Keeps a new learner and takes it in hand; whether the device kept it. */
+export async function add(name: string, beginning = lastJuz()): Promise<boolean> {
   const l = newLearner(name, beginning);
-  if (!(await keep(() => store.addLearner(l)))) return;
+  if (!(await keep(() => store.addLearner(l)))) return false;
   await choose(l.id);
   void store.persist();
+  return true;
 }

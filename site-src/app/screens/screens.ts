@@ -18,6 +18,7 @@ const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
   rules: () => import('./rules/rules.ts').then((m) => m.rules),
   record: () => import('./record/record.ts').then((m) => m.record),
   learner: () => import('./learner/learner.ts').then((m) => m.learner),
+  learners: () => import('./learners/learners.ts').then((m) => m.learners),
   print: () => Promise.all([import('./paper/print.ts'), sheet('paper')]).then(([m]) => m.print),
 };
 

@@ -14,6 +14,7 @@ import * as state from '../../state.ts';
 import type { Outcome } from '../../types.ts';
 import { askName } from '../parts/name.ts';
 import { called } from '../parts/words.ts';
+import { each } from './each.ts';
 import { back } from './step.ts';
 
 const CHOICES: Outcome[] = ['alone', 'some', 'much'];
@@ -36,6 +37,7 @@ function outcomes(p: Practice): Outcomes[] {
 
 export function end(p: Practice) {
   const who = practice.learner(p);
+  const others = who ? practice.others(p) : [];
   const choice = (o: Outcome) => html`
     <button
       class=${o === 'alone' ? 'main' : 'big'}
@@ -47,7 +49,9 @@ export function end(p: Practice) {
   `;
   return html`<div class="card" data-t="end">
     ${
-      who
+      who && others.length
+        ? each(p, [who, ...others], outcomes(p))
+        : who
         ? html`<h2>${t('end.title', { child: called(who) })}</h2>
             ${p.draft.helped ? html`<p class="quiet">${t('end.helped')}</p>` : nothing}
             <div class="stack">${CHOICES.map(choice)}</div>`

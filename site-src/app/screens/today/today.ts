@@ -1,5 +1,6 @@
 // Today: one card with the next thing and one line why; below it the week, small.
 import { html, type TemplateResult } from 'lit-html';
+import { choose } from '../../actions/learner.ts';
 import { t, weekday } from '../../i18n.ts';
 import { reopen } from '../../offline/tools.ts';
 import { week } from '../../record/week.ts';
@@ -8,6 +9,7 @@ import type { State } from '../../state.ts';
 import type { Learner } from '../../types.ts';
 import { closed } from '../parts/closed.ts';
 import { keptLine } from '../parts/kept.ts';
+import { switcher } from '../parts/switch.ts';
 import { called } from '../parts/words.ts';
 import type { Screen } from '../screen.ts';
 import { first } from './first.ts';
@@ -24,7 +26,10 @@ function view(s: State) {
 }
 
 const day = (s: State, l: Learner) => html`
-  <h1 tabindex="-1">${t('today.title', { child: called(l) })}</h1>
+  <header class="row">
+    <h1 tabindex="-1">${t('today.title', { child: called(l) })}</h1>
+    ${switcher(s, l, (id) => void choose(id))}
+  </header>
   ${card(s)} ${resume(s, l)} ${days(l)} ${pages()}
 `;
 
@@ -108,8 +113,9 @@ export const today: Screen = {
   title: () => t('nav.today'),
   view,
   enter() {
-    const { card, unfinished } = state.get();
+    const { card, unfinished, together } = state.get();
     readFor = [];
+    if (together.length) state.set({ together: [] });
     if (unfinished.length) state.set({ unfinished: [] });
     if (card === 'failed') state.set({ card: undefined });
     addEventListener('online', online);
