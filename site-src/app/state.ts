@@ -4,8 +4,8 @@ import type { Reading } from './actions/backup.ts';
 import type { Kept } from './store/store.ts';
 import type { Reason } from './store/unavailable.ts';
 import type { Kept as Offline } from './offline/offline.ts';
+import { people, type People } from './people.ts';
 import type { Course } from './plan/course.ts';
-import type { Outlook } from './plan/outlook.ts';
 import type { Practice } from './practice/practice.ts';
 import type { Choice } from './screens/choose/choice.ts';
 import type { Printing } from './screens/paper/printing.ts';
@@ -34,7 +34,7 @@ export interface Notice {
   closed?: () => void;
 }
 
-export interface State extends Omit<Kept, 'settings'> {
+export interface State extends Omit<Kept, 'settings'>, People {
   catalogue: Catalogue;
   route: Route;
   /** Those in effect: of the learner who is reading, else of the device, else the usual ones. */
@@ -63,14 +63,6 @@ export interface State extends Omit<Kept, 'settings'> {
   sample: Verse | 'failed' | undefined;
   /** Learner: whose removal is being asked about. */
   removing: Learner | undefined;
-  /** Whether a learner is being added, whose name is asked for. */
-  adding: boolean;
-  /** Everyone: what comes next for each learner, by id, as far as it has been computed. */
-  outlooks: ReadonlyMap<string, Outlook>;
-  /** Everyone: the ids of those who are ticked. */
-  ticked: readonly string[];
-  /** Ids of those who are to read, with the learner, the lines that are opened next. */
-  together: readonly string[];
   /** The choice of lines, from the first visit on. */
   choice: Choice | undefined;
   /** What is to be printed, while the print screen is shown. */
@@ -101,6 +93,7 @@ export const defaults: Settings = {
 };
 
 let state = {
+  ...people,
   learners: [],
   sessions: [],
   taught: [],
@@ -117,10 +110,6 @@ let state = {
   listed: 0,
   sample: undefined,
   removing: undefined,
-  adding: false,
-  outlooks: new Map(),
-  ticked: [],
-  together: [],
   choice: undefined,
   printing: undefined,
   route: { name: 'today' },

@@ -1,5 +1,4 @@
 // Adds a learner.
-import { freeColour } from '../record/people.ts';
 import { newId } from '../store/id.ts';
 import * as state from '../state.ts';
 import * as store from '../store/store.ts';
@@ -13,8 +12,8 @@ export const LONGEST = 40;
 /** A name as it is kept. */
 export const nameOf = (typed: string) => typed.trim().slice(0, LONGEST);
 
-/** Where a learner begins, and in which direction reading goes on. */
-export type Beginning = Pick<Learner, 'place' | 'direction'>;
+/** Where a learner begins, in which direction reading goes on, and the colour. */
+export type Beginning = Pick<Learner, 'place' | 'direction' | 'colour'>;
 
 /** Reading on from where the last thirtieth of the text begins. */
 export function lastJuz(): Beginning {
@@ -29,7 +28,6 @@ function newLearner(name: string, beginning: Beginning): Learner {
     name: nameOf(name),
     ...beginning,
     settled: false,
-    colour: freeColour(state.get().learners),
     made: now,
     updated: now,
   };

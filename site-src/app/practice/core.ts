@@ -184,10 +184,6 @@ export function choosePencils(also: string[]) {
 /** The learner whose lines these are: another may have been chosen since. */
 export const learner = (p: Practice) => state.get().learners.find((x) => x.id === p.draft.learner);
 
-/** Those who read the lines with the learner, as far as they are still there. */
-export const others = ({ draft }: Practice) =>
-  state.readers().filter((x) => x.id !== draft.learner && draft.together?.includes(x.id));
-
 /** Goes to a step, on or back; everything that was marked stays. */
 export function setPhase(phase: Phase, patch: Patch<Draft> = {}, more: Partial<Practice> = {}) {
   change({ ...patch, phase }, { ...CLOSED, caret: get()?.caret, ...more });

@@ -12,14 +12,19 @@ import { type Name, nameOf, type Screen } from './screen.ts';
 import { sheet } from './stylesheet.ts';
 import { today } from './today/today.ts';
 
+/** A screen whose style is in a sheet of its own. */
+const styled = <M>(name: string, module: Promise<M>): Promise<M> =>
+  Promise.all([module, sheet(name)]).then(([m]) => m);
+
 const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
   lines: () => import('./lines/lines.ts').then((m) => m.lines),
-  choose: () => import('./choose/choose.ts').then((m) => m.choose),
-  rules: () => import('./rules/rules.ts').then((m) => m.rules),
-  record: () => import('./record/record.ts').then((m) => m.record),
-  learner: () => import('./learner/learner.ts').then((m) => m.learner),
-  learners: () => import('./learners/learners.ts').then((m) => m.learners),
-  print: () => Promise.all([import('./paper/print.ts'), sheet('paper')]).then(([m]) => m.print),
+  choose: () => styled('later', import('./choose/choose.ts')).then((m) => m.choose),
+  rules: () => styled('later', import('./rules/rules.ts')).then((m) => m.rules),
+  record: () => styled('later', import('./record/record.ts')).then((m) => m.record),
+  learner: () => styled('later', import('./learner/learner.ts')).then((m) => m.learner),
+  learners: () => styled('later', import('./learners/learners.ts')).then((m) => m.learners),
+  // In this order: what a page is on paper comes last.
+  print: () => styled('paper', styled('later', import('./paper/print.ts'))).then((m) => m.print),
 };
 
 /** The screen for an address: itself, or what stands for it until it has come. */

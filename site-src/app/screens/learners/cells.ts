@@ -1,5 +1,5 @@
 // What is said of a learner in the view of everyone, in a table and in a list alike.
-import { html, nothing } from 'lit-html';
+import { html } from 'lit-html';
 import { dateName, join, t } from '../../i18n.ts';
 import { Settle, Teach } from '../../plan/day.ts';
 import type { Outlook } from '../../plan/outlook.ts';
@@ -46,10 +46,10 @@ export const lastRead = ({ last }: Row) =>
     : html`<span class="quiet">${t('everyone.nothing-yet')}</span>`;
 
 /** What is computed, or a dash in its place. */
-const once = (s: State, { next }: Row, words: (o: Outlook, c: Course) => unknown) =>
-  next && s.course && s.course !== 'failed'
-    ? words(next, s.course)
-    : html`<span class="quiet" aria-hidden="true">…</span>`;
+function once(s: State, { next }: Row, words: (o: Outlook, c: Course) => unknown) {
+  if (next && s.course && s.course !== 'failed') return words(next, s.course);
+  return html`<span class="quiet" aria-hidden="true">…</span>`;
+}
 
 /** The rule in practice; where there is none, what stands for it. */
 export const inPractice = (s: State, row: Row) =>
@@ -97,6 +97,6 @@ export function startButton(s: State, { learner: l, next }: Row) {
   >
     ${t(lines || !ready ? 'everyone.start' : 'today.choose')}<span class="hidden"
       >: ${called(l)}</span
-    >${nothing}
+    >
   </button>`;
 }

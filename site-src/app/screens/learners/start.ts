@@ -11,6 +11,6 @@ export const start = (l: Learner, lines: Lines | undefined) => begin([l], lines)
 export async function begin([first, ...others]: Learner[], lines: Lines | undefined) {
   if (!first) return;
   await choose(first.id);
-  state.set({ together: others.map((l) => l.id), ticked: [] });
+  state.set({ together: others.map((l) => l.id), ticked: [], home: 'learners' });
   location.hash = lines ? linesHash(lines) : '#/lines';
 }

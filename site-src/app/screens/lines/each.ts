@@ -2,7 +2,7 @@
 // for each is kept in one go.
 import { html } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
-import { finishTogether } from '../../actions/together.ts';
+import { finishTogether } from '../../actions/finish.ts';
 import { t } from '../../i18n.ts';
 import { closing } from '../../practice/keeping.ts';
 import * as practice from '../../practice/practice.ts';

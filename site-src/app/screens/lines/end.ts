@@ -6,6 +6,7 @@ import { add } from '../../actions/learner.ts';
 import { t } from '../../i18n.ts';
 import type { Hit } from '../../marking/check.ts';
 import { closing } from '../../practice/keeping.ts';
+import { others } from '../../practice/others.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import { found, results } from '../../practice/steps.ts';
@@ -37,7 +38,7 @@ function outcomes(p: Practice): Outcomes[] {
 
 export function end(p: Practice) {
   const who = practice.learner(p);
-  const others = who ? practice.others(p) : [];
+  const more = who ? others(p) : [];
   const choice = (o: Outcome) => html`
     <button
       class=${o === 'alone' ? 'main' : 'big'}
@@ -49,13 +50,13 @@ export function end(p: Practice) {
   `;
   return html`<div class="card" data-t="end">
     ${
-      who && others.length
-        ? each(p, [who, ...others], outcomes(p))
+      who && more.length
+        ? each(p, [who, ...more], outcomes(p))
         : who
-        ? html`<h2>${t('end.title', { child: called(who) })}</h2>
-            ${p.draft.helped ? html`<p class="quiet">${t('end.helped')}</p>` : nothing}
-            <div class="stack">${CHOICES.map(choice)}</div>`
-        : newLearner()
+          ? html`<h2>${t('end.title', { child: called(who) })}</h2>
+              ${p.draft.helped ? html`<p class="quiet">${t('end.helped')}</p>` : nothing}
+              <div class="stack">${CHOICES.map(choice)}</div>`
+          : newLearner()
     }
     <button class="plain" data-t="step-back" @click=${back}>${t('end.back')}</button>
   </div>`;

@@ -43,7 +43,7 @@ function view(s: State) {
   return html`
     <main class="lines" data-phase=${p?.draft.phase ?? ''}>
       <header class="row">
-        <a class="button plain" href="#/today" data-t="back">${t('lines.back')}</a>
+        <a class="button plain" href="#/${s.home}" data-t="back">${t(`nav.${s.home}`)}</a>
         <div class="title">
           <h1 tabindex="-1">${title(s)}</h1>
           ${whose(s)}

@@ -1,6 +1,7 @@
 // Who reads these lines: one learner, with a way to another; or several who read them together.
 import { html, nothing } from 'lit-html';
 import { join, t } from '../../i18n.ts';
+import { others } from '../../practice/others.ts';
 import * as practice from '../../practice/practice.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
@@ -15,8 +16,8 @@ export function whose(s: State) {
   const p = s.practice;
   const l = p ? practice.learner(p) : state.learner(s);
   if (!l) return nothing;
-  const others = p ? practice.others(p) : [];
-  return others.length ? several(s, [l, ...others]) : switcher(s, l, (id) => void openFor(id));
+  const more = p ? others(p) : [];
+  return more.length ? several(s, [l, ...more]) : switcher(s, l, (id) => void openFor(id));
 }
 
 /** All their names, and how to go on with the first of them alone. */

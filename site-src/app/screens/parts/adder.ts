@@ -1,7 +1,8 @@
 // Adds a learner: asks for the name first, and writes nothing before that is confirmed.
 import { html } from 'lit-html';
-import { add, LONGEST } from '../../actions/learner.ts';
+import { add, lastJuz, LONGEST } from '../../actions/learner.ts';
 import { t } from '../../i18n.ts';
+import { freeColour } from '../../record/people.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 
@@ -51,5 +52,6 @@ async function confirm(e: SubmitEvent) {
   e.preventDefault();
   const name = (e.currentTarget as HTMLFormElement).querySelector('input')!.value.trim();
   if (!name) return;
-  if (await add(name)) state.set({ adding: false });
+  const colour = freeColour(state.get().learners);
+  if (await add(name, { ...lastJuz(), colour })) state.set({ adding: false });
 }

@@ -19,10 +19,11 @@ import { lessonPath } from '../parts/lesson.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
 import { term, withTerm } from '../parts/term.ts';
 import { called } from '../parts/words.ts';
+import { switcher } from '../parts/switch.ts';
 import type { Screen } from '../screen.ts';
 import { why } from './why.ts';
 
-export { loadCourse };
+export { loadCourse, switcher };
 
 const KINDS = {
   [Settle]: 'settle',

@@ -9,7 +9,6 @@ import type { State } from '../../state.ts';
 import type { Learner } from '../../types.ts';
 import { closed } from '../parts/closed.ts';
 import { keptLine } from '../parts/kept.ts';
-import { switcher } from '../parts/switch.ts';
 import { called } from '../parts/words.ts';
 import type { Screen } from '../screen.ts';
 import { first } from './first.ts';
@@ -28,7 +27,7 @@ function view(s: State) {
 const day = (s: State, l: Learner) => html`
   <header class="row">
     <h1 tabindex="-1">${t('today.title', { child: called(l) })}</h1>
-    ${switcher(s, l, (id) => void choose(id))}
+    <div class="switch-room">${s.switcher?.(s, l, (id) => void choose(id))}</div>
   </header>
   ${card(s)} ${resume(s, l)} ${days(l)} ${pages()}
 `;
@@ -87,7 +86,8 @@ async function fetchCard(failed?: () => void) {
   if (fetching) return;
   fetching = true;
   try {
-    const { card, loadCourse } = await import('./card.ts');
+    const { card, loadCourse, switcher } = await import('./card.ts');
+    state.set({ switcher });
     await loadCourse();
     state.set({ card });
   } catch {
@@ -113,9 +113,9 @@ export const today: Screen = {
   title: () => t('nav.today'),
   view,
   enter() {
-    const { card, unfinished, together } = state.get();
+    const { card, unfinished } = state.get();
     readFor = [];
-    if (together.length) state.set({ together: [] });
+    state.set({ home: 'today', together: [] });
     if (unfinished.length) state.set({ unfinished: [] });
     if (card === 'failed') state.set({ card: undefined });
     addEventListener('online', online);
