@@ -4,5 +4,7 @@ import type { Learner } from '../types.ts';
 import type { Practice } from './core.ts';
 
 /** Those who read the lines beside their learner, as far as they are still there. */
-export const others = ({ draft }: Practice): Learner[] =>
-  state.readers().filter((x) => x.id !== draft.learner && draft.together?.includes(x.id));
+export function others({ draft: { learner, together = [] } }: Practice): Learner[] {
+  const there = state.readers();
+  return together.flatMap((id) => there.find((x) => x.id === id && id !== learner) ?? []);
+}

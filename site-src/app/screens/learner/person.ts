@@ -17,7 +17,7 @@ export const person = (s: State, l: Learner) => html`
   <section class="card">
     <label for="nickname">${t('people.name')}</label>
     ${keyed(l.id, nameField(l))} ${colours(s, l)}
-    <p class="quiet">${t('people.archive-what')}</p>
+    <p class="quiet below">${t('people.archive-what')}</p>
     <div class="row">
       <button class="plain" data-t="archive-learner" @click=${() => void archive(l)}>
         ${t('people.archive')}

@@ -1,5 +1,5 @@
 // The second look before everything of a learner is deleted: what goes, and a backup first.
-import { html } from 'lit-html';
+import { html, nothing } from 'lit-html';
 import { save } from '../../actions/backup.ts';
 import { remove } from '../../actions/people.ts';
 import { t } from '../../i18n.ts';
@@ -13,6 +13,8 @@ const close = (e: Event) => (e.target as Element).closest('dialog')!.close();
 
 /** What a backup that is saved here says of itself is said here: nothing beside a dialog is heard. */
 export function removal({ notice }: State, l: Learner) {
+  const sessions = state.sessionsOf(l.id).length;
+  const rules = state.taughtOf(l.id).length;
   const confirm = (e: Event) => {
     close(e);
     void remove(l);
@@ -28,8 +30,8 @@ export function removal({ notice }: State, l: Learner) {
       </h2>
       <p>${t('people.goes')}</p>
       <ul data-t="goes">
-        <li>${t('people.goes-sessions', { n: state.sessionsOf(l.id).length })}</li>
-        <li>${t('people.goes-rules', { n: state.taughtOf(l.id).length })}</li>
+        ${sessions ? html`<li>${t('people.goes-sessions', { n: sessions })}</li>` : nothing}
+        ${rules ? html`<li>${t('people.goes-rules', { n: rules })}</li>` : nothing}
         <li>${t('people.goes-rest')}</li>
       </ul>
       <p class="quiet" role="status">${notice?.text}</p>
