@@ -3,6 +3,7 @@ package e2e
 import (
 	"fmt"
 	"testing"
+	"time"
 
 	"sutur/generator/internal/engine"
 )
@@ -18,6 +19,17 @@ func (p *page) switchTo(id string) {
 func (p *page) reads(name string) {
 	p.t.Helper()
 	p.wait(name+" to be shown", fmt.Sprintf(`document.querySelector("[data-t=whose]")?.innerText === %q`, name))
+}
+
+// inHand waits until the device has kept who reads: the page is left at once.
+func (p *page) inHand(id string) {
+	p.t.Helper()
+	deadline := time.Now().Add(patience)
+	for inDatabase[string](p, `return (await ask(db.transaction("settings").objectStore("settings").get("device"))).learner`) != id {
+		if time.Now().After(deadline) {
+			p.t.Fatal("who reads is not kept")
+		}
+	}
 }
 
 // inside fails the test where the page is wider than the screen.
@@ -50,6 +62,7 @@ func TestPeopleInEngines(t *testing.T) {
 		p.switchTo(ids["Maryam"])
 		p.reads("Maryam")
 		p.wait("her day", `/Maryam/.test(document.querySelector("h1").innerText)`)
+		p.inHand(ids["Maryam"])
 		p.onSameLines(s, ids)
 		p.fromEveryone(s, ids)
 		p.open(s.address + "about.html")
