@@ -8,7 +8,7 @@ import (
 	"sutur/generator/internal/engine"
 )
 
-// switchTo goes to another learner by two presses, and returns how many they were.
+// switchTo goes to another learner by two presses.
 func (p *page) switchTo(id string) {
 	p.t.Helper()
 	p.clickOn(hook("switch") + " summary")
@@ -109,15 +109,15 @@ func (p *page) onSameLines(s *server, ids map[string]string) {
 	p.open(s.address + "#/lines?rule=noon-ikhfa&from=78:12&to=78:20")
 	p.wait("the lines", visible(hook("next")))
 	p.reads("Maryam")
-	p.tap(at[0])
+	p.mark(at[0])
 	p.waitDraft("find", 1)
 	const marks = `document.querySelectorAll("[data-t=passage] .signs").length`
 	where := eval[string](p, "location.hash")
 	p.switchTo(ids["Yusuf"])
 	p.reads("Yusuf")
 	p.wait("lines without marks", visible(hook("next"))+" && "+marks+" === 0")
-	p.tap(at[0])
-	p.tap(at[1])
+	p.mark(at[0])
+	p.mark(at[1])
 	p.wait("two marks", marks+" >= 2")
 	p.switchTo(ids["Maryam"])
 	p.reads("Maryam")

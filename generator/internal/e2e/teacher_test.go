@@ -198,3 +198,50 @@ func (p *counted) together(ids map[string]string, want int) {
 		p.t.Errorf("%d drafts of several, want %d", n, drafts)
 	}
 }
+
+// TestChosenTogether: lines of one's own for several; the names are said where they are chosen and on
+// the lines, and the others can be left out again.
+func TestChosenTogether(t *testing.T) {
+	s := serve(t, "/", built(t))
+	p := newPage(t)
+	p.begin(s.address, "Maryam")
+	p.click("nav-learner")
+	p.addLearner("Yusuf")
+	p.click("everyone")
+	p.computed(2)
+	if p.count(hook("same-lines")+":disabled") != 1 {
+		t.Error("nobody is ticked, and lines can be opened")
+	}
+	both := func() {
+		p.click("tick-all")
+		p.click("same-choose")
+		p.wait("for whom", visible(hook("together-for")))
+	}
+	both()
+	p.click("alone")
+	p.wait("one alone", `!document.querySelector("[data-t=together-for]")`)
+	eval[any](p, `(location.hash = "#/learners", 0)`)
+	p.computed(2)
+	both()
+	p.set("surah", "112")
+	p.set("from", "1")
+	p.set("to", "4")
+	p.click("open")
+	p.wait("the lines", visible(hook("next")))
+	if got := p.text(hook("whose")); !strings.Contains(got, "Maryam") || !strings.Contains(got, "Yusuf") {
+		t.Errorf("the lines are %q's", got)
+	}
+	p.reload()
+	p.wait("the lines again", visible(hook("next")))
+	if got := p.text(hook("whose")); !strings.Contains(got, "Maryam") || !strings.Contains(got, "Yusuf") {
+		t.Errorf("after a reload the lines are %q's", got)
+	}
+	first := "Maryam"
+	if !strings.HasPrefix(p.text(hook("whose")), first) {
+		first = "Yusuf"
+	}
+	p.clickOn(hook("switch") + " summary")
+	p.click("alone")
+	p.reads(first)
+	p.calm()
+}

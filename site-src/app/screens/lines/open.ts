@@ -26,7 +26,8 @@ export async function open(want: Lines) {
     ]);
     if (mine !== visit) return;
     const left = kept ? fitted(withPencils(kept, want), text) : fresh(who, want);
-    practice.begin(catalogue, text, before, joined(left));
+    practice.begin(catalogue, text, before, left);
+    join(who);
     named();
     claim();
     addEventListener('pagehide', letGo);
@@ -49,12 +50,12 @@ function withPencils(d: Draft, { also = [] }: Lines): Draft {
   return all.length ? { ...d, lines: { ...d.lines, also: all } } : d;
 }
 
-/** A draft with those who are to read the lines as well. */
-function joined(d: Draft): Draft {
+/** Those who are to read the lines as well are kept with them. */
+function join(learner: string) {
   const { together } = state.get();
-  if (!together.length) return d;
+  if (!together.length) return;
   state.set({ together: [] });
-  return { ...d, together: together.filter((id) => id !== d.learner) };
+  practice.change({ together: together.filter((id) => id !== learner) }, { opening: true });
 }
 
 /** Opens the same lines for another learner. */
