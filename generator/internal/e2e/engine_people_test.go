@@ -100,6 +100,16 @@ func (p *page) cancelAdding() {
 	}
 }
 
+// markLarge marks a letter in the enlarged word, which a screen reader's press on the word opens: a
+// finger that a slow machine holds for long would leave it open.
+func (p *page) markLarge(a letterAt) {
+	p.t.Helper()
+	eval[any](p, fmt.Sprintf(`(document.querySelector('.w[data-v="%d"][data-w="%d"]').click(), 0)`, a.v, a.w))
+	p.click(fmt.Sprintf("zoom-letter-%d", a.l))
+	p.click("zoom-close")
+	p.wait("the word to close", `!document.querySelector("dialog")`)
+}
+
 // onSameLines marks the same lines for one learner and then for the other: each has marks of their
 // own.
 func (p *page) onSameLines(s *server, ids map[string]string) {
@@ -109,15 +119,15 @@ func (p *page) onSameLines(s *server, ids map[string]string) {
 	p.open(s.address + "#/lines?rule=noon-ikhfa&from=78:12&to=78:20")
 	p.wait("the lines", visible(hook("next")))
 	p.reads("Maryam")
-	p.mark(at[0])
+	p.markLarge(at[0])
 	p.waitDraft("find", 1)
 	const marks = `document.querySelectorAll("[data-t=passage] .signs").length`
 	where := eval[string](p, "location.hash")
 	p.switchTo(ids["Yusuf"])
 	p.reads("Yusuf")
 	p.wait("lines without marks", visible(hook("next"))+" && "+marks+" === 0")
-	p.mark(at[0])
-	p.mark(at[1])
+	p.markLarge(at[0])
+	p.markLarge(at[1])
 	p.wait("two marks", marks+" >= 2")
 	p.switchTo(ids["Maryam"])
 	p.reads("Maryam")
