@@ -6,6 +6,7 @@ import { Phrases } from './plan/phrases.ts';
 import * as state from './state.ts';
 import { dataFile } from './text/data.ts';
 import { verified } from './text/fetch.ts';
+import type { Learner } from './types.ts';
 
 let waiting: Promise<Course> | undefined;
 
@@ -40,6 +41,13 @@ export function reader(): Child | undefined {
   const [s, a] = there.c.juz[29]!;
   const nobody = { id: '', name: '', place: { s, a }, settled: true, made: '', updated: '' };
   return new Child(there, nobody, [], [], dayNumber(today()));
+}
+
+/** A learner as the planner sees them, once the course is there; made anew at each call. */
+export function childOf(l: Learner): Child | undefined {
+  const there = courseOf();
+  const { sessions, taught } = state.get();
+  return there && new Child(there, l, sessions, taught, dayNumber(today()));
 }
 
 let last: { of: unknown[]; child: Child } | undefined;

@@ -4,6 +4,7 @@ import type { Reading } from './actions/backup.ts';
 import type { Kept } from './store/store.ts';
 import type { Reason } from './store/unavailable.ts';
 import type { Kept as Offline } from './offline/offline.ts';
+import { people, type People } from './people.ts';
 import type { Course } from './plan/course.ts';
 import type { Practice } from './practice/practice.ts';
 import type { Choice } from './screens/choose/choice.ts';
@@ -34,7 +35,7 @@ export interface Notice {
   closed?: () => void;
 }
 
-export interface State extends Omit<Kept, 'settings'> {
+export interface State extends Omit<Kept, 'settings'>, People {
   catalogue: Catalogue;
   route: Route;
   /** Those in effect: of the learner who is reading, else of the device, else the usual ones. */
@@ -99,6 +100,7 @@ export const defaults: Settings = {
 };
 
 let state = {
+  ...people,
   learners: [],
   sessions: [],
   taught: [],

@@ -7,7 +7,7 @@ export type * from './types/record.ts';
 export * from './types/text.ts';
 
 /** Screens whose address is their name alone. */
-export const PLAIN = ['today', 'rules', 'record', 'learner', 'print'] as const;
+export const PLAIN = ['today', 'rules', 'record', 'learner', 'learners', 'print'] as const;
 
 /** Screens for what one person sends another: what they sent is read by the screen itself. */
 export const SENT = ['work', 'result'] as const;

@@ -15,8 +15,8 @@ var thickness = map[string]string{"solid": ".05em", "double": ".05em", "dotted":
 
 // CSS writes the style sheet of all colours:
 //
-//   - --NAME for each colour of the interface and --c-NAME for each family, in
-//     each theme and on paper (tokens.go);
+//   - --NAME for each colour of the interface, --c-NAME for each family and --l-N
+//     for each colour of learners, in each theme and on paper (tokens.go);
 //   - --form-NAME, the family's form, for the script of pages that do without
 //     the catalogue;
 //   - .w::highlight(f-NAME), the colour for ranges of letters in words, below an

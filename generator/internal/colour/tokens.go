@@ -39,11 +39,12 @@ var tokens = []token{
 // ::backdrop the properties of the page.
 const veil = "#14120e80"
 
-// properties writes --NAME for each token and --c-NAME for each family: on :root, for the light
-// theme and, on screens alone, for the dark one (asked for by the system or by data-theme=dark),
-// with stronger lines where the reader asks for more contrast; in print; and on the pages of paper
-// that a screen shows, which are white in every theme, as is the picture of a link, which cameras
-// expect to be dark on light. All these rules weigh the same: the last that applies wins.
+// properties writes --NAME for each token, --c-NAME for each family and --l-N for each colour of
+// learners: on :root, for the light theme and, on screens alone, for the dark one (asked for by the
+// system or by data-theme=dark), with stronger lines where the reader asks for more contrast; in
+// print; and on the pages of paper that a screen shows, which are white in every theme, as is the
+// picture of a link, which cameras expect to be dark on light. All these rules weigh the same: the
+// last that applies wins.
 func properties(families []Family) string {
 	var light, dark, print, leaf strings.Builder
 	for _, t := range tokens {
@@ -60,6 +61,11 @@ func properties(families []Family) string {
 		fmt.Fprintf(&light, "--c-%s:%s;", f.Name, f.Light)
 		fmt.Fprintf(&dark, "--c-%s:%s;", f.Name, f.Dark)
 		fmt.Fprintf(&leaf, "--c-%s:%s;", f.Name, f.Light)
+	}
+	for i, h := range learnerColours() {
+		fmt.Fprintf(&light, "--l-%d:%s;", i, h.hex[0])
+		fmt.Fprintf(&dark, "--l-%d:%s;", i, h.hex[1])
+		fmt.Fprintf(&leaf, "--l-%d:%s;", i, h.hex[0])
 	}
 	return ":root{" + light.String() + "}\n" +
 		"@media screen and (prefers-color-scheme:dark){:root:where(:not([data-theme=light])){" + dark.String() + "}}\n" +

@@ -64,7 +64,7 @@ func TestEntriesFollow(t *testing.T) {
 	}
 
 	p.open(s.address + "#/learner")
-	p.click("add-learner")
+	p.addLearner("Second")
 	p.wait("somebody else", fmt.Sprintf(`document.querySelectorAll('[data-t^="learner-"]').length === 2`))
 	p.toDone(s, "#/lines?rule=qalqalah&from=112:1&to=112:4")
 	finish("outcome-alone", "of two", 3)

@@ -3,24 +3,45 @@
 import * as state from '../state.ts';
 import * as store from '../store/store.ts';
 import { t } from '../i18n.ts';
-import { child } from '../planner.ts';
-import { countedMarks } from '../practice/steps.ts';
-import { countsOf, type Outcomes } from '../record/entry.ts';
+import { countsOf, type Outcomes, togetherOf } from '../record/entry.ts';
 import { linesHash, sendHash } from '../share/link.ts';
-import { after, moved } from '../plan/place.ts';
-import { units } from '../plan/units.ts';
-import type { Draft, Outcome, Session, Taught } from '../types.ts';
+import type { Draft, Outcome } from '../types.ts';
 import { keep } from './keep.ts';
-import { today } from '../record/week.ts';
+import { choose } from './learner.ts';
+import { follows, marked, unmarked } from './session.ts';
 
-const keeping = new Set<string>(); // sessions that are being kept
+const keeping = new Set<string>(); // drafts whose sessions are being kept
 
 /** Keeps the session once, however often it is asked for; false if the device did not keep it. */
-export async function finish(d: Draft, all: Outcomes[], outcome: Outcome): Promise<boolean> {
+export const finish = (d: Draft, all: Outcomes[], outcome: Outcome): Promise<boolean> =>
+  once(d, () => {
+    const session = { id: d.id, ...marked(d, d.learner, outcome), ...countsOf(d, all) };
+    return [{ session, ...follows(session) }];
+  });
+
+/**
+ * The same for lines that several learners read together: a session for each of those who read, with
+ * how it went.
+ */
+export const finishTogether = (
+  d: Draft,
+  all: Outcomes[],
+  read: [learner: string, outcome: Outcome][],
+): Promise<boolean> =>
+  once(d, () =>
+    read.map(([learner, outcome]) => {
+      // As with one learner, the same draft makes the same sessions in every tab.
+      const id = learner === d.learner ? d.id : `${d.id}-${learner}`.slice(0, 64);
+      const session = { id, ...unmarked(d, learner, outcome), ...togetherOf(d, all) };
+      return { session, ...follows(session) };
+    }),
+  );
+
+async function once(d: Draft, made: () => store.Finished[]): Promise<boolean> {
   if (keeping.has(d.id)) return true;
   keeping.add(d.id);
   calm();
-  return save(d, all, outcome).finally(() => keeping.delete(d.id));
+  return save(d, made()).finally(() => keeping.delete(d.id));
 }
 
 /** The second click of a double click must not hit what comes after the first. */
@@ -35,79 +56,30 @@ function calm() {
   setTimeout(() => removeEventListener('click', second, true), 700);
 }
 
-async function save(d: Draft, all: Outcomes[], outcome: Outcome): Promise<boolean> {
-  const c = state.get().catalogue;
-  const who = state.get().learners.find((l) => l.id === d.learner);
-  const at = new Date().toISOString();
-  const { id, lines, stops, helped } = d;
-  const session: Session = {
-    id,
-    learner: d.learner,
-    day: today(),
-    at,
-    rule: lines.rule,
-    from: lines.from,
-    to: lines.to,
-    marks: countedMarks(d),
-    stops,
-    ...countsOf(d, all),
-    helped,
-    outcome,
-    ...minutes(d),
-  };
-  const held = child();
-  const plan = held?.learner.id === d.learner ? held : undefined;
-  const was = who?.place ?? lines.from;
-  const place = plan ? moved(plan, lines) : (after(c, lines.to, who?.direction) ?? was);
-  // A rule met for the first time is taught from today on, with the others of its lesson.
-  const known = new Set(state.taughtOf(d.learner).map((x) => x.rule));
-  const index = c.rules.findIndex((x) => x.id === lines.rule);
-  const unit = units(c)
-    .find((u) => u.rules.includes(index))
-    ?.rules.map((x) => c.rules[x]!.id) ?? [lines.rule];
-  const added: Taught[] =
-    !lines.rule || known.has(lines.rule)
-      ? []
-      : unit
-          .filter((x) => !known.has(x))
-          .map((rule) => ({ learner: d.learner, rule, since: session.day, known: '' }));
-  if (!(await keep(() => store.saveSession(session, d.at, place, added)))) return false;
-  location.hash = '#/today';
-  tell(id, () => void back(d, { was, now: place }, added));
+async function save(d: Draft, all: store.Finished[]): Promise<boolean> {
+  if (!(await keep(() => store.saveSessions(d, all)))) return false;
+  location.hash = `#/${state.get().home}`;
+  const n = state.get().sessions.filter((s) => all.some((x) => x.session.id === s.id)).length;
+  const text = d.together?.length ? t('end.saved-each', { n }) : t('end.saved');
+  const undo = { label: t('undo'), run: () => void back(d, all) };
+  const more = { label: t('nav.send'), run: () => send(d.id) };
+  const one = n === 1 && !d.together?.length;
+  state.set({
+    notice: n ? { text, action: undo, ...(one && { more }) } : { text: t('end.gone'), hold: true },
+  });
   return true;
 }
 
-/** Says that a session is kept, with a way back and a way to send its result. */
-function tell(id: string, undo: () => void) {
-  const there = state.get().sessions.some((s) => s.id === id);
-  const send = () => {
-    state.set({ notice: undefined });
-    location.hash = sendHash(id);
-  };
-  const action = { label: t('undo'), run: undo };
-  const more = { label: t('nav.send'), run: send };
-  state.set({
-    notice: there ? { text: t('end.saved'), action, more } : { text: t('end.gone'), hold: true },
-  });
+/** Goes on to send the result of a session. */
+function send(id: string) {
+  state.set({ notice: undefined });
+  location.hash = sendHash(id);
 }
 
-/** Longest session (minutes) that is taken for one sitting. */
-const SITTING = 60;
-
-/** How long a session took, if it was one sitting. */
-function minutes({ started }: Draft): Pick<Session, 'minutes'> {
-  const n = Math.round((Date.now() - Date.parse(started)) / 60_000);
-  return n >= 0 && n <= SITTING ? { minutes: Math.max(1, n) } : {};
-}
-
-/** Back to the question how it went. */
-async function back(
-  d: Draft,
-  place: { was: Session['from']; now: Session['from'] },
-  added: Taught[],
-) {
-  if (
-    await keep(() => store.unsaveSession({ ...d, updated: new Date().toISOString() }, place, added))
-  )
-    location.hash = linesHash(d.lines);
+/** Back to the question how it went, with the learner who was asked about. */
+async function back(d: Draft, all: store.Finished[]) {
+  const draft = { ...d, updated: new Date().toISOString() };
+  if (!(await keep(() => store.unsaveSessions(draft, all)))) return;
+  if (state.learner()?.id !== d.learner) await choose(d.learner);
+  location.hash = linesHash(d.lines);
 }

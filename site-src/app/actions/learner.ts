@@ -12,8 +12,8 @@ export const LONGEST = 40;
 /** A name as it is kept. */
 export const nameOf = (typed: string) => typed.trim().slice(0, LONGEST);
 
-/** Where a learner begins, and in which direction reading goes on. */
-export type Beginning = Pick<Learner, 'place' | 'direction'>;
+/** Where a learner begins, in which direction reading goes on, and the colour. */
+export type Beginning = Pick<Learner, 'place' | 'direction' | 'colour'>;
 
 /** Reading on from where the last thirtieth of the text begins. */
 export function lastJuz(): Beginning {
@@ -36,10 +36,11 @@ function newLearner(name: string, beginning: Beginning): Learner {
 /** Puts the record of a learner on the screens, from now on. */
 export const choose = (id: string) => changeSettings({ learner: id });
 
-/** Keeps a new learner and takes it in hand. */
-export async function add(name: string, beginning = lastJuz()) {
+/** Keeps a new learner and takes it in hand; whether the device kept it. */
+export async function add(name: string, beginning = lastJuz()): Promise<boolean> {
   const l = newLearner(name, beginning);
-  if (!(await keep(() => store.addLearner(l)))) return;
+  if (!(await keep(() => store.addLearner(l)))) return false;
   await choose(l.id);
   void store.persist();
+  return true;
 }

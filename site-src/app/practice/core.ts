@@ -3,7 +3,7 @@ import { pencilIds, type Pencil, pencils, STOPS } from '../marking/pencils.ts';
 import * as state from '../state.ts';
 import { type Patch, patched } from '../store/patch.ts';
 import { Stops } from '../text/stops.ts';
-import type { Catalogue, Draft, Mark, Phase, Place, Verse } from '../types.ts';
+import type { Catalogue, Draft, Mark, Outcome, Phase, Place, Verse } from '../types.ts';
 import { fresh } from './draft.ts';
 import { closing, flush, save } from './keeping.ts';
 
@@ -45,6 +45,8 @@ export interface Practice {
   opening: boolean;
   /** Whether another tab has the lines in hand: then they are only shown here. */
   elsewhere: boolean;
+  /** How each of several learners read, by id, as far as it was said; away: did not read. */
+  answers: Readonly<Record<string, Outcome | 'away'>>;
   /** What a screen reader is to say. */
   say: string;
 }
@@ -76,6 +78,7 @@ export function begin(c: Catalogue, verses: Verse[], basmala: string, draft: Dra
     apart: [],
     opening: true,
     elsewhere: false,
+    answers: {},
     say: '',
     ...CLOSED,
   };

@@ -27,6 +27,15 @@ export function countsOf(d: Draft, all: Outcomes[]): Counts {
   };
 }
 
+/**
+ * The same for a session of several learners: whose the places found were, nobody knows, and of no
+ * rule it is told how many. Rules without a place in the lines are left out, as on paper.
+ */
+export function togetherOf(d: Draft, all: Outcomes[]): Counts & { together: true } {
+  const { paper: _, ...counts } = countsOf({ ...d, paper: {} }, all);
+  return { ...counts, together: true };
+}
+
 function tally(all: Pick<Outcomes, 'found' | 'missed'>[]): Tally[] {
   const by = new Map<string, Tally>();
   const of = (rule: string) => {

@@ -12,22 +12,26 @@ import { type Name, nameOf, type Screen } from './screen.ts';
 import { sheet } from './stylesheet.ts';
 import { today } from './today/today.ts';
 
+/** A screen whose style is in a sheet of its own. */
+const styled = <M>(name: string, module: Promise<M>): Promise<M> =>
+  Promise.all([module, sheet(name)]).then(([m]) => m);
+
+/** One that is printed or handed over. In this order: what a page is on paper comes last. */
+const printed = <M>(module: Promise<M>) => styled('paper', styled('later', module));
+
 const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
   lines: () => import('./lines/lines.ts').then((m) => m.lines),
-  choose: () => import('./choose/choose.ts').then((m) => m.choose),
-  rules: () => import('./rules/rules.ts').then((m) => m.rules),
-  record: () => import('./record/record.ts').then((m) => m.record),
-  learner: () => import('./learner/learner.ts').then((m) => m.learner),
-  give: () => styled(import('./work/give.ts').then((m) => m.give)),
-  work: () => styled(import('./work/work.ts').then((m) => m.work)),
-  send: () => styled(import('./work/send.ts').then((m) => m.send)),
-  result: () => styled(import('./work/result.ts').then((m) => m.result)),
-  print: () => styled(import('./paper/print.ts').then((m) => m.print)),
+  choose: () => styled('later', import('./choose/choose.ts')).then((m) => m.choose),
+  rules: () => styled('later', import('./rules/rules.ts')).then((m) => m.rules),
+  record: () => styled('later', import('./record/record.ts')).then((m) => m.record),
+  learner: () => styled('later', import('./learner/learner.ts')).then((m) => m.learner),
+  learners: () => styled('later', import('./learners/learners.ts')).then((m) => m.learners),
+  give: () => printed(import('./work/give.ts')).then((m) => m.give),
+  work: () => printed(import('./work/work.ts')).then((m) => m.work),
+  send: () => printed(import('./work/send.ts')).then((m) => m.send),
+  result: () => printed(import('./work/result.ts')).then((m) => m.result),
+  print: () => printed(import('./paper/print.ts')).then((m) => m.print),
 };
-
-/** A screen with the style sheet of what is printed and handed over. */
-const styled = (screen: Promise<Screen>) =>
-  Promise.all([screen, sheet('paper')]).then(([made]) => made);
 
 /** The screen for an address: itself, or what stands for it until it has come. */
 export function screenFor(s: State): Screen {

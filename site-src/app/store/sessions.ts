@@ -7,38 +7,60 @@ import type { Writing } from './schema.ts';
 import { modify, read, write } from './transaction.ts';
 import { isValid } from './validate.ts';
 
-/**
- * Keeps a finished session with what follows from it: the learner's new place, the rules taught, no
- * draft any more. Nothing but the draft changes if it is kept already, or its learner is gone.
- */
-export const saveSession = (session: Session, draft: string, place: Ref, added: Taught[]) =>
-  write(['sessions', 'months', 'learners', 'taught', 'drafts'], async (tx) => {
-    await tx.objectStore('drafts').delete([session.learner, draft]);
-    if (!(await hasLearner(tx, session.learner))) return;
-    if (await tx.objectStore('sessions').getKey(session.id)) return;
-    await tx.objectStore('sessions').put(session);
-    await addEntries(tx, [session]);
-    await patchLearner(tx, session.learner, { place });
-    for (const rule of added)
-      await modify(tx, 'taught', [rule.learner, rule.rule], (stored) =>
-        stored?.since ? stored : rule,
-      );
-  });
+/** A session to keep, with what follows from it: the learner's new place, and the rules taught. */
+export interface Finished {
+  session: Session;
+  place: { was: Ref; now: Ref };
+  added: Taught[];
+}
+
+const TABLES = ['sessions', 'months', 'learners', 'taught', 'drafts'] as const;
+type Tables = Writing<(typeof TABLES)[number]>;
 
 /**
- * Undoes saveSession: the session is a draft again, the rules it added go, and the place if nobody
- * has changed it since. Nothing happens if the session has been removed meanwhile.
+ * Keeps finished sessions of one draft, which goes, with what follows from each. Nothing changes for
+ * one that is kept already, or whose learner is gone.
  */
-export const unsaveSession = (draft: Draft, place: { was: Ref; now: Ref }, added: Taught[]) =>
-  write(['sessions', 'months', 'learners', 'taught', 'drafts'], async (tx) => {
-    const session = await tx.objectStore('sessions').get(draft.id);
-    if (!session) return;
-    await removeEntry(tx, session);
-    await tx.objectStore('sessions').delete(draft.id);
-    await tx.objectStore('drafts').put(draft);
-    await modify(tx, 'learners', draft.learner, (stored) => placeBack(stored, place));
-    for (const { learner, rule } of added) await tx.objectStore('taught').delete([learner, rule]);
+export const saveSessions = (draft: Draft, all: Finished[]) =>
+  write([...TABLES], async (tx) => {
+    await tx.objectStore('drafts').delete([draft.learner, draft.at]);
+    for (const one of all) await save(tx, one);
   });
+
+async function save(tx: Tables, { session, place, added }: Finished) {
+  if (!(await hasLearner(tx, session.learner))) return;
+  if (await tx.objectStore('sessions').getKey(session.id)) return;
+  await tx.objectStore('sessions').put(session);
+  await addEntries(tx, [session]);
+  await patchLearner(tx, session.learner, { place: place.now });
+  for (const rule of added)
+    await modify(tx, 'taught', [rule.learner, rule.rule], (stored) =>
+      stored?.since ? stored : rule,
+    );
+}
+
+/**
+ * Undoes saveSessions: the draft is there again, the rules that were added go, and each place if
+ * nobody has changed it since. Sessions that have been removed meanwhile stay so, and where all have,
+ * so does the draft.
+ */
+export const unsaveSessions = (draft: Draft, all: Finished[]) =>
+  write([...TABLES], async (tx) => {
+    let any = false;
+    for (const one of all) any = (await unsave(tx, one)) || any;
+    if (any) await tx.objectStore('drafts').put(draft);
+  });
+
+/** Whether the session was there. */
+async function unsave(tx: Tables, { session: { id, learner }, place, added }: Finished) {
+  const session = await tx.objectStore('sessions').get(id);
+  if (!session) return false;
+  await removeEntry(tx, session);
+  await tx.objectStore('sessions').delete(id);
+  await modify(tx, 'learners', learner, (stored) => placeBack(stored, place));
+  for (const x of added) await tx.objectStore('taught').delete([x.learner, x.rule]);
+  return true;
+}
 
 const placeBack = (learner: Learner | undefined, place: { was: Ref; now: Ref }) =>
   learner && JSON.stringify(learner.place) === JSON.stringify(place.now)

@@ -14,11 +14,12 @@ export {
   addSession,
   bringBack,
   changeSession,
+  type Finished,
   forget,
   removed,
   removeSession,
-  saveSession,
-  unsaveSession,
+  saveSessions,
+  unsaveSessions,
 } from './sessions.ts';
 
 /** Says anew how far some rules of a learner are; those without an entry are not taught. */

@@ -149,6 +149,7 @@ const FIELDS: Record<keyof Records, Fields> = {
     theme: optional(oneOf('auto', 'light', 'dark')),
     backed: optional(time),
     toldLarge: optional(flag),
+    sort: optional(oneOf('read', 'made')),
     pencils: optional((x) => isObject(x) && listOf(99, color)(Object.values(x))),
   },
 };

@@ -140,6 +140,8 @@ export interface Settings {
   toldLarge?: boolean;
   // when the last backup was saved, ISO 8601
   backed?: string;
+  // the order in which learners are listed: the one who read last first, or as they were made
+  sort?: 'read' | 'made';
 }
 
 export type Phase = 'find' | 'check' | 'read' | 'done';

@@ -16,6 +16,7 @@ import { surahSelect } from '../parts/surahs.ts';
 import type { Screen } from '../screen.ts';
 import { find, results, whereField } from './best.ts';
 import type { Choice } from './choice.ts';
+import { together } from './together.ts';
 
 /** Verses put into the fields with a surah. */
 const FEW = 5;
@@ -30,6 +31,7 @@ function view(s: State) {
   return html`
     <main class="choose">
       <h1 tabindex="-1">${t('choose.title')}</h1>
+      ${together(s)}
       <div class="card">
         <p class="problem" role="alert" data-t="problem" .textContent=${x.problem}></p>
         <div><label for="rule">${t('field.rule')}</label>${ruleField(s, x)}</div>

@@ -9,10 +9,13 @@ import { keptLine } from '../parts/kept.ts';
 import { pencilPanel } from '../parts/pencils.ts';
 import type { Screen } from '../screen.ts';
 import { counting } from './counting.ts';
+import { dates } from './dates.ts';
 import { load } from './load.ts';
 import { looks, readSample } from './looks.ts';
-import { askRemoval, people, removal } from './people.ts';
+import { archive, people } from './people.ts';
+import { person } from './person.ts';
 import { place } from './place.ts';
+import { askRemoval, removal } from './removal.ts';
 
 function view(s: State) {
   const l = state.learner(s);
@@ -24,16 +27,16 @@ function view(s: State) {
           : html`<h1 tabindex="-1">${t('nav.learner')}</h1>
               ${people(s, l)}`
       }
-      ${l ? [place(s, l), load(l)] : nothing} ${looks(s)} ${counting(s)}
+      ${l ? [person(s, l), place(s, l), dates(s, l), load(l)] : nothing} ${looks(s)} ${counting(s)}
       <div class="card">${pencilPanel(s)}</div>
       <section class="card">
         <h2>${t('print.on-paper')}</h2>
         <p class="quiet">${t('print.on-paper-what')}</p>
         <a class="button big" href="#/print" data-t="to-print">${t('print.title')}</a>
       </section>
-      ${keptLine(s.offline, true)}
+      ${l ? archive(s) : nothing} ${keptLine(s.offline, true)}
       <p class="quiet">${t('caution')} <a href="about.html">${t('nav.about')}</a></p>
-      ${s.removing ? removal(s.removing) : nothing}
+      ${s.removing ? removal(s, s.removing) : nothing}
     </main>
   `;
 }
@@ -44,6 +47,7 @@ export const learner: Screen = {
   enter: () => void readSample(),
   drawn: askRemoval,
   leave() {
-    if (state.get().removing) state.set({ removing: undefined });
+    const { removing, adding } = state.get();
+    if (removing || adding) state.set({ removing: undefined, adding: false });
   },
 };

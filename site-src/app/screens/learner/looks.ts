@@ -8,6 +8,7 @@ import { choices } from '../../text/counts.ts';
 import { verses } from '../../text/data.ts';
 import { type Length, LENGTHS, type Settings } from '../../types.ts';
 import { chips } from '../parts/chips.ts';
+import { called } from '../parts/words.ts';
 
 const change = (patch: Partial<Settings>) => void changeSettings(patch);
 
@@ -16,6 +17,13 @@ export function looks(s: State) {
   return html`
     <section class="card looks">
       <h2>${t('looks.title')}</h2>
+      ${
+        state.readers(s).length > 1
+          ? html`<p class="quiet" data-t="looks-own">
+              ${t('looks.own', { child: called(state.learner(s)) })}
+            </p>`
+          : nothing
+      }
       ${slider(s, 'size', 0.7, 1.8)} ${slider(s, 'spacing', 0.4, 2.5)} ${preview(s)}
       ${pick(s, 'theme', ['auto', 'light', 'dark'])} ${large(s)}
       <h2>${t('looks.counts')}</h2>

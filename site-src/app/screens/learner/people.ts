@@ -1,96 +1,114 @@
-// Who is learning: choose, rename, add, remove.
+// Who is learning: choose, in which order, add; and who is in the archive.
 import { html, nothing } from 'lit-html';
-import { keyed } from 'lit-html/directives/keyed.js';
-import { keep } from '../../actions/keep.ts';
-import { add, choose, LONGEST, nameOf } from '../../actions/learner.ts';
-import { t } from '../../i18n.ts';
+import { repeat } from 'lit-html/directives/repeat.js';
+import { choose } from '../../actions/learner.ts';
+import { bringBack } from '../../actions/people.ts';
+import { changeSettings } from '../../actions/settings.ts';
+import { dateName, t } from '../../i18n.ts';
+import { ORDERS } from '../../record/people.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
-import * as store from '../../store/store.ts';
 import type { Learner } from '../../types.ts';
+import { adder } from '../parts/adder.ts';
 import { chips } from '../parts/chips.ts';
+import { disc } from '../parts/disc.ts';
+import { everyone, listed } from '../parts/switch.ts';
 import { called } from '../parts/words.ts';
 
 /** now is the learner who is reading, if there is one. */
 export function people(s: State, now: Learner | undefined) {
-  if (!now) return nobody();
+  const all = listed(s);
+  if (!now) return nobody(s);
   return html`
-    <section class="card">
-      ${s.learners.length > 1 ? who(s.learners, now) : nothing}
-      <label for="nickname">${t('people.name')}</label>
-      ${keyed(now.id, nameField(now))}
-      <div class="row">
-        <button class="plain" data-t="add-learner" @click=${() => void another()}>
-          ${t('people.add')}
-        </button>
-        <button class="plain" data-t="remove-learner" @click=${() => state.set({ removing: now })}>
-          ${t('people.remove')}
-        </button>
-      </div>
+    <section class="card people">
+      ${all.length > 1 ? [who(all, now), order(s)] : nothing}
+      <div class="row">${everyone(s)}</div>
+      ${adder(s)}
     </section>
   `;
 }
 
-const nobody = () => html`
+const nobody = (s: State) => html`
   <section class="card">
     <p>${t('people.none')}</p>
     <a class="button main" href="#/today">${t('nav.today')}</a>
   </section>
+  ${archive(s)}
 `;
 
-function who(all: Learner[], now: Learner) {
-  const words = (id: string) => called(all.find((l) => l.id === id));
-  const ids = all.map((l) => l.id);
-  return chips(t('people.who'), 'learner', ids, now.id, words, (id) => void choose(id));
-}
+const who = (all: Learner[], now: Learner) => html`
+  <fieldset class="choice">
+    <legend>${t('people.who')}</legend>
+    <div class="row">
+      ${repeat(
+        all,
+        (l) => l.id,
+        (l) =>
+          html`<button
+            type="button"
+            class="chip"
+            data-t="learner-${l.id}"
+            aria-pressed=${l.id === now.id}
+            @click=${() => void choose(l.id)}
+          >
+            ${disc(l)}<bdi>${called(l)}</bdi>
+          </button>`,
+      )}
+    </div>
+  </fieldset>
+`;
 
-function nameField(l: Learner) {
-  const rename = ({ target }: Event) => {
-    const field = target as HTMLInputElement;
-    field.value = nameOf(field.value);
-    void keep(() => store.changeLearner(l.id, { name: field.value }));
-  };
-  return html`<input
-    id="nickname"
-    .value=${l.name}
-    maxlength=${LONGEST}
-    autocomplete="off"
-    placeholder=${t('child')}
-    data-t="nickname"
-    @change=${rename}
-  />`;
-}
+const order = ({ settings }: State) =>
+  chips(
+    t('people.order'),
+    'sort',
+    ORDERS,
+    settings.sort ?? 'read',
+    (x) => t(`people.order-${x}`),
+    (sort) => void changeSettings({ sort }),
+  );
 
-/** Adds a learner and asks for the name. */
-async function another() {
-  await add('');
-  document.getElementById('nickname')?.focus();
-}
-
-const close = (e: Event) => (e.target as Element).closest('dialog')!.close();
-
-/** Asks before everything of a learner goes. */
-export function removal(l: Learner) {
-  const remove = (e: Event) => {
-    close(e);
-    void keep(() => store.removeLearner(l.id));
-  };
-  const n = state.sessionsOf(l.id).length;
+/** Those in the archive, with the way back. */
+export function archive(s: State) {
+  const all = s.learners.filter((l) => l.archived);
+  if (!all.length) return nothing;
   return html`
-    <dialog data-t="confirm" @close=${() => state.set({ removing: undefined })}>
-      <p>${t('people.sure', { child: called(l), n })}</p>
-      <div class="row">
-        <button class="big" data-t="keep" @click=${close}>${t('people.keep')}</button>
-        <button class="plain" data-t="confirm-remove" @click=${remove}>
-          ${t('people.remove')}
-        </button>
-      </div>
-    </dialog>
+    <details class="card opens" data-t="archive">
+      <summary><h2>${t('people.archived-list', { n: all.length })}</h2></summary>
+      <ul class="sessions">
+        ${repeat(all, (l) => l.id, archived)}
+      </ul>
+    </details>
   `;
 }
 
-/** Opens the dialog once it is drawn. */
-export function askRemoval() {
-  const dialog = document.querySelector<HTMLDialogElement>('dialog[data-t=confirm]');
-  if (dialog && !dialog.open) dialog.showModal();
-}
+const archived = (l: Learner) => html`
+  <li>
+    <p class="who">
+      ${disc(l)}<span
+        ><bdi>${called(l)}</bdi>
+        <span class="quiet"
+          >${t('people.archived-since', { day: dateName(l.archived!.slice(0, 10)) })}</span
+        ></span
+      >
+    </p>
+    <div class="row">
+      <button
+        class="plain"
+        data-t="back-${l.id}"
+        aria-label=${t('people.back-child', { child: called(l) })}
+        @click=${() => void bringBack(l)}
+      >
+        ${t('people.back')}
+      </button>
+      <button
+        class="plain"
+        data-t="remove-${l.id}"
+        aria-label=${t('people.remove-child', { child: called(l) })}
+        @click=${() => state.set({ removing: l })}
+      >
+        ${t('people.remove')}
+      </button>
+    </div>
+  </li>
+`;

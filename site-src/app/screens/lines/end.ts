@@ -6,6 +6,7 @@ import { add } from '../../actions/learner.ts';
 import { t } from '../../i18n.ts';
 import type { Hit } from '../../marking/check.ts';
 import { closing } from '../../practice/keeping.ts';
+import { others } from '../../practice/others.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import { found, results } from '../../practice/steps.ts';
@@ -14,6 +15,7 @@ import * as state from '../../state.ts';
 import type { Outcome } from '../../types.ts';
 import { askName } from '../parts/name.ts';
 import { called } from '../parts/words.ts';
+import { each } from './each.ts';
 import { back } from './step.ts';
 
 const CHOICES: Outcome[] = ['alone', 'some', 'much'];
@@ -36,6 +38,7 @@ function outcomes(p: Practice): Outcomes[] {
 
 export function end(p: Practice) {
   const who = practice.learner(p);
+  const more = who ? others(p) : [];
   const choice = (o: Outcome) => html`
     <button
       class=${o === 'alone' ? 'main' : 'big'}
@@ -47,11 +50,13 @@ export function end(p: Practice) {
   `;
   return html`<div class="card" data-t="end">
     ${
-      who
-        ? html`<h2>${t('end.title', { child: called(who) })}</h2>
-            ${p.draft.helped ? html`<p class="quiet">${t('end.helped')}</p>` : nothing}
-            <div class="stack">${CHOICES.map(choice)}</div>`
-        : newLearner()
+      who && more.length
+        ? each(p, [who, ...more], outcomes(p))
+        : who
+          ? html`<h2>${t('end.title', { child: called(who) })}</h2>
+              ${p.draft.helped ? html`<p class="quiet">${t('end.helped')}</p>` : nothing}
+              <div class="stack">${CHOICES.map(choice)}</div>`
+          : newLearner()
     }
     <button class="plain" data-t="step-back" @click=${back}>${t('end.back')}</button>
   </div>`;

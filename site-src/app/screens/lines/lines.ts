@@ -13,7 +13,6 @@ import type { State } from '../../state.ts';
 import { linesName } from '../../text/names.ts';
 import type { Lines, Route } from '../../types.ts';
 import { wayOut } from '../parts/wayout.ts';
-import { called } from '../parts/words.ts';
 import type { Screen } from '../screen.ts';
 import { answer, summary } from './answer.ts';
 import { bar } from './bar.ts';
@@ -28,6 +27,7 @@ import { close, open } from './open.ts';
 import { undo } from './say.ts';
 import { leaveSheet, paintLines } from './sheet.ts';
 import { sheetOf } from './text.ts';
+import { whose } from './whose.ts';
 import { openWord } from './word.ts';
 
 const linesOf = (r: Route): Lines | undefined => (r.name === 'lines' ? r.lines : undefined);
@@ -43,7 +43,7 @@ function view(s: State) {
   return html`
     <main class="lines" data-phase=${p?.draft.phase ?? ''}>
       <header class="row">
-        <a class="button plain" href="#/today" data-t="back">${t('lines.back')}</a>
+        <a class="button plain" href="#/${s.home}" data-t="back">${t(`nav.${s.home}`)}</a>
         <div class="title">
           <h1 tabindex="-1">${title(s)}</h1>
           ${whose(s)}
@@ -65,12 +65,6 @@ function view(s: State) {
 }
 
 const below = (p: Practice) => (p.elsewhere ? elsewhere() : [letter(p), bar(p), drawer(p)]);
-
-/** The child who reads these lines, if there is one yet. */
-function whose(s: State) {
-  const l = s.practice ? practice.learner(s.practice) : state.learner(s);
-  return l ? html`<bdi class="quiet" data-t="whose">${called(l)}</bdi>` : nothing;
-}
 
 function task(p: Practice): string {
   const { phase } = p.draft;

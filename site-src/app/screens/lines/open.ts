@@ -1,4 +1,5 @@
 // Opens lines: the text, what was marked in them before, and the claim on them.
+import { choose } from '../../actions/learner.ts';
 import { loadCourse } from '../../planner.ts';
 import { claim, letGo } from '../../practice/claim.ts';
 import { fitted, fresh } from '../../practice/draft.ts';
@@ -24,12 +25,9 @@ export async function open(want: Lines) {
       draft,
     ]);
     if (mine !== visit) return;
-    practice.begin(
-      catalogue,
-      text,
-      before,
-      kept ? fitted(withPencils(kept, want), text) : fresh(who, want),
-    );
+    const left = kept ? fitted(withPencils(kept, want), text) : fresh(who, want);
+    practice.begin(catalogue, text, before, left);
+    join(who);
     named();
     claim();
     addEventListener('pagehide', letGo);
@@ -50,6 +48,24 @@ export async function open(want: Lines) {
 function withPencils(d: Draft, { also = [] }: Lines): Draft {
   const all = [...new Set([...(d.lines.also ?? []), ...also])];
   return all.length ? { ...d, lines: { ...d.lines, also: all } } : d;
+}
+
+/** Those who are to read the lines as well are kept with them. */
+function join(learner: string) {
+  const { together } = state.get();
+  if (!together.length) return;
+  state.set({ together: [] });
+  practice.change({ together: together.filter((id) => id !== learner) }, { opening: true });
+}
+
+/** Opens the same lines for another learner. */
+export async function openFor(id: string) {
+  const lines = practice.get()?.draft.lines;
+  const { route } = state.get();
+  if (route.name !== 'lines') return;
+  close();
+  await choose(id);
+  if (state.get().route === route) void open(lines ?? route.lines);
 }
 
 /** The address names the pencils that there are. */

@@ -7,7 +7,7 @@ import { keep } from '../../actions/keep.ts';
 import { join, t } from '../../i18n.ts';
 import type { Child } from '../../plan/child.ts';
 import { Practise, ReadOn, Review, Settle, Teach } from '../../plan/day.ts';
-import type { Ranking } from '../../plan/rank.ts';
+import { type Proposal, proposal, rulesOf } from '../../plan/proposal.ts';
 import { explain, reach } from '../../plan/words.ts';
 import { child, loadCourse } from '../../planner.ts';
 import { linesHash } from '../../share/link.ts';
@@ -15,15 +15,15 @@ import * as state from '../../state.ts';
 import { changeLearner } from '../../store/store.ts';
 import { prefetch } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
-import type { Lines, Rule } from '../../types.ts';
 import { lessonPath } from '../parts/lesson.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
 import { term, withTerm } from '../parts/term.ts';
 import { called } from '../parts/words.ts';
+import { switcher } from '../parts/switch.ts';
 import type { Screen } from '../screen.ts';
 import { why } from './why.ts';
 
-export { loadCourse };
+export { loadCourse, switcher };
 
 const KINDS = {
   [Settle]: 'settle',
@@ -33,35 +33,10 @@ const KINDS = {
   [ReadOn]: 'read',
 } as Record<number, 'settle' | 'teach' | 'practise' | 'review' | 'read'>;
 
-/**
- * What is next for a learner: the rule, if there is one, and lines for it, if there are any; with
- * the rules that are marked there, and their places together.
- */
-interface Next {
-  of: Child;
-  rule: Rule | undefined;
-  found: Ranking;
-  lines: Lines | undefined;
-  marks: Rule[];
-  places: number;
-}
+let last: Proposal | undefined;
 
-let last: Next | undefined;
-
-function nextFor(c: Child): Next {
-  if (last?.of === c) return last;
-  const { x, c: cat } = c.course;
-  const found = c.lines();
-  const best = found.passages[0];
-  const marks = best ? c.marks(best) : [];
-  last = {
-    of: c,
-    rule: cat.rules[c.today.rule],
-    found,
-    lines: best && c.proposed(best),
-    marks: marks.map((r) => cat.rules[r]!),
-    places: best ? marks.reduce((n, r) => n + x.count(r, best.a, best.b), 0) : 0,
-  };
+function nextFor(c: Child): Proposal {
+  if (last?.of !== c) last = proposal(c);
   return last;
 }
 
@@ -82,7 +57,7 @@ export const card: Pick<Screen, 'view' | 'drawn'> = {
   },
 };
 
-function cardOf(c: Child, next: Next) {
+function cardOf(c: Child, next: Proposal) {
   const { rule, lines } = next;
   const { units } = c.course;
   const { do: todo, unit } = c.today;
@@ -111,21 +86,18 @@ function cardOf(c: Child, next: Next) {
   );
 }
 
-/** The rules that are marked; that of the plan where there are no lines. */
-const rulesOf = ({ rule, marks }: Next) => (marks.length || !rule ? marks : [rule]);
+const named = (next: Proposal) => join(rulesOf(next).map((r) => r.name));
 
-const named = (next: Next) => join(rulesOf(next).map((r) => r.name));
+const familiesOf = (next: Proposal) => [...new Set(rulesOf(next).map((r) => r.family))];
 
-const familiesOf = (next: Next) => [...new Set(rulesOf(next).map((r) => r.family))];
-
-function where(c: Child, { rule, lines, places }: Next): string {
+function where(c: Child, { rule, lines, places }: Proposal): string {
   if (!lines) return t('plan.nowhere');
   const name = linesName(c.course.c.surahs, lines.from, lines.to);
   return rule ? `${name} · ${t('today.places', { n: places })}` : name;
 }
 
 /** Why these lines, and a way to others. */
-function because(c: Child, { rule, found }: Next) {
+function because(c: Child, { rule, found }: Proposal) {
   const best = found.passages[0];
   if (!best) return nothing;
   const reasons = [reach(found), ...explain(c, best, c.today.rule, called(c.learner))];

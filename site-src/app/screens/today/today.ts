@@ -1,5 +1,6 @@
 // Today: one card with the next thing and one line why; below it the week, small.
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { choose } from '../../actions/learner.ts';
 import { t, weekday } from '../../i18n.ts';
 import { reopen } from '../../offline/tools.ts';
 import { week } from '../../record/week.ts';
@@ -24,7 +25,10 @@ function view(s: State) {
 }
 
 const day = (s: State, l: Learner) => html`
-  <h1 tabindex="-1">${t('today.title', { child: called(l) })}</h1>
+  <header class="row">
+    <h1 tabindex="-1">${t('today.title', { child: called(l) })}</h1>
+    <div class="switch-room">${s.switcher?.(s, l, (id) => void choose(id))}</div>
+  </header>
   ${card(s)} ${resume(s, l)} ${l.work ? given(s) : nothing} ${days(l)} ${pages()}
 `;
 
@@ -107,7 +111,8 @@ async function fetchCard(failed?: () => void) {
   if (fetching) return;
   fetching = true;
   try {
-    const { card, loadCourse } = await import('./card.ts');
+    const { card, loadCourse, switcher } = await import('./card.ts');
+    state.set({ switcher });
     await loadCourse();
     state.set({ card });
   } catch {
@@ -135,6 +140,7 @@ export const today: Screen = {
   enter() {
     const { card, unfinished, work } = state.get();
     readFor = [];
+    state.set({ home: 'today', together: [] });
     if (unfinished.length) state.set({ unfinished: [] });
     if (card === 'failed') state.set({ card: undefined });
     if (work === 'failed') state.set({ work: undefined });

@@ -1,0 +1,133 @@
+package e2e
+
+import (
+	"strings"
+	"testing"
+)
+
+// TestArchive puts a learner into the archive: in no list, nothing planned, everything kept; and
+// brings them back.
+func TestArchive(t *testing.T) {
+	s := serve(t, "/", built(t))
+	p := newPage(t)
+	p.begin(s.address, "Maryam")
+	p.toDone(s, "#/lines?rule=qalqalah&from=112:1&to=112:4")
+	p.click("outcome-alone")
+	p.wait("the day", `document.querySelector('[data-t^="next-"]')`)
+	p.click("nav-learner")
+	p.addLearner("Yusuf")
+	ids := p.ids()
+	p.click("learner-" + ids["Maryam"])
+	p.wait("her name", `document.querySelector("[data-t=nickname]").value === "Maryam"`)
+	p.click("archive-learner")
+	p.wait("somebody else in hand", `document.querySelector("[data-t=nickname]").value === "Yusuf"`)
+	if p.count("[data-t^=learner-]") != 0 {
+		t.Error("one learner alone can be chosen")
+	}
+	for _, at := range []string{"#/today", "#/learners", "#/record"} {
+		p.open(s.address + "about.html")
+		p.open(s.address + at)
+		p.wait("the screen", visible("h1"))
+		if at == "#/learners" {
+			p.computed(1)
+		}
+		if strings.Contains(p.text("#app"), "Maryam") {
+			t.Errorf("%s names who is archived", at)
+		}
+	}
+	if n := inDatabase[int](p, `return (await all("sessions")).length`); n != 1 {
+		t.Errorf("%d sessions are kept", n)
+	}
+	p.open(s.address + "about.html")
+	p.open(s.address + "#/learner")
+	p.wait("the archive", visible(hook("archive")))
+	p.clickOn(hook("archive") + " summary")
+	p.click("back-" + ids["Maryam"])
+	p.wait("her again", `document.querySelector("[data-t=nickname]").value === "Maryam"`)
+	if n := inDatabase[int](p, `return (await all("learners")).filter(l => l.archived).length`); n != 0 {
+		t.Errorf("%d are archived still", n)
+	}
+	p.calm()
+}
+
+// TestDelete asks twice: it names what goes, and saves a backup first where one is wanted.
+func TestDelete(t *testing.T) {
+	s := serve(t, "/", built(t))
+	p := newPage(t)
+	p.begin(s.address, "Maryam")
+	p.toDone(s, "#/lines?rule=qalqalah&from=112:1&to=112:4")
+	p.click("outcome-alone")
+	p.wait("the day", `document.querySelector('[data-t^="next-"]')`)
+	p.click("nav-learner")
+	p.click("remove-learner")
+	p.wait("what goes", visible(hook("goes")))
+	said := p.text(hook("confirm"))
+	for _, w := range []string{"Maryam", "one session", "one rule"} {
+		if !strings.Contains(said, w) {
+			t.Errorf("the question says %q, without %q", said, w)
+		}
+	}
+	eval[any](p, `(globalThis.given = "", HTMLAnchorElement.prototype.click = function () { given = this.download; }, navigator.canShare = undefined, 0)`)
+	p.click("save-first")
+	p.wait("the backup", `given`)
+	if name := eval[string](p, `given`); strings.Contains(name, "Maryam") || !strings.HasSuffix(name, ".json") {
+		t.Errorf("the file is called %q", name)
+	}
+	p.wait("that it is saved", `document.querySelector("[data-t=confirm] [role=status]").innerText`)
+	p.click("keep")
+	p.wait("the question to go", `!document.querySelector("[data-t=confirm]")`)
+	if len(p.ids()) != 1 {
+		t.Error("who was kept is gone")
+	}
+	p.click("remove-learner")
+	p.click("confirm-remove")
+	p.wait("nobody", `!document.querySelector("[data-t=nickname]")`)
+	if got := inDatabase[string](p, `return JSON.stringify([await all("learners"), await all("sessions"), await all("drafts"), await all("taught")])`); got != "[[],[],[],[]]" {
+		t.Errorf("after deleting: %s", got)
+	}
+	p.calm()
+}
+
+// TestOwn: a learner's counts, letter size and colour are theirs, and dates can be corrected.
+func TestOwn(t *testing.T) {
+	s := serve(t, "/", built(t))
+	p := newPage(t)
+	p.begin(s.address, "Maryam")
+	p.toDone(s, "#/lines?rule=qalqalah&from=112:1&to=112:4")
+	p.click("outcome-alone")
+	p.wait("the day", `document.querySelector('[data-t^="next-"]')`)
+	p.click("nav-learner")
+	p.addLearner("Yusuf")
+	ids := p.ids()
+	size := `document.documentElement.style.getPropertyValue("--size")`
+	for _, x := range []struct{ pick, name, value string }{
+		{"muttasil-5", "size", "1.5"}, {"munfasil-5", "", ""}, {"arid-6", "", ""}, {"lin-2", "", ""}, {"colour-7", "", ""},
+	} {
+		p.click(x.pick)
+		p.wait(x.pick, `document.querySelector("[data-t=`+x.pick+`]").getAttribute("aria-pressed") === "true"`)
+		if x.name != "" {
+			p.set(x.name, x.value)
+		}
+	}
+	p.wait("large letters", size+` === "1.5"`)
+	p.click("learner-" + ids["Maryam"])
+	p.wait("her letters", size+` === "1"`)
+	for _, x := range []string{"muttasil-4", "munfasil-4", "arid-4", "lin-4", "colour-0"} {
+		p.wait("her own "+x, `document.querySelector("[data-t=`+x+`]").getAttribute("aria-pressed") === "true"`)
+	}
+	p.set("since-qalqalah", "2026-01-05")
+	p.wait("that it is kept", visible(hook("notice-action")))
+	since := func() string {
+		return inDatabase[string](p, `return (await all("taught")).map(x => x.since).join()`)
+	}
+	if got := since(); got != "2026-01-05" {
+		t.Errorf("begun on %s", got)
+	}
+	p.set("since-qalqalah", "2199-01-01")
+	eval[any](p, `(document.querySelector("[data-t=since-qalqalah]").dispatchEvent(new Event("blur")), 0)`)
+	p.wait("what is wrong", visible(hook("notice-date")))
+	if got := since() + eval[string](p, `" " + document.querySelector("[data-t=since-qalqalah]").value`); got != "2026-01-05 2026-01-05" {
+		t.Errorf("after a day that has not come: %s", got)
+	}
+	p.calm()
+}

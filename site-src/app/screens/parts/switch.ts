@@ -1,0 +1,71 @@
+// Who is reading, always in sight; where there are several learners, a press opens the others and a
+// second one goes to one of them.
+import { html, nothing } from 'lit-html';
+import { repeat } from 'lit-html/directives/repeat.js';
+import { t } from '../../i18n.ts';
+import { inOrder } from '../../record/people.ts';
+import * as state from '../../state.ts';
+import type { State } from '../../state.ts';
+import type { Learner } from '../../types.ts';
+import { disc } from './disc.ts';
+import { called } from './words.ts';
+
+/** Those who read, in the order that the family has chosen. */
+export const listed = (s: State): Learner[] =>
+  inOrder(state.readers(s), s.sessions, s.settings.sort ?? 'read');
+
+/** now is the one who reads; choose is given the id of another. */
+export function switcher(s: State, now: Learner, choose: (id: string) => void) {
+  const others = listed(s).filter((l) => l.id !== now.id);
+  if (!others.length) return html`<span class="who">${disc(now)}${nameOf(now)}</span>`;
+  const pick = (id: string) => (e: Event) => {
+    shut(e);
+    choose(id);
+  };
+  return html`
+    <details class="menu who" data-t="switch" @focusout=${leave} @keydown=${escape}>
+      <summary class="button plain">
+        ${disc(now)}${nameOf(now)}<span class="hidden">: ${t('switch.what')}</span>
+      </summary>
+      <div class="menu-list">
+        ${repeat(
+          others,
+          (l) => l.id,
+          (l) =>
+            html`<button class="plain" data-t="switch-${l.id}" @click=${pick(l.id)}>
+              ${disc(l)}<bdi>${called(l)}</bdi>
+            </button>`,
+        )}
+        ${everyone(s)}
+      </div>
+    </details>
+  `;
+}
+
+const nameOf = (l: Learner) => html`<bdi data-t="whose">${called(l)}</bdi>`;
+
+/** The way to all of them, where there are several. */
+export const everyone = (s: State) =>
+  state.readers(s).length > 1
+    ? html`<a class="button plain" href="#/learners" data-t="everyone">${t('nav.learners')}</a>`
+    : nothing;
+
+/** Closes the list that a control is in, with the keyboard on what opens it. */
+function shut(e: Event) {
+  const box = (e.currentTarget as Element).closest('details')!;
+  box.open = false;
+  box.querySelector('summary')!.focus({ preventScroll: true });
+}
+
+/** The list closes when the keyboard goes elsewhere. */
+export function leave(e: FocusEvent) {
+  const box = e.currentTarget as HTMLDetailsElement;
+  if (e.relatedTarget && !box.contains(e.relatedTarget as Node)) box.open = false;
+}
+
+export function escape(e: KeyboardEvent) {
+  if (e.key !== 'Escape' || !(e.currentTarget as HTMLDetailsElement).open) return;
+  e.preventDefault();
+  e.stopPropagation();
+  shut(e);
+}
