@@ -4,7 +4,7 @@ import { ascii, between, MOST } from '../share/link.ts';
 import { date } from '../store/checks.ts';
 import type { Catalogue, Outcome, Ref, Session, Tally } from '../types.ts';
 import { pencilsWith, ruleOf } from './rules.ts';
-import { tallies } from './totals.ts';
+import { shareOf, tallies } from './totals.ts';
 
 /** Places of a rule, as typed. */
 export interface TypedRule {
@@ -136,7 +136,8 @@ class Reader {
     const of = this.number(field, all, MOST_PLACES);
     if (this.problems.length === before) {
       if ((found === undefined) !== (of === undefined)) this.bad(field, 'both');
-      else if (found !== undefined && found > of!) this.bad(field, 'more', { found: String(found) });
+      else if (found !== undefined && found > of!)
+        this.bad(field, 'more', { found: String(found) });
     }
     return { rule, found: found ?? 0, missed: Math.max(0, (of ?? 0) - (found ?? 0)) };
   }
@@ -164,8 +165,6 @@ export function read(
   const rule = ruleOf(was, list);
   const own = list.find((y) => y.rule === rule);
   const also = list.filter((y) => y !== own);
-  const found = list.reduce((n, y) => n + y.found, 0);
-  const looked = was?.looked;
   return {
     day,
     rule,
@@ -175,7 +174,7 @@ export function read(
     missed: own?.missed ?? 0,
     also: also.length ? also : undefined,
     pencils: pencilsWith(was, rule, list),
-    looked: x.paper || (looked ?? 0) > found ? undefined : looked,
+    looked: x.paper ? undefined : lookedOf(was, list),
     outcome: x.outcome,
     paper: x.paper || undefined,
     minutes,
@@ -189,3 +188,10 @@ const sameLines = ({ from, to }: Session, x: Typed) =>
   to.s === x.to.s &&
   numberIn(x.from.a) === from.a &&
   numberIn(x.to.a) === to.a;
+
+/** Places found before looking again, unless there are now fewer found at all. */
+function lookedOf(was: Session | undefined, list: Tally[]): number | undefined {
+  const looked = was?.looked;
+  if (looked === undefined || JSON.stringify(tallies(was!)) === JSON.stringify(list)) return looked;
+  return looked > shareOf(list).found ? undefined : looked;
+}

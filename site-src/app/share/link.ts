@@ -33,6 +33,7 @@ export const showRef = (r: Ref) => `${r.s}:${r.a}${r.w === undefined ? '' : `:${
 
 /** Verses from one to another, both included; below 1 where the second comes first. */
 export function between(c: Catalogue, from: Ref, to: Ref): number {
+  if (from.s > to.s) return 0;
   let n = to.a - from.a + 1;
   for (let s = from.s; s < to.s; s++) n += c.surahs[s - 1]!.count;
   return n;

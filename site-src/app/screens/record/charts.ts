@@ -31,13 +31,9 @@ function often(list: Week[]) {
     { most, wide: WIDE, top: TOP, base: BASE },
   );
   const drawn = bars.map((b, i) => [full(b), figure(b, list[i]!.sessions || undefined)]);
-  return figureOf(
-    'charts.sessions',
-    list,
-    drawn,
-    [t('charts.sessions-column')],
-    (w) => [w.sessions],
-  );
+  return figureOf('charts.sessions', list, drawn, [t('charts.sessions-column')], (w) => [
+    w.sessions,
+  ]);
 }
 
 /** Places found of all: what is filled of each frame. */
@@ -52,13 +48,20 @@ function found(list: Week[]) {
     list.map((w) => (w.of ? 100 : 0)),
     room,
   );
-  const drawn = bars.map((b, i) => [full(b), frame(frames[i]!), figure(frames[i]!, percent(list[i]!))]);
+  const drawn = bars.map((b, i) => [
+    full(b),
+    frame(frames[i]!),
+    figure(frames[i]!, percent(list[i]!)),
+  ]);
   return figureOf(
     'charts.found',
     list,
     drawn,
     [t('charts.found-column'), t('charts.of-column'), t('charts.percent-column')],
-    (w) => (w.of ? [w.found, w.of, t('charts.percent', { n: percent(w)! })] : ['', '', t('charts.no-figure')]),
+    (w) =>
+      w.of
+        ? [w.found, w.of, t('charts.percent', { n: percent(w)! })]
+        : ['', '', t('charts.no-figure')],
   );
 }
 

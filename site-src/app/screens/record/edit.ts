@@ -58,8 +58,7 @@ export async function beginForm(id: string | undefined) {
 async function fresh(s: State, id: string | undefined): Promise<Form | undefined> {
   const none = { problems: [], touched: false };
   const l = state.learner(s);
-  if (id === undefined)
-    return l && { learner: l.id, typed: empty(l), was: undefined, ...none };
+  if (id === undefined) return l && { learner: l.id, typed: empty(l), was: undefined, ...none };
   if (!s.sessions.some((x) => x.id === id)) return undefined;
   const was = await session(id);
   return was && { learner: was.learner, typed: typedOf(was), was, ...none };
@@ -111,7 +110,7 @@ export function unfinished(s: State) {
   return list.map(([key, form]) => {
     const id = form.was ? key : undefined;
     const what = t(id ? 'record.unfinished-edit' : 'record.unfinished-add');
-    return html`<section class="card after" data-t="unfinished">
+    return html`<section class="card no-print" data-t="unfinished">
       <p>${t('record.unfinished', { what })}</p>
       <a class="button big" href=${editHash(id)} data-t="go-on">${t('record.go-on')}</a>
       <button class="plain" data-t="drop-form" @click=${() => discard(id)}>

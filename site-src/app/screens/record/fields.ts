@@ -11,9 +11,21 @@ export function problem(x: Form, name: string): string {
 }
 
 export const problemOf = (x: Form, name: string) =>
-  html`<p class="problem" id="bad-${name}" data-t="bad-${name}" .textContent=${problem(x, name)}></p>`;
+  html`<p
+    class="problem"
+    id="bad-${name}"
+    data-t="bad-${name}"
+    .textContent=${problem(x, name)}
+  ></p>`;
 
 export const typedIn = (e: Event) => (e.target as HTMLInputElement).value;
+
+/** Whether the browser has fields for dates; else the day is typed, and has to be told how. */
+export const hasDates = (() => {
+  const input = document.createElement('input');
+  input.type = 'date';
+  return input.type === 'date';
+})();
 
 interface Field {
   type?: 'date';

@@ -10,7 +10,7 @@ import type { Outcome } from '../../types.ts';
 import { chips } from '../parts/chips.ts';
 import { called } from '../parts/words.ts';
 import { change, discard, formOf, save } from './edit.ts';
-import { field, noteField, paperField, problemOf } from './fields.ts';
+import { field, hasDates, noteField, paperField, problemOf } from './fields.ts';
 import type { Form } from './kept.ts';
 import { entryOf, unknown } from './opened.ts';
 import { placeField } from './place.ts';
@@ -39,11 +39,16 @@ function fields(s: State, id: string | undefined, x: Form) {
   const set = (patch: Partial<Form['typed']>) => change(id, patch);
   return html`
     <form class="card edit" novalidate data-t="edit" @submit=${submit}>
-      <p class="problem" role="alert" data-t="problem" .textContent=${x.problems.length ? t('edit.look') : ''}></p>
+      <p
+        class="problem"
+        role="alert"
+        data-t="problem"
+        .textContent=${x.problems.length ? t('edit.look') : ''}
+      ></p>
       ${field(x, 'day', t('edit.day'), {
         type: 'date',
         most: today(),
-        how: t('edit.day-how', { day: today() }),
+        how: hasDates ? '' : t('edit.day-how', { day: today() }),
         value: x.typed.day,
         choose: (day) => set({ day }),
       })}

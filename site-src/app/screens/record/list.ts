@@ -39,7 +39,9 @@ export function list(s: State) {
 }
 
 const add = () => html`
-  <p class="after"><a class="button big" href=${editHash()} data-t="add-session">${t('record.add')}</a></p>
+  <p class="no-print">
+    <a class="button big" href=${editHash()} data-t="add-session">${t('record.add')}</a>
+  </p>
 `;
 
 const byDay = (sessions: Entry[]) => [...groupBy(sessions, (s) => s.day)];
@@ -55,7 +57,7 @@ const dayOf = ([day, list]: [string, Entry[]]) => html`
 
 /** The rest of a long list: on screen by a button, on paper in words. */
 const more = (of: number, n: number) => html`
-  <button class="plain after" data-t="more" @click=${() => state.set({ listed: n + PAGE })}>
+  <button class="plain no-print" data-t="more" @click=${() => state.set({ listed: n + PAGE })}>
     ${t('record.more', { n: of - n })}
   </button>
   <p class="print-only">${t('record.printed', { n, of })}</p>

@@ -28,10 +28,13 @@ export const keptLines = (verses: Verse[]) =>
   );
 
 const verse = (x: Verse, v: number) =>
-  html`<span class="verse">${x.words.map((word, w) => [
-    w ? ' ' : nothing,
-    html`<span class="w" data-v=${v} data-w=${w} .textContent=${word.text}></span>`,
-  ])}</span> ${x.open ? nothing : html`<span class="verse-end">${digits.format(x.a)}</span> `}`;
+  html`<span class="verse"
+      >${x.words.map((word, w) => [
+        w ? ' ' : nothing,
+        html`<span class="w" data-v=${v} data-w=${w} .textContent=${word.text}></span>`,
+      ])}</span
+    >
+    ${x.open ? nothing : html`<span class="verse-end">${digits.format(x.a)}</span> `}`;
 
 /** Marks whose letter there is. */
 const shown = (s: Session, verses: Verse[]) =>

@@ -3,6 +3,7 @@ import { html, nothing } from 'lit-html';
 import { remove } from '../../actions/sessions.ts';
 import { dayName, t } from '../../i18n.ts';
 import { tallies } from '../../record/totals.ts';
+import { today } from '../../record/week.ts';
 import { editHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
@@ -39,7 +40,7 @@ export function opened(s: State, id: string) {
   const l = s.learners.find((x) => x.id === entry.learner);
   const x = s.opened?.entry.id === id ? s.opened : undefined;
   return html`
-    <p class="after"><a href="#/record" data-t="all-sessions">${t('record.all')}</a></p>
+    <p class="no-print"><a href="#/record" data-t="all-sessions">${t('record.all')}</a></p>
     <h1 tabindex="-1">${linesName(s.catalogue.surahs, entry.from, entry.to)}</h1>
     <p>${t('session.of', { child: called(l), day: dayName(entry.day) })}</p>
     ${facts(entry)}
@@ -80,7 +81,12 @@ function facts(s: Entry) {
       <p>${[t(`outcome.${s.outcome}`), ...said].join(' · ')}</p>
       ${asides(s).map((x) => html`<p class="quiet">${x}</p>`)}
     </dd>
-    ${s.note ? html`<dt>${t('session.note')}</dt><dd>${note(s.note)}</dd>` : nothing}
+    ${
+      s.note
+        ? html`<dt>${t('session.note')}</dt>
+            <dd>${note(s.note)}</dd>`
+        : nothing
+    }
   </dl>`;
 }
 
@@ -96,11 +102,11 @@ const asides = (s: Entry): string[] =>
     s.looked === undefined ? '' : t('session.looked', { n: s.looked }),
     s.extra ? t('session.extra', { n: s.extra }) : '',
     s.helped ? t('session.helped') : '',
-    s.updated ? t('session.updated', { day: dayName(s.updated.slice(0, 10)) }) : '',
+    s.updated ? t('session.updated', { day: dayName(today(new Date(s.updated))) }) : '',
   ].filter(Boolean);
 
 const buttons = (s: State, x: Entry) => html`
-  <div class="row after">
+  <div class="row no-print">
     <a class="button big" href=${editHash(x.id)} data-t="correct">${t('session.correct')}</a>
     <button class="big" data-t="remove-session" @click=${() => void removeThis(x)}>
       ${t('record.remove')}

@@ -8,12 +8,14 @@ import * as state from '../../state.ts';
 const PRINTED = 500;
 
 export const output = (n: number) => html`
-  <section class="card after" data-t="output">
+  <section class="card no-print" data-t="output">
     <h2>${t('record.output')}</h2>
     <div class="row">
       ${
         n
-          ? html`<button class="big" data-t="print-record" @click=${print}>${t('record.print')}</button>
+          ? html`<button class="big" data-t="print-record" @click=${print}>
+                ${t('record.print')}
+              </button>
               <button class="big" data-t="save-table" @click=${saveTable}>
                 ${t('record.table')}
               </button>`

@@ -37,7 +37,7 @@ export function removed(s: State, l: Learner | undefined) {
   const listed = r.listed || FEW;
   const ids = r.list.map((x) => x.id);
   return html`
-    <details class="opens removed after" data-t="removed">
+    <details class="opens removed no-print" data-t="removed">
       <summary><h2>${t('removed.title', { n: r.list.length })}</h2></summary>
       <p class="quiet">${t('removed.what')}</p>
       <ul class="sessions">

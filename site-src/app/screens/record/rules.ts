@@ -33,11 +33,8 @@ function ruleRow({ catalogue }: State, x: Form, r: TypedRule, choose: Choose) {
   const put = (patch: Partial<TypedRule>) =>
     choose(rules.map((y) => (y.rule === r.rule ? { ...y, ...patch } : y)));
   return html`<li data-t="edit-rule-${r.rule}">
-    <p>${ruleName(r.rule)}</p>
-    <div class="found-of">
-      ${number(x, r, 'found', t('edit.found-of', { rule: name }), (found) => put({ found }))}
-      <span>${t('edit.of')}</span>
-      ${number(x, r, 'of', t('edit.all-of', { rule: name }), (of) => put({ of }))}
+    <div class="row">
+      ${ruleName(r.rule)}
       <button
         type="button"
         class="plain"
@@ -46,8 +43,13 @@ function ruleRow({ catalogue }: State, x: Form, r: TypedRule, choose: Choose) {
         aria-label=${t('edit.drop-rule', { rule: name })}
         @click=${() => choose(rules.filter((y) => y.rule !== r.rule))}
       >
-        ${t('edit.drop')}
+        ${t('record.remove')}
       </button>
+    </div>
+    <div class="found-of">
+      ${number(x, r, 'found', t('edit.found-of', { rule: name }), (found) => put({ found }))}
+      <span>${t('edit.of')}</span>
+      ${number(x, r, 'of', t('edit.all-of', { rule: name }), (of) => put({ of }))}
     </div>
     ${problemOf(x, `rule-${r.rule}`)}
   </li>`;

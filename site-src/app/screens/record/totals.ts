@@ -51,7 +51,8 @@ function row(x: Total) {
 }
 
 const share = (x: Total) =>
-  html`<span class="plan-figure">${t('record.found', { n: x.found, of: x.of })}</span>${shareBar(x)}`;
+  html`<span class="plan-figure">${t('record.found', { n: x.found, of: x.of })}</span
+    >${shareBar(x)}`;
 
 /** How the last sessions went, where there were others before. */
 const lately = (x: Total) =>
