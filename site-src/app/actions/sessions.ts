@@ -4,6 +4,7 @@ import { t } from '../i18n.ts';
 import { changes, undone } from '../record/correct.ts';
 import type { Said } from '../record/typed.ts';
 import * as state from '../state.ts';
+import type { Patch } from '../store/patch.ts';
 import * as store from '../store/store.ts';
 import type { Session } from '../types.ts';
 import { keep } from './keep.ts';
@@ -45,21 +46,28 @@ export async function forget(ids: string[], learner: string) {
   state.set({ notice: { text: t('removed.forgotten', { n: ids.length }), name: 'forgotten' } });
 }
 
-/** Corrects a session by what was said of it; false if the device did not keep it. */
+/** Corrects a session by what was said of it; false if it was not kept. */
 export async function correct(was: Session, said: Said): Promise<boolean> {
   const patch = changes(was, said);
   if (!Object.keys(patch).length) return true;
   if (!(await keep(() => store.changeSession(was.id, patch)))) return false;
-  const back = () => keep(() => store.changeSession(was.id, undone(was, patch)));
-  if (isThere(was.id)) tell(t('record.corrected'), back);
-  else state.set({ notice: { text: t('record.not-back'), hold: true } });
-  return true;
+  if (isThere(was.id)) tell(t('record.corrected'), () => takeBack(was, patch));
+  else sayGone();
+  return isThere(was.id);
 }
 
-/** Adds a session; false if the device did not keep it. */
+async function takeBack(was: Session, patch: Patch<Session>) {
+  if (!(await keep(() => store.changeSession(was.id, undone(was, patch))))) return;
+  if (!isThere(was.id)) sayGone();
+}
+
+/** Another tab has removed the session meanwhile. */
+const sayGone = () => state.set({ notice: { text: t('record.gone'), hold: true } });
+
+/** Adds a session; false if it was not kept. */
 export async function add(session: Session): Promise<boolean> {
   if (!(await keep(() => store.addSession(session)))) return false;
   if (isThere(session.id)) tell(t('record.added'), () => remove(session.id));
   else state.set({ notice: { text: t('end.gone'), hold: true } });
-  return true;
+  return isThere(session.id);
 }

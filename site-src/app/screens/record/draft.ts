@@ -13,6 +13,18 @@ export function keepDraft(key: string, { typed }: Form) {
   }
 }
 
+/** The keys of the forms in which something was typed. */
+export function draftKeys(): string[] {
+  try {
+    const begin = nameOf('');
+    return Object.keys(sessionStorage).flatMap((x) =>
+      x.startsWith(begin) ? x.slice(begin.length) : [],
+    );
+  } catch {
+    return [];
+  }
+}
+
 export function forgetDraft(key: string) {
   try {
     sessionStorage.removeItem(nameOf(key));

@@ -12,7 +12,7 @@ import type { State } from '../../state.ts';
 import { newId } from '../../store/id.ts';
 import { session } from '../../store/snapshot.ts';
 import type { Learner } from '../../types.ts';
-import { forgetDraft, keepDraft, keptDraft } from './draft.ts';
+import { draftKeys, forgetDraft, keepDraft, keptDraft } from './draft.ts';
 import type { Form } from './kept.ts';
 
 /** Under what a form is kept: the session's id, or that of the learner who gets a new one. */
@@ -41,6 +41,8 @@ function empty({ place: { s, a } }: Learner): Typed {
   };
 }
 
+const isThere = (s: State, id: string) => s.sessions.some((x) => x.id === id);
+
 /** Forms that are being begun, by their keys. */
 const beginning = new Set<string>();
 
@@ -53,16 +55,22 @@ export async function beginForm(id: string | undefined) {
   const form = await fresh(s, id).catch(() => undefined);
   beginning.delete(key);
   if (form) put(key, { ...form, ...keptDraft(key) });
+  else if (id !== undefined && isThere(s, id) && location.hash === editHash(id))
+    location.replace(sessionHash(id)); // it says why
 }
 
 async function fresh(s: State, id: string | undefined): Promise<Form | undefined> {
   const none = { problems: [], touched: false };
   const l = state.learner(s);
   if (id === undefined) return l && { learner: l.id, typed: empty(l), was: undefined, ...none };
-  if (!s.sessions.some((x) => x.id === id)) return undefined;
+  if (!isThere(s, id)) return undefined;
   const was = await session(id);
   return was && { learner: was.learner, typed: typedOf(was), was, ...none };
 }
+
+/** Takes up what was typed before the page was loaded. */
+export const beginDrafts = () =>
+  draftKeys().forEach((key) => void beginForm(key.startsWith('add ') ? undefined : key));
 
 /** Changes what is typed. */
 export function change(id: string | undefined, patch: Partial<Typed>) {
@@ -72,27 +80,39 @@ export function change(id: string | undefined, patch: Partial<Typed>) {
   put(keyOf(state.get(), id), { ...form, typed, touched: true });
 }
 
+/** Forms that are being saved, by their keys: a second press saves nothing twice. */
+const saving = new Set<string>();
+
 /** Keeps the session as the form says it, or says what is wrong with the form. */
 export async function save(id: string | undefined) {
   const form = formOf(state.get(), id);
-  if (!form) return;
-  const said = read(state.get().catalogue, form.typed, form.was, today());
   const key = keyOf(state.get(), id);
+  if (!form || saving.has(key)) return;
+  const said = read(state.get().catalogue, form.typed, form.was, today());
   if (Array.isArray(said)) {
     put(key, { ...form, problems: said, touched: true });
     return setTimeout(() => document.querySelector<HTMLElement>('[aria-invalid=true]')?.focus());
   }
+  saving.add(key);
   const made = form.was ? undefined : added(newId(), form.learner, said);
-  if (!(made ? await add(made) : await correct(form.was!, said))) return;
-  location.replace(sessionHash(made?.id ?? id!));
-  put(key, undefined);
+  const kept = await (made ? add(made) : correct(form.was!, said));
+  if (kept) location.replace(sessionHash(made?.id ?? id!));
+  // Once the form is left.
+  setTimeout(() => {
+    saving.delete(key);
+    if (kept) put(key, undefined);
+  });
 }
 
-/** Leaves the form without keeping what was typed, with a way back. */
-export function discard(id: string | undefined) {
+/** Leaves a form without keeping what was typed, with a way back. */
+export function leave(id: string | undefined) {
+  location.hash = id === undefined ? '#/record' : sessionHash(id);
+  discard(id);
+}
+
+function discard(id: string | undefined) {
   const key = keyOf(state.get(), id);
   const form = formOf(state.get(), id);
-  location.hash = id === undefined ? '#/record' : sessionHash(id);
   put(key, undefined);
   if (!form?.touched) return;
   const run = () => {

@@ -9,7 +9,7 @@ import { linesName } from '../../text/names.ts';
 import type { Outcome } from '../../types.ts';
 import { chips } from '../parts/chips.ts';
 import { called } from '../parts/words.ts';
-import { change, discard, formOf, save } from './edit.ts';
+import { change, formOf, leave, save } from './edit.ts';
 import { field, hasDates, noteField, paperField, problemOf } from './fields.ts';
 import type { Form } from './kept.ts';
 import { entryOf, unknown } from './opened.ts';
@@ -73,8 +73,8 @@ function fields(s: State, id: string | undefined, x: Form) {
       })}
       ${noteField(x, LONGEST_NOTE, (note) => set({ note }))}
       <button class="main" data-t="save-session">${t('edit.save')}</button>
-      <button type="button" class="plain" data-t="discard" @click=${() => discard(id)}>
-        ${t('edit.discard')}
+      <button type="button" class="plain" data-t="discard" @click=${() => leave(id)}>
+        ${t(x.touched ? 'edit.discard' : 'edit.cancel')}
       </button>
     </form>
   `;

@@ -4,14 +4,15 @@ import { html } from 'lit-html';
 import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
+import { linesName } from '../../text/names.ts';
 import type { Route } from '../../types.ts';
 import { closed } from '../parts/closed.ts';
 import type { Screen } from '../screen.ts';
-import { beginForm, formOf } from './edit.ts';
+import { beginDrafts, beginForm, formOf } from './edit.ts';
 import { form } from './form.ts';
 import { list, PAGE } from './list.ts';
 import { leaveMarks, paintMarks } from './marks.ts';
-import { opened, readOpened } from './opened.ts';
+import { entryOf, opened, readOpened } from './opened.ts';
 import { printing } from './print.ts';
 import { followRemoved } from './removed.ts';
 
@@ -30,7 +31,8 @@ function content(s: State) {
 function title(s: State) {
   const { session, edit } = at(s.route);
   if (edit) return t(session ? 'edit.title' : 'record.add');
-  return t('nav.record');
+  const entry = session && entryOf(s, session);
+  return entry ? linesName(s.catalogue.surahs, entry.from, entry.to) : t('nav.record');
 }
 
 export const record: Screen = {
@@ -40,6 +42,7 @@ export const record: Screen = {
     const { edit, session } = at(r);
     state.set({ listed: PAGE });
     if (edit) void beginForm(session);
+    else beginDrafts();
     printing(true);
   },
   drawn(s) {
