@@ -2,7 +2,7 @@
 // saved or discarded, wherever one goes meanwhile.
 import { html } from 'lit-html';
 import { add, correct } from '../../actions/sessions.ts';
-import { t } from '../../i18n.ts';
+import { dayName, t } from '../../i18n.ts';
 import { added } from '../../record/correct.ts';
 import { read, type Typed, typedOf } from '../../record/typed.ts';
 import { today } from '../../record/week.ts';
@@ -129,7 +129,9 @@ export function unfinished(s: State) {
   const list = Object.entries(s.forms).filter(([, f]) => f.touched && f.learner === l?.id);
   return list.map(([key, form]) => {
     const id = form.was ? key : undefined;
-    const what = t(id ? 'record.unfinished-edit' : 'record.unfinished-add');
+    const what = form.was
+      ? t('record.unfinished-edit', { day: dayName(form.was.day) })
+      : t('record.unfinished-add');
     return html`<section class="card no-print" data-t="unfinished">
       <p>${t('record.unfinished', { what })}</p>
       <a class="button big" href=${editHash(id)} data-t="go-on">${t('record.go-on')}</a>
