@@ -75,6 +75,19 @@ func TestRecordInEngines(t *testing.T) {
 				t.Errorf("the chart %s is %v large", name, box)
 			}
 		}
+		p.media("print")
+		p.wait("the page for paper", `!document.querySelector("[data-t=add-session]").getClientRects().length`)
+		text := p.text("main")
+		for _, want := range []string{"Printed on", "Week from", "Percent", "An-Naba 12–16"} {
+			if !strings.Contains(text, want) {
+				t.Errorf("on paper the record lacks %q", want)
+			}
+		}
+		if strings.Contains(text, "Remove") || strings.Contains(text, "Backup") {
+			t.Errorf("on paper the record has controls: %q", text)
+		}
+		picture(t, "record-paper-"+b.Name(), p.shot())
+		p.media("screen")
 		if b.Name() != "webkit" { // its driver does not tell what the console says
 			p.calm()
 		}

@@ -54,6 +54,7 @@ export async function beginForm(id: string | undefined) {
   beginning.add(key);
   const form = await fresh(s, id).catch(() => undefined);
   beginning.delete(key);
+  if (state.get().forms[key]?.touched) return;
   if (form) put(key, { ...form, ...keptDraft(key) });
   else if (id !== undefined && isThere(s, id) && location.hash === editHash(id))
     location.replace(sessionHash(id)); // it says why
