@@ -105,7 +105,7 @@ export function hush(s: State) {
   if (n === shown) return;
   shown = n;
   clearTimeout(timer);
-  if (n && !n.hold && !n.action) timer = window.setTimeout(leave, STAYS, n);
+  if (n && !n.hold && !n.action && !n.more) timer = window.setTimeout(leave, STAYS, n);
 }
 
 function leave(n: Notice) {
