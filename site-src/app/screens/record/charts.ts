@@ -1,7 +1,7 @@
 // Small charts of the last weeks. Each is a picture for the eye alone, with its figures on it, and a
 // table of the same figures that is read out, and printed.
 import { html, nothing, svg, type TemplateResult } from 'lit-html';
-import { dateName, dayName, t } from '../../i18n.ts';
+import { dateName, t } from '../../i18n.ts';
 import { type Bar, barsOf, percent, type Week, weeks, WEEKS } from '../../record/charts.ts';
 import type { Entry } from '../../types.ts';
 
@@ -99,7 +99,7 @@ const table = (
     ${list.map(
       (w) =>
         html`<tr>
-          <th scope="row">${dayName(w.from)}</th>
+          <th scope="row">${dateName(w.from)}</th>
           ${cells(w).map((x) => html`<td>${x}</td>`)}
         </tr>`,
     )}
