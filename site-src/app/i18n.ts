@@ -66,19 +66,25 @@ export function t(key: Key, vars: Vars = {}): string {
   return fill((n === 0 ? e.zero : undefined) ?? e[plural.select(n)] ?? e.other ?? key, vars);
 }
 
-const day = new Intl.DateTimeFormat(lang, {
-  weekday: 'long',
-  day: 'numeric',
-  month: 'long',
-  timeZone: 'UTC',
-});
-const short = new Intl.DateTimeFormat(lang, { weekday: 'narrow', timeZone: 'UTC' });
+const format = (how: Intl.DateTimeFormatOptions) =>
+  new Intl.DateTimeFormat(lang, { ...how, timeZone: 'UTC' });
+const day = { weekday: 'long', day: 'numeric', month: 'long' } as const;
+const date = { day: 'numeric', month: 'short' } as const;
+const short = format({ weekday: 'narrow' });
 const list = new Intl.ListFormat(lang, { type: 'conjunction' });
 
-const date = new Intl.DateTimeFormat(lang, { day: 'numeric', month: 'short', timeZone: 'UTC' });
+/** In words, with the year where it is not this one. */
+const named = (how: Intl.DateTimeFormatOptions) => {
+  const inYear = format(how);
+  const other = format({ ...how, year: 'numeric' });
+  return (d: string) => {
+    const now = d.startsWith(String(new Date().getFullYear()));
+    return (now ? inYear : other).format(new Date(`${d}T00:00Z`));
+  };
+};
 
 /** A date YYYY-MM-DD in words; dateName leaves out the day of the week. */
-export const dayName = (d: string) => day.format(new Date(`${d}T00:00Z`));
-export const dateName = (d: string) => date.format(new Date(`${d}T00:00Z`));
+export const dayName = named(day);
+export const dateName = named(date);
 export const weekday = (d: string) => short.format(new Date(`${d}T00:00Z`));
 export const join = (parts: string[]) => list.format(parts);

@@ -9,6 +9,7 @@ import type { Course } from './plan/course.ts';
 import type { Practice } from './practice/practice.ts';
 import type { Choice } from './screens/choose/choice.ts';
 import type { Printing } from './screens/paper/printing.ts';
+import type { Form, Opened, Removed } from './screens/record/kept.ts';
 import type { Name, Screen } from './screens/screen.ts';
 import type { Making, Opened } from './screens/work/form.ts';
 import type { Book } from './text/explain.ts';
@@ -62,6 +63,12 @@ export interface State extends Omit<Kept, 'settings'>, People {
   ahead: number;
   /** Record: how many sessions are listed. */
   listed: number;
+  /** Record: the session that is shown by itself, as far as it has been read. */
+  opened: Opened | undefined;
+  /** Record: what is typed and not kept, by the id of the session, or `add` and the learner's. */
+  forms: Record<string, Form>;
+  /** Record: sessions that were removed and can be brought back, and how many are listed. */
+  removed: Removed | undefined;
   /** Learner: the first verse of all, on which size and spacing are seen. */
   sample: Verse | 'failed' | undefined;
   /** Learner: whose removal is being asked about. */
@@ -116,6 +123,9 @@ let state = {
   course: undefined,
   ahead: 0,
   listed: 0,
+  opened: undefined,
+  forms: {},
+  removed: undefined,
   sample: undefined,
   removing: undefined,
   choice: undefined,

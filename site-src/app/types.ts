@@ -6,7 +6,7 @@ export * from './types/catalogue.ts';
 export type * from './types/record.ts';
 export * from './types/text.ts';
 
-/** Screens whose address is their name alone. */
+/** Screens that their name alone leads to. */
 export const PLAIN = ['today', 'rules', 'record', 'learner', 'learners', 'print'] as const;
 
 /** Screens for what one person sends another: what they sent is read by the screen itself. */
@@ -17,7 +17,9 @@ export const SENT = ['work', 'result'] as const;
  * is what stands after the question mark.
  */
 export type Route =
-  | { name: (typeof PLAIN)[number] }
+  | { name: Exclude<(typeof PLAIN)[number], 'record'> }
+  // all of it; session: the id of one; edit: the form, for one or for one to add
+  | { name: 'record'; session?: string; edit?: true }
   | { name: 'choose'; pick: string }
   | { name: 'lines' | 'give'; lines: Lines }
   | { name: 'send'; id: string }

@@ -96,12 +96,14 @@ func TestAxeScreens(t *testing.T) {
 	p.axe("first visit")
 	p.begin(s.address, "Sara")
 	session(p)
+	p.wait("the session", visible(hook("open-session")))
+	one := p.href("open-session")
 	p.click("nav-learner")
 	p.addLearner("Yusuf")
 	for _, scheme := range []string{"light", "dark"} {
 		p.scheme(scheme)
 		for _, at := range []string{
-			"#/today", "#/lines", fmt.Sprintf("#/lines?rule=%s&from=%d:%d&to=%d:%d", rule, surah, from, surah, upTo), "#/rules", "#/record", "#/learner", "#/learners",
+			one, one + "&edit=1", "#/record?add=1", "#/record?session=nobody", "#/today", "#/lines", fmt.Sprintf("#/lines?rule=%s&from=%d:%d&to=%d:%d", rule, surah, from, surah, upTo), "#/rules", "#/record", "#/learner", "#/learners",
 			fmt.Sprintf("#/print?rule=%s&from=%d:%d&to=%d:%d", rule, surah, from, surah, upTo), "#/print?sheet=answer&rule=noon-ikhfa&also=ghunnah,stops&from=78:12&to=78:16", "#/print?sheet=card", "#/print?sheet=record", "#/nowhere",
 		} {
 			eval[bool](p, fmt.Sprintf(`location.hash = %q, true`, at))

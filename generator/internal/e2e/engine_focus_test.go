@@ -175,15 +175,29 @@ func (p *page) focusOnLines() {
 	p.on("the last Undo", hook("task"))
 }
 
-// focusOnNotice closes a notice under the keyboard, and waits for one to go. Time runs three times as
-// fast for what waits long.
-func (p *page) focusOnNotice() {
+// hurry makes time run three times as fast for what waits long.
+func (p *page) hurry() {
 	p.t.Helper()
 	eval[any](p, `(() => {
 		const own = setTimeout;
 		window.setTimeout = (f, ms, ...a) => own(f, ms > 5000 ? ms / 3 : ms, ...a);
 		return 0;
 	})()`)
+}
+
+// past waits longer than a notice stays that offers nothing to do.
+func (p *page) past() {
+	p.t.Helper()
+	eval[any](p, `new Promise(r => setTimeout(() => r(0), 4000))`)
+}
+
+const noNotice = `!document.querySelector(".notice")`
+
+// focusOnNotice closes a notice, and uses one; one with something to do stays until then, with the
+// keyboard on it or not.
+func (p *page) focusOnNotice() {
+	p.t.Helper()
+	p.hurry()
 	notice := func() {
 		p.t.Helper()
 		p.enter(hook("menu") + " summary")
@@ -192,24 +206,25 @@ func (p *page) focusOnNotice() {
 		p.on("Start again", hook("task"))
 		p.onTo(hook("notice-action"))
 	}
-	gone := `!document.querySelector(".notice")`
 	notice()
 	p.onTo(hook("notice-close"))
-	eval[any](p, `new Promise(r => setTimeout(() => r(0), 4000))`)
+	p.past()
 	if at := eval[string](p, focus); at != "notice-close" {
 		p.t.Errorf("a notice went from under the keyboard, which is on %s", at)
 	}
+	p.tabTo(".w")
+	p.past()
+	if p.count(hook("notice-action")) == 0 {
+		p.t.Error("a notice with Undo went by itself")
+	}
+	p.onTo(hook("notice-close"))
 	p.key(engine.KeyEnter)
-	p.wait("no notice", gone)
+	p.wait("no notice", noNotice)
 	p.on("Close of the notice", "main *")
 	notice()
 	p.key(engine.KeyEnter)
-	p.wait("no notice", gone)
+	p.wait("no notice", noNotice)
 	p.on("Undo of the notice", "main *")
-	notice()
-	p.tabTo(".w")
-	p.wait("the notice to go", gone)
-	p.on("the end of the notice", ".w")
 }
 
 // focusToTheEnd goes through the steps of a session.
@@ -244,6 +259,7 @@ func (p *page) focusInRecord(n int) {
 	left := func(n int) string {
 		return fmt.Sprintf(`document.querySelectorAll('%s').length === %d`, hook("session"), n)
 	}
+	p.hurry()
 	p.enter(hook("remove"))
 	p.wait("a session less", left(n-1))
 	p.on("Remove", hook("remove"))
@@ -251,6 +267,15 @@ func (p *page) focusInRecord(n int) {
 	p.key(engine.KeyEnter)
 	p.wait("the session again", left(n))
 	p.on("Undo", "main.record *")
+	p.wait("a notice with nothing to do", visible(hook("notice-back")))
+	p.onTo(hook("notice-back") + " " + hook("notice-close"))
+	p.past()
+	if at := eval[string](p, focus); at != "notice-close" {
+		p.t.Errorf("a notice went from under the keyboard, which is on %s", at)
+	}
+	p.tabTo(hook("remove"))
+	p.wait("the notice to go", noNotice)
+	p.on("the end of the notice", hook("remove"))
 	for ; n > 0; n-- {
 		p.enter(hook("remove"))
 		p.wait("a session less", left(n-1))

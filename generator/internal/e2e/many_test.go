@@ -3,6 +3,7 @@ package e2e
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"testing"
 )
 
@@ -47,6 +48,24 @@ func TestManySessions(t *testing.T) {
 	}
 	p.click("more")
 	p.wait("fifty more", fmt.Sprintf(`document.querySelectorAll('%s').length === 100`, hook("session")))
+	p.click("open-session")
+	p.wait("one of them", visible(hook("marked")))
+	p.click("correct")
+	p.click("went-much")
+	p.click("save-session")
+	p.wait("the correction", `document.querySelector("[data-t=facts]")?.innerText.includes("With a lot of help")`)
+	p.click("notice-action")
+	p.wait("what was there before", `document.querySelector("[data-t=facts]").innerText.includes("With some help")`)
+	p.click("remove-session")
+	p.wait("the list", visible(hook("more")))
+	p.click("notice-action")
+	p.wait("that it is back", visible(hook("notice-back")))
+	eval[any](p, `(URL.createObjectURL = b => { globalThis.file = b.text(); return ""; }, HTMLAnchorElement.prototype.click = () => undefined, 0)`)
+	p.click("save-table")
+	p.wait("the table", `globalThis.file`)
+	if n := strings.Count(eval[string](p, `globalThis.file`), "\r\n"); n != 10_001 {
+		t.Errorf("the table has %d rows", n)
+	}
 	p.click("nav-rules")
 	p.wait("the rules", visible(hook("next")))
 	p.click("nav-today")

@@ -99,19 +99,22 @@ function notice(n: Notice | undefined) {
   );
 }
 
-/** How long (ms) a notice that does not wait for an answer stays. */
+/** How long (ms) a notice stays that does not wait for an answer and offers nothing to do. */
 const STAYS = 9000;
 
 let timer = 0;
 let shown: Notice | undefined;
 
-/** Takes a notice away in time, but not from under the keyboard. */
+/**
+ * Takes a notice away in time, but not from under the keyboard, and never one with something to do:
+ * Undo stays until it is used, closed or replaced.
+ */
 export function hush(s: State) {
   const n = said(s);
   if (n === shown) return;
   shown = n;
   clearTimeout(timer);
-  if (n && !n.hold) timer = window.setTimeout(leave, STAYS, n);
+  if (n && !n.hold && !n.action && !n.more) timer = window.setTimeout(leave, STAYS, n);
 }
 
 function leave(n: Notice) {

@@ -14,7 +14,7 @@ const bad = (reason: Below<'bad'>, vars: Record<string, string | number> = {}): 
 });
 
 // Digits of other scripts are taken too: a place may be typed on an Arabic or Persian keyboard.
-const ascii = (s: string) =>
+export const ascii = (s: string) =>
   s.trim().replace(/[\u0660-\u0669\u06f0-\u06f9]/g, (d) => String(d.charCodeAt(0) & 15));
 
 /**
@@ -32,7 +32,9 @@ const inside = (c: Catalogue, r: Ref) =>
   r.s >= 1 && r.s <= c.surahs.length && r.a >= 1 && r.a <= c.surahs[r.s - 1]!.count;
 export const showRef = (r: Ref) => `${r.s}:${r.a}${r.w === undefined ? '' : `:${r.w + 1}`}`;
 
-function between(c: Catalogue, from: Ref, to: Ref): number {
+/** Verses from one to another, both included; below 1 where the second comes first. */
+export function between(c: Catalogue, from: Ref, to: Ref): number {
+  if (from.s > to.s) return 0;
   let n = to.a - from.a + 1;
   for (let s = from.s; s < to.s; s++) n += c.surahs[s - 1]!.count;
   return n;
@@ -96,6 +98,20 @@ export function lines(c: Catalogue, q: URLSearchParams): Route {
 
 const give = (r: Route): Route => (r.name === 'lines' ? { name: 'give', lines: r.lines } : r);
 
+/** The record, a session of it, or the form for a session; a name of a session that is none is kept. */
+function record(q: URLSearchParams): Route {
+  const session = q.get('session')?.trim();
+  if (session) return { name: 'record', session, ...(q.has('edit') && { edit: true }) };
+  return q.has('add') ? { name: 'record', edit: true } : { name: 'record' };
+}
+
+/** The address of a session of the record. */
+export const sessionHash = (id: string) => `#/record?session=${encodeURIComponent(id)}`;
+
+/** The address of the form that corrects a session, or adds one. */
+export const editHash = (id?: string) =>
+  id === undefined ? '#/record?add=1' : `${sessionHash(id)}&edit=1`;
+
 /** Reads the address after #; anything unknown becomes a plain message that says what was found. */
 export function parseHash(c: Catalogue, hash: string): Route {
   const bare = unescaped(hash, (s) => !s.includes('?') && /%(25)*3f/i.test(s));
@@ -106,8 +122,9 @@ export function parseHash(c: Catalogue, hash: string): Route {
   if (name === 'send') return { name, id: new URLSearchParams(query).get('id') ?? '' };
   const sent = SENT.find((x) => x === name.toLowerCase());
   if (sent) return { name: sent, query };
+  if (name === 'record') return record(new URLSearchParams(query));
   const plain = PLAIN.find((x) => x === (name || 'today'));
-  if (plain) return { name: plain };
+  if (plain && plain !== 'record') return { name: plain };
   return bad('screen', { found: name });
 }
 
@@ -122,6 +139,9 @@ export const linesHash = (l: Lines): string => `#/lines?${penciled(l)}`;
 
 /** The same without the other pencils: that by which lines are known, whatever is marked in them. */
 export const linesKey = ({ rule, from, to }: Lines): string => linesHash({ rule, from, to });
+
+/** The address of a sheet with these lines to mark. */
+export const printHash = (l: Lines): string => `#/print?sheet=practice&${penciled(l)}`;
 
 /** Rule, pencils and verses as an address has them. */
 export const penciled = ({ rule, also, from, to }: Lines): string =>

@@ -3,7 +3,7 @@ import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
 import { STOPS } from '../../marking/pencils.ts';
 import * as practice from '../../practice/practice.ts';
-import { giveHash, linesHash, penciled } from '../../share/link.ts';
+import { giveHash, linesHash, printHash } from '../../share/link.ts';
 import { send } from '../../share/send.ts';
 import type { Practice } from '../../practice/practice.ts';
 import * as state from '../../state.ts';
@@ -35,8 +35,6 @@ export const menu = (s: State, l: Lines) => html`
 
 /** Whether there are letters to be marked, and nothing of it was told yet. */
 const marking = (p: Practice) => p.draft.phase === 'find' && p.pencils.some((x) => x.id !== STOPS);
-
-const printHash = (l: Lines) => `#/print?sheet=practice&${penciled(l)}`;
 
 const closing = (run: () => void) => () => {
   closeMenu();

@@ -10,7 +10,7 @@ import { Practise, ReadOn, Review, Settle, Teach } from '../../plan/day.ts';
 import { type Proposal, proposal, rulesOf } from '../../plan/proposal.ts';
 import { explain, reach } from '../../plan/words.ts';
 import { child, loadCourse } from '../../planner.ts';
-import { linesHash } from '../../share/link.ts';
+import { linesHash, printHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import { changeLearner } from '../../store/store.ts';
 import { prefetch } from '../../text/data.ts';
@@ -81,6 +81,7 @@ function cardOf(c: Child, next: Proposal) {
       <a class="button main" href=${lesson ?? to} data-t="start">${t(`today.button.${kind}`)}</a>
       ${lesson ? html`<p><a href=${to} data-t="start-lines">${t('today.after-lesson')}</a></p>` : nothing}
       <p class="quiet" data-t="where">${where(c, next)}</p>
+      ${lines ? html`<p><a href=${printHash(lines)} data-t="print-today">${t('today.print')}</a></p>` : nothing}
       ${because(c, next)} ${other(todo)}
     </section>`,
   );
