@@ -11,7 +11,7 @@ import type { Choice } from './screens/choose/choice.ts';
 import type { Printing } from './screens/paper/printing.ts';
 import type { Form, Opened, Removed } from './screens/record/kept.ts';
 import type { Name, Screen } from './screens/screen.ts';
-import type { Making, Opened } from './screens/work/form.ts';
+import type { Making, Received } from './screens/work/form.ts';
 import type { Book } from './text/explain.ts';
 import type { TextError } from './text/fetch.ts';
 import type {
@@ -78,7 +78,7 @@ export interface State extends Omit<Kept, 'settings'>, People {
   /** What is put into a link to work, or to a result. */
   making: Making | undefined;
   /** A link to work, or to a result, that was opened: what was chosen beside it. */
-  opened: Opened | undefined;
+  received: Received | undefined;
   /** What is to be printed, while the print screen is shown. */
   printing: Printing | undefined;
   notice: Notice | undefined;
@@ -130,7 +130,7 @@ let state = {
   removing: undefined,
   choice: undefined,
   making: undefined,
-  opened: undefined,
+  received: undefined,
   printing: undefined,
   route: { name: 'today' },
   notice: undefined,

@@ -82,7 +82,7 @@ func TestReadingABackup(t *testing.T) {
 
 	p.give("restore", first)
 	p.brings("b")
-	p.clickOn(hook("reading-b-on") + " input")
+	p.clickOn(hook("reading-b-on"))
 	p.click("reading-take")
 	p.wait("the backup to be read", visible(hook("notice-restored")))
 	if got := p.recordNow(); got != "a s1 3,a s2 3; ; Amal" {
@@ -93,7 +93,7 @@ func TestReadingABackup(t *testing.T) {
 	if got := p.brings("a"); got != "Amal One session is added. One session is corrected. One session was removed there and is removed here." {
 		t.Errorf("of Amal the second time: %q", got)
 	}
-	p.clickOn(hook("reading-b-on") + " input")
+	p.clickOn(hook("reading-b-on"))
 	p.click("reading-take")
 	p.wait("the session to be corrected", visible(hook("notice-restored")))
 	if got := p.recordNow(); got != "a s1 4,a s4 3; s2 kept; Amal" {
@@ -106,9 +106,9 @@ func TestReadingABackup(t *testing.T) {
 	if got := p.brings("a"); got != "Amal One session stays as it is." {
 		t.Errorf("of Amal the third time: %q", got)
 	}
-	p.clickOn(hook("reading-b-on") + " input")
+	p.clickOn(hook("reading-b-on"))
 	p.wait("nothing to take", fmt.Sprintf(`document.querySelector('%s').disabled`, hook("reading-take")))
-	p.clickOn(hook("reading-back") + " input")
+	p.clickOn(hook("reading-back"))
 	p.click("reading-take")
 	p.wait("the session to be back", visible(hook("notice-restored")))
 	if got := p.recordNow(); got != "a s1 4,a s2 3,a s4 3; ; Amal" {

@@ -8,10 +8,11 @@ export const tick = (
   on: boolean,
   choose: (on: boolean) => void,
 ) => html`
-  <label class="tick" data-t=${id}
+  <label class="tick"
     ><input
       type="checkbox"
       .checked=${on}
+      data-t=${id}
       @change=${(e: Event) => choose((e.target as HTMLInputElement).checked)}
     /><span>${words}</span></label
   >

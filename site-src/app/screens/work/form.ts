@@ -16,7 +16,7 @@ export interface Making {
  * What was chosen for a link that was opened: whom it is for, '' where nobody was chosen; what of a
  * teacher's settings is taken over, undefined for the default; why what was pasted cannot be opened.
  */
-export interface Opened {
+export interface Received {
   learner: string;
   taught?: boolean;
   held?: boolean;
@@ -30,22 +30,9 @@ export const making = (): Making =>
   state.get().making ?? { say: '', times: USUAL, taught: true, held: true };
 export const make = (patch: Partial<Making>) => state.set({ making: { ...making(), ...patch } });
 
-export const opened = (): Opened => state.get().opened ?? { learner: '', problem: '' };
-export const open = (patch: Partial<Opened>) => state.set({ opened: { ...opened(), ...patch } });
-
-/** A box to tick. */
-export const tick = (id: string, label: unknown, on: boolean, set: (on: boolean) => void) => html`
-  <div class="tick">
-    <input
-      id=${id}
-      type="checkbox"
-      .checked=${on}
-      data-t=${id}
-      @change=${(e: Event) => set((e.target as HTMLInputElement).checked)}
-    />
-    <label for=${id}>${label}</label>
-  </div>
-`;
+export const received = (): Received => state.get().received ?? { learner: '', problem: '' };
+export const receive = (patch: Partial<Received>) =>
+  state.set({ received: { ...received(), ...patch } });
 
 /** The line of text that goes along. */
 export const sayField = (label: string) => html`

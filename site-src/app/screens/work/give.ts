@@ -11,8 +11,9 @@ import { linesName } from '../../text/names.ts';
 import type { Lines } from '../../types.ts';
 import { chips } from '../parts/chips.ts';
 import { called } from '../parts/words.ts';
+import { tick } from '../parts/tick.ts';
 import type { Screen } from '../screen.ts';
-import { make, making, sayField, tick } from './form.ts';
+import { make, making, sayField } from './form.ts';
 import { handing } from './handing.ts';
 
 const TIMES = Array.from({ length: MOST_TIMES }, (_, i) => i + 1);

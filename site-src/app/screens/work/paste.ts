@@ -3,7 +3,7 @@
 import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
 import { hashIn } from '../../share/query.ts';
-import { open, opened } from './form.ts';
+import { receive, received } from './form.ts';
 
 /** headed: under a heading of its own. */
 export const paste = (headed: boolean) => html`
@@ -18,7 +18,7 @@ export const paste = (headed: boolean) => html`
       aria-describedby="paste-what"
       data-t="paste-field"
     ></textarea>
-    <p class="problem" role="alert" data-t="problem" .textContent=${opened().problem}></p>
+    <p class="problem" role="alert" data-t="problem" .textContent=${received().problem}></p>
     <button class="main" data-t="paste-open">${t('paste.open')}</button>
   </form>
 `;
@@ -27,8 +27,8 @@ function go(e: SubmitEvent) {
   e.preventDefault();
   const field = (e.currentTarget as HTMLFormElement).querySelector('textarea')!;
   const hash = hashIn(field.value);
-  if (!hash) return open({ problem: t('paste.none') });
-  open({ problem: '' });
+  if (!hash) return receive({ problem: t('paste.none') });
+  receive({ problem: '' });
   field.value = '';
   location.hash = hash;
 }

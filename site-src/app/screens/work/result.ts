@@ -101,5 +101,5 @@ async function go(e: SubmitEvent, r: Result) {
 export const result: Screen = {
   title: () => t('nav.result'),
   view,
-  enter: () => state.set({ opened: undefined }),
+  enter: () => state.set({ received: undefined }),
 };

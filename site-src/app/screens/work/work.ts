@@ -14,8 +14,9 @@ import { type Learner, LENGTHS, type Lines } from '../../types.ts';
 import { closed } from '../parts/closed.ts';
 import { askName } from '../parts/name.ts';
 import { called } from '../parts/words.ts';
+import { tick } from '../parts/tick.ts';
 import type { Screen } from '../screen.ts';
-import { open, opened, said, tick } from './form.ts';
+import { receive, received, said } from './form.ts';
 import { unread } from './unread.ts';
 import { chosen, whose } from './whose.ts';
 
@@ -67,7 +68,7 @@ function starting(s: State, g: Given) {
 /** The default: where the record is still empty nothing can be put in place of anything. */
 const isNew = (l: Learner | undefined) => !l || !state.sessionsOf(l.id).length;
 
-const takes = (key: 'taught' | 'held', l: Learner | undefined) => opened()[key] ?? isNew(l);
+const takes = (key: 'taught' | 'held', l: Learner | undefined) => received()[key] ?? isNew(l);
 
 /** What the teacher has set otherwise; nobody has to take it. */
 function offers(s: State, g: Given, l: Learner | undefined) {
@@ -77,7 +78,7 @@ function offers(s: State, g: Given, l: Learner | undefined) {
   const now = { ...s.settings, ...l?.own };
   const other = g.held && LENGTHS.some((x) => g.held![x] !== now[x]);
   const box = (key: 'taught' | 'held', label: string) =>
-    tick(`take-${key}`, label, takes(key, l), (on) => open({ [key]: on }));
+    tick(`take-${key}`, label, takes(key, l), (on) => receive({ [key]: on }));
   return html`
     ${
       more.length
@@ -108,5 +109,5 @@ async function go(e: SubmitEvent, g: Given) {
 export const work: Screen = {
   title: () => t('nav.work'),
   view,
-  enter: () => state.set({ opened: undefined }),
+  enter: () => state.set({ received: undefined }),
 };
