@@ -11,6 +11,7 @@ import { after, moved } from '../plan/place.ts';
 import { units } from '../plan/units.ts';
 import type { Draft, Outcome, Session, Taught } from '../types.ts';
 import { keep } from './keep.ts';
+import { asksQuietly, secure } from './safe.ts';
 import { today } from '../record/week.ts';
 
 const keeping = new Set<string>(); // sessions that are being kept
@@ -76,8 +77,9 @@ async function save(d: Draft, all: Outcomes[], outcome: Outcome): Promise<boolea
   const there = state.get().sessions.some((s) => s.id === id);
   const undo = { label: t('undo'), run: () => void back(d, { was, now: place }, added) };
   state.set({
-    notice: there ? { text: t('end.saved'), action: undo } : { text: t('end.gone'), hold: true },
+    notice: there ? { text: saved(), action: undo } : { text: t('end.gone'), hold: true },
   });
+  if (there) void secure();
   return true;
 }
 
@@ -89,6 +91,10 @@ function minutes({ started }: Draft): Pick<Session, 'minutes'> {
   const n = Math.round((Date.now() - Date.parse(started)) / 60_000);
   return n >= 0 && n <= SITTING ? { minutes: Math.max(1, n) } : {};
 }
+
+/** With the first session that is kept here, what the browser is asked for now. */
+const saved = () =>
+  t(state.get().sessions.length === 1 && asksQuietly() ? 'end.saved-first' : 'end.saved');
 
 /** Back to the question how it went. */
 async function back(

@@ -41,5 +41,4 @@ export async function add(name: string, beginning = lastJuz()) {
   const l = newLearner(name, beginning);
   if (!(await keep(() => store.addLearner(l)))) return;
   await choose(l.id);
-  void store.persist();
 }

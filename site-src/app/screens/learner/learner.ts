@@ -1,12 +1,14 @@
 // The learner and the settings of this device.
 import '../../later.ts';
 import { html, nothing } from 'lit-html';
+import { look } from '../../actions/safe.ts';
 import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import { closed } from '../parts/closed.ts';
 import { keptLine } from '../parts/kept.ts';
 import { pencilPanel } from '../parts/pencils.ts';
+import { safePanel } from '../parts/safe.ts';
 import type { Screen } from '../screen.ts';
 import { counting } from './counting.ts';
 import { load } from './load.ts';
@@ -31,7 +33,7 @@ function view(s: State) {
         <p class="quiet">${t('print.on-paper-what')}</p>
         <a class="button big" href="#/print" data-t="to-print">${t('print.title')}</a>
       </section>
-      ${keptLine(s.offline, true)}
+      ${s.closed ? nothing : safePanel(s)} ${keptLine(s.offline, true)}
       <p class="quiet">${t('caution')} <a href="about.html">${t('nav.about')}</a></p>
       ${s.removing ? removal(s.removing) : nothing}
     </main>
@@ -41,7 +43,10 @@ function view(s: State) {
 export const learner: Screen = {
   title: () => t('nav.learner'),
   view,
-  enter: () => void readSample(),
+  enter() {
+    void readSample();
+    void look();
+  },
   drawn: askRemoval,
   leave() {
     if (state.get().removing) state.set({ removing: undefined });

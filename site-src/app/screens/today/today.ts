@@ -25,7 +25,7 @@ function view(s: State) {
 
 const day = (s: State, l: Learner) => html`
   <h1 tabindex="-1">${t('today.title', { child: called(l) })}</h1>
-  ${card(s)} ${resume(s, l)} ${days(l)} ${pages()}
+  ${card(s)} ${resume(s, l)} ${days(l)} ${pages()} ${s.keeping?.view(s)}
 `;
 
 /** The place of the card that is on its way, so that what is below it stays where it is. */
@@ -101,6 +101,18 @@ function again(failed?: () => void) {
 
 const online = () => again();
 
+let asked = false;
+
+/** Fetches what is said of how the record is kept, once something is; without it nothing is said. */
+function fetchKeeping() {
+  if (asked) return;
+  asked = true;
+  import('../parts/safe.ts').then(
+    ({ keeping }) => state.set({ keeping }),
+    () => undefined,
+  );
+}
+
 /** What the sessions that were left were last read for. */
 let readFor: unknown[] = [];
 
@@ -119,11 +131,15 @@ export const today: Screen = {
     if (s.closed) return;
     // Not before there is somebody to plan for: the first open stays small.
     if (l && !s.card) void fetchCard();
+    if (s.sessions.length) fetchKeeping();
     if (s.card && s.card !== 'failed') s.card.drawn?.(s);
     const now = [...state.records(), s.draftWrites];
     if (now.every((x, i) => x === readFor[i])) return;
     readFor = now;
     void readLeft(l);
   },
-  leave: () => removeEventListener('online', online),
+  leave() {
+    removeEventListener('online', online);
+    state.get().keeping?.leave?.();
+  },
 };
