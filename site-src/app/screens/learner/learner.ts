@@ -16,6 +16,8 @@ import { looks, readSample } from './looks.ts';
 import { askRemoval, people, removal } from './people.ts';
 import { place } from './place.ts';
 
+export { sayKept } from '../parts/safe.ts';
+
 function view(s: State) {
   const l = state.learner(s);
   return html`

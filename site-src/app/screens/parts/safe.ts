@@ -3,7 +3,16 @@
 import '../../later.ts';
 import { html, nothing } from 'lit-html';
 import { save } from '../../actions/backup.ts';
-import { ask, backupDue, due, hush, install, putOff, sinceBackup } from '../../actions/safe.ts';
+import {
+  ask,
+  backupDue,
+  due,
+  hush,
+  install,
+  look,
+  putOff,
+  sinceBackup,
+} from '../../actions/safe.ts';
 import { dateName, t } from '../../i18n.ts';
 import { device, DEVICES } from '../../offline/device.ts';
 import { today } from '../../record/week.ts';
@@ -15,7 +24,7 @@ import type { Screen } from '../screen.ts';
 export const safePanel = (s: State) => html`
   <section class="card" data-t="safe-panel">
     <h2>${t('safe.title')}</h2>
-    <p data-t="safe-kept">${s.safety ? kept(s) : nothing}</p>
+    <p data-t="safe-kept" .style=${'min-block-size:3em'}>${kept(s)}</p>
     <p class="quiet" data-t="safe-backed">${backed(s)}</p>
     <div class="row">${saving()} ${asking(s)} ${installing(s)}</div>
     ${s.safety?.kept === 'installed' ? nothing : home()}
@@ -23,7 +32,7 @@ export const safePanel = (s: State) => html`
 `;
 
 /** For Today; said once a visit, and put off for some days. */
-export const keeping: Pick<Screen, 'view' | 'leave'> = {
+const keeping: Pick<Screen, 'view' | 'leave'> = {
   view: (s) => html`${due(s) ? lines(s) : nothing}`,
   leave() {
     if (due(state.get())) hush();
@@ -33,13 +42,19 @@ export const keeping: Pick<Screen, 'view' | 'leave'> = {
 const lines = (s: State) => html`
   <section class="card" aria-label=${t('safe.title')} data-t="safe">
     <p>${kept(s)}</p>
-    ${s.safety?.kept === 'week' ? home() : nothing}
+    ${s.safety?.question ? nothing : home()}
     <div class="row">
       ${asking(s)} ${installing(s)} ${backupDue(s) ? saving() : nothing}
       <button class="plain" data-t="safe-later" @click=${putOff}>${t('safe.later')}</button>
     </div>
   </section>
 `;
+
+/** Has Today say it. */
+export async function sayKept() {
+  state.set({ keeping });
+  await look();
+}
 
 const kept = ({ safety }: State) =>
   safety && t(`safe.${safety.question ? 'question' : safety.kept}`);
@@ -75,6 +90,7 @@ function home() {
     <details class="opens" data-t="safe-home">
       <summary>${t('safe.home')}</summary>
       <p>${t(`home.${own}`)}</p>
+      <p>${t('safe.others')}</p>
       <ul class="quiet">
         ${DEVICES.filter((x) => x !== own).map((x) => html`<li>${t(`home.${x}`)}</li>`)}
       </ul>

@@ -37,7 +37,7 @@ const welcome = () => html`
 const emptied = ({ n, day }: Mark) => html`
   <section class="card" data-t="emptied">
     <h1 tabindex="-1">${t('first.emptied')}</h1>
-    <p>${t('first.was', { n, day: dateName(day) })}</p>
+    <p>${t('first.was', { n, day: dateName(day) })} ${t('first.back')}</p>
     <div class="row">${restoreButton('main')}</div>
   </section>
 `;

@@ -103,14 +103,14 @@ const online = () => again();
 
 let asked = false;
 
-/** Fetches what is said of how the record is kept, once something is; without it nothing is said. */
+/**
+ * Fetches what is said of how the record is kept; without it nothing is said. It comes with the
+ * screen of the learner, which says the same.
+ */
 function fetchKeeping() {
   if (asked) return;
   asked = true;
-  import('../parts/safe.ts').then(
-    ({ keeping }) => state.set({ keeping }),
-    () => undefined,
-  );
+  import('../learner/learner.ts').then((m) => m.sayKept()).catch(() => undefined);
 }
 
 /** What the sessions that were left were last read for. */
