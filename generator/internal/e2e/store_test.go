@@ -1,0 +1,72 @@
+package e2e
+
+import (
+	"fmt"
+	"path/filepath"
+	"sync"
+	"testing"
+
+	"sutur/generator/internal/build"
+	"sutur/generator/internal/bundle"
+)
+
+// The browser's store alone, as a module: a page without the app, such as about.html, can then
+// write to the record far more often than a hand could.
+var storeFiles = sync.OnceValues(func() (bundle.Output, error) {
+	source, err := filepath.Abs(filepath.Join(root, build.SourceDir))
+	if err != nil {
+		return bundle.Output{}, err
+	}
+	out, diags := bundle.Script(source, "app/store/store.ts")
+	if len(diags) > 0 {
+		return out, fmt.Errorf("%v", diags)
+	}
+	return out, nil
+})
+
+// withStore is the site with the store beside it, and an expression: the import of it.
+func withStore(t testing.TB) (files []bundle.File, module string) {
+	t.Helper()
+	out, err := storeFiles()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return append(built(t), out.Files...), fmt.Sprintf(`import(new URL(%q, location.href).href)`, out.Name)
+}
+
+// sampleSession is a function of an id and a number: a session of learner "l" whose fields follow from
+// the number, so that a mixture of two states is seen.
+const sampleSession = `(id, n) => {
+	const day = "2026-" + String(1 + n % 12).padStart(2, "0") + "-" + String(1 + n % 28).padStart(2, "0");
+	return {
+		id, learner: "l", day, at: day + "T10:00:00.000Z", rule: "noon-ikhfa", from: { s: 78, a: 1 }, to: { s: 78, a: 5 },
+		marks: Array.from({ length: n % 40 }, (_, i) => ({ v: 0, w: i, l: 0, count: 0 })), stops: [],
+		found: n % 40, missed: n % 7, extra: n % 3, helped: false, outcome: ["alone", "some", "much"][n % 3],
+	};
+}`
+
+// putLearner keeps learner "l".
+const putLearner = `store.addLearner({ id: "l", name: "A", place: { s: 78, a: 1 }, settled: true, made: "2026-01-01T10:00:00.000Z", updated: "2026-01-01T10:00:00.000Z" })`
+
+// agreement is an expression: what the months say that the sessions do not, of every session, and
+// what the app would read; empty where all agree.
+const agreement = `(async () => {
+	const ask = r => new Promise((ok, no) => { r.onsuccess = () => ok(r.result); r.onerror = () => no(r.error); });
+	const db = await ask(indexedDB.open("sutur")), tx = db.transaction(["sessions", "months", "gone"]);
+	const all = name => ask(tx.objectStore(name).getAll());
+	const [sessions, [version, ...months], gone] = await Promise.all([all("sessions"), all("months"), all("gone")]);
+	db.close();
+	const wrong = [], entries = months.flatMap(m => JSON.parse(m));
+	const fields = x => JSON.stringify(Object.entries(x).filter(([k]) => !["marks", "stops"].includes(k)).sort());
+	const sum = (list, f) => list.reduce((n, x) => n + x[f], 0);
+	if (version !== 1) wrong.push("the months are of no version");
+	if (entries.length !== sessions.length) wrong.push(entries.length + " entries of " + sessions.length + " sessions");
+	for (const s of sessions) {
+		const own = entries.filter(e => e.id === s.id);
+		if (own.length !== 1 || fields(own[0]) !== fields(s)) wrong.push(s.id + ": " + own.map(fields) + " for " + fields(s));
+		if (s.marks.length !== s.found) wrong.push(s.id + " is of two states");
+		if (gone.some(g => g.id === s.id)) wrong.push(s.id + " is there and gone");
+	}
+	for (const f of ["found", "missed", "extra"]) if (sum(entries, f) !== sum(sessions, f)) wrong.push("the totals of " + f + " differ");
+	return { wrong, sessions, gone };
+})()`
