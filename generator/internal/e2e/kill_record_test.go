@@ -169,7 +169,7 @@ func TestKillRecordFaults(t *testing.T) {
 	if allFaults() {
 		kills = map[string]int{"chromium": 50, "firefox": 20}
 	}
-	files, module := withStore(t)
+	files := withStore(t)
 	for i, name := range []string{"chromium", "firefox"} {
 		t.Run(name, func(t *testing.T) {
 			rng := rand.New(rand.NewPCG(16, uint64(i)))
@@ -188,13 +188,14 @@ func TestKillRecordFaults(t *testing.T) {
 				}
 				p := lastingPage(t, b)
 				p.open(s.address + "about.html")
+				p.storeIn("window")
 				if n == 0 {
-					eval[any](p, module+`.then(async store => {
+					eval[any](p, `(async () => {
 						await `+putLearner+`;
 						await store.saveSession((`+sampleSession+`)("s0", 0), "", { s: 78, a: 1 }, []);
 						await store.all(); // makes the months, which follow from now on
 						return 0;
-					})`)
+					})()`)
 					heard.kept["s0"] = written{"keep", 0, 0}
 				} else {
 					var f found
@@ -206,7 +207,7 @@ func TestKillRecordFaults(t *testing.T) {
 					for _, x := range append(wrong, f.Wrong...) {
 						t.Errorf("kill %d: %s", n, x)
 					}
-					read := eval[int](p, module+`.then(store => store.all()).then(k => k.damaged ? -1 : k.sessions.length)`)
+					read := eval[int](p, `store.all().then(k => k.damaged ? -1 : k.sessions.length)`)
 					if read != len(f.Sessions) {
 						t.Errorf("kill %d: the app reads %d sessions of %d", n, read, len(f.Sessions))
 					}
@@ -216,7 +217,7 @@ func TestKillRecordFaults(t *testing.T) {
 					break
 				}
 				before := heard.count()
-				args := []string{module, sampleSession, heard.known(), strconv.Itoa(rng.IntN(1e6))}
+				args := []string{sampleSession, heard.known(), strconv.Itoa(rng.IntN(1e6))}
 				eval[any](p, `(`+writeAway+`)(`+strings.Join(args, `, `)+`)`)
 				for deadline := time.Now().Add(patience); heard.count() < before+3 && time.Now().Before(deadline); {
 					time.Sleep(time.Millisecond)
@@ -236,11 +237,11 @@ func TestKillRecordFaults(t *testing.T) {
 
 // writeAway has three hands write to the record, each to sessions of its own, one write after the
 // other: keep a new one, correct one, remove one, bring one back.
-const writeAway = `(module, sample, known, seed) => {
+const writeAway = `(sample, known, seed) => {
 	let turn = 0;
 	const random = n => (seed = (Math.imul(seed, 1103515245) + 12345) & 0x7fffffff) % n;
 	const tell = (what, x) => fetch(what + "?" + new URLSearchParams(x));
-	const hand = async (store, own) => {
+	const hand = async own => {
 		for (let made = 0; ; ) {
 			const there = own.filter(x => !x.gone), gone = own.filter(x => x.gone), kind = random(10);
 			const op = !there.length || kind < 4 ? "keep" : kind < 7 ? "correct" : kind < 9 || !gone.length ? "remove" : "bring";
@@ -259,6 +260,6 @@ const writeAway = `(module, sample, known, seed) => {
 			Object.assign(x, { n, gone: op === "remove" });
 		}
 	};
-	module.then(store => { for (const i of [0, 1, 2]) hand(store, known.filter((_, k) => k % 3 === i)); });
+	for (const i of [0, 1, 2]) hand(known.filter((_, k) => k % 3 === i));
 	return 0;
 }`

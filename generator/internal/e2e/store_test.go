@@ -24,14 +24,22 @@ var storeFiles = sync.OnceValues(func() (bundle.Output, error) {
 	return out, nil
 })
 
-// withStore is the site with the store beside it, and an expression: the import of it.
-func withStore(t testing.TB) (files []bundle.File, module string) {
+// withStore is the site with the store beside it.
+func withStore(t testing.TB) []bundle.File {
 	t.Helper()
 	out, err := storeFiles()
 	if err != nil {
 		t.Fatal(err)
 	}
-	return append(built(t), out.Files...), fmt.Sprintf(`import(new URL(%q, location.href).href)`, out.Name)
+	global := fmt.Sprintf(`import * as store from "./%s"; globalThis.store = store;`, out.Name)
+	return append(built(t), append(out.Files, bundle.File{Name: "under-test.js", Data: []byte(global)})...)
+}
+
+// storeIn gives the window the store, as a global.
+func (p *page) storeIn(window string) {
+	p.t.Helper()
+	eval[any](p, fmt.Sprintf(`(%s.document.head.append(Object.assign(%[1]s.document.createElement("script"), { type: "module", src: "under-test.js" })), 0)`, window))
+	p.wait("the store", window+".store")
 }
 
 // sampleSession is a function of an id and a number: a session of learner "l" whose fields follow from
