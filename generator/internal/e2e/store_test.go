@@ -17,11 +17,16 @@ var storeFiles = sync.OnceValues(func() (bundle.Output, error) {
 	if err != nil {
 		return bundle.Output{}, err
 	}
-	out, diags := bundle.Script(source, "app/store/store.ts")
-	if len(diags) > 0 {
-		return out, fmt.Errorf("%v", diags)
+	var all bundle.Output
+	for name, entry := range map[string]string{"store": "app/store/store.ts", "snapshot": "app/store/snapshot.ts"} {
+		out, diags := bundle.Script(source, entry)
+		if len(diags) > 0 {
+			return all, fmt.Errorf("%v", diags)
+		}
+		global := fmt.Sprintf(`import * as %s from "./%s"; globalThis.%[1]s = %[1]s;`, name, out.Name)
+		all.Files = append(append(all.Files, out.Files...), bundle.File{Name: name + "-under-test.js", Data: []byte(global)})
 	}
-	return out, nil
+	return all, nil
 })
 
 // withStore is the site with the store beside it.
@@ -31,15 +36,20 @@ func withStore(t testing.TB) []bundle.File {
 	if err != nil {
 		t.Fatal(err)
 	}
-	global := fmt.Sprintf(`import * as store from "./%s"; globalThis.store = store;`, out.Name)
-	return append(built(t), append(out.Files, bundle.File{Name: "under-test.js", Data: []byte(global)})...)
+	return append(built(t), out.Files...)
 }
 
-// storeIn gives the window the store, as a global.
+// storeIn gives the window the store, and that of backups, as globals.
 func (p *page) storeIn(window string) {
 	p.t.Helper()
-	eval[any](p, fmt.Sprintf(`(%s.document.head.append(Object.assign(%[1]s.document.createElement("script"), { type: "module", src: "under-test.js" })), 0)`, window))
-	p.wait("the store", window+".store")
+	eval[any](p, fmt.Sprintf(`(() => {
+		for (const name of ["store", "snapshot"]) {
+			const script = %s.document.createElement("script");
+			%[1]s.document.head.append(Object.assign(script, { type: "module", src: name + "-under-test.js" }));
+		}
+		return 0;
+	})()`, window))
+	p.wait("the store", window+".store && "+window+".snapshot")
 }
 
 // sampleSession is a function of an id and a number: a session of learner "l" whose fields follow from
