@@ -27,7 +27,7 @@ export const safePanel = (s: State) => html`
     <p data-t="safe-kept" .style=${'min-block-size:3em'}>${kept(s)}</p>
     <p class="quiet" data-t="safe-backed">${backed(s)}</p>
     <div class="row">${saving()} ${asking(s)} ${installing(s)}</div>
-    ${s.safety?.kept === 'installed' ? nothing : home()}
+    ${s.safety?.kept === 'installed' ? nothing : home(s.safety?.kept === 'week')}
   </section>
 `;
 
@@ -42,7 +42,7 @@ const keeping: Pick<Screen, 'view' | 'leave'> = {
 const lines = (s: State) => html`
   <section class="card" aria-label=${t('safe.title')} data-t="safe">
     <p>${kept(s)}</p>
-    ${s.safety?.question ? nothing : home()}
+    ${s.safety?.question ? nothing : home(false)}
     <div class="row">
       ${asking(s)} ${installing(s)} ${backupDue(s) ? saving() : nothing}
       <button class="plain" data-t="safe-later" @click=${putOff}>${t('safe.later')}</button>
@@ -83,17 +83,17 @@ const installing = (s: State) =>
       </button>`
     : nothing;
 
-/** The steps of this device; those of others are folded away below. */
-function home() {
+/** The steps of this device, and below them those of others. */
+function home(open: boolean) {
   const own = device();
   return html`
-    <details class="opens" data-t="safe-home">
+    <details class="opens" data-t="safe-home" ?open=${open}>
       <summary>${t('safe.home')}</summary>
       <p>${t(`home.${own}`)}</p>
-      <p>${t('safe.others')}</p>
-      <ul class="quiet">
-        ${DEVICES.filter((x) => x !== own).map((x) => html`<li>${t(`home.${x}`)}</li>`)}
-      </ul>
+      <details class="opens quiet" data-t="safe-others">
+        <summary>${t('safe.others')}</summary>
+        ${DEVICES.filter((x) => x !== own).map((x) => html`<p>${t(`home.${x}`)}</p>`)}
+      </details>
     </details>
   `;
 }
