@@ -89,6 +89,7 @@ func TestEmptiedIsRead(t *testing.T) {
 		t.Fatal(err)
 	}
 	p := newPage(t)
+	p.withAxe()
 	p.open(s.address + "about.html")
 	for _, mark := range []string{`null`, `{`, `{"day":"x","n":3}`, `{"day":"2026-01-05","n":-3}`, `[]`} {
 		eval[any](p, fmt.Sprintf(`(localStorage.setItem("sutur-record", %q), 0)`, mark))
@@ -105,6 +106,7 @@ func TestEmptiedIsRead(t *testing.T) {
 	if text := p.text(hook("emptied")); !strings.Contains(text, "12 sessions") || !strings.Contains(text, "5 Jan") && !strings.Contains(text, "Jan 5") {
 		t.Errorf("it says %q", text)
 	}
+	p.axe("emptied")
 	p.give("restore", file)
 	p.click("reading-take")
 	p.wait("the record", `document.querySelector('[data-t^="next-"]')`)
@@ -133,6 +135,7 @@ func TestSevenDays(t *testing.T) {
 		t.Run(c.device, func(t *testing.T) {
 			p := newPage(t)
 			p.unkept()
+			p.withAxe()
 			p.before(fmt.Sprintf(asApple, c.touch))
 			p.begin(s.address, "Nur")
 			if p.count(hook("safe")) > 0 {
@@ -147,6 +150,7 @@ func TestSevenDays(t *testing.T) {
 			if text := p.text(hook("safe-home") + " p"); !strings.Contains(text, c.steps) {
 				t.Errorf("the steps are %q", text)
 			}
+			p.axe("today")
 			// Once a visit.
 			p.open(s.address + "#/record")
 			p.wait("the record", visible(hook("session")))
@@ -157,6 +161,7 @@ func TestSevenDays(t *testing.T) {
 			if text := p.text(hook("safe-panel")); !strings.Contains(text, "seven days") || !strings.Contains(text, c.steps) || !strings.Contains(text, "No backup") {
 				t.Errorf("the panel says %q", text)
 			}
+			p.axe("learner")
 			p.open(s.address + "#/today")
 			p.wait("today", `document.querySelector('[data-t^="next-"]')`)
 			if p.count(hook("safe")) > 0 {
@@ -288,6 +293,11 @@ func TestQuestion(t *testing.T) {
 		if firefox {
 			p.click("safe-ask")
 			p.wait("the question", `globalThis.asked === true`)
+			p.wait("no second one", `!document.querySelector('[data-t=safe]')`)
+			if text := p.text(hook("notice-said")); !strings.Contains(text, "did not agree") {
+				t.Errorf("refused, it says %q", text)
+			}
+			p.click("notice-close")
 		}
 		p.open(s.address + "#/learner")
 		p.wait("how it is kept", visible(hook("safe-panel")))
@@ -297,4 +307,25 @@ func TestQuestion(t *testing.T) {
 		picture(t, "safe-learner-"+b.Name(), p.settled())
 		p.calm()
 	})
+}
+
+// TestReadWithoutSignal: a backup can be read on the first screen with the network cut, and Today
+// says how the record is kept.
+func TestReadWithoutSignal(t *testing.T) {
+	s := serve(t, "/", built(t))
+	file, err := filepath.Abs(filepath.Join(root, "site-src", "test", "data", "backup-1.json"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	p := newPage(t)
+	p.open(s.address)
+	p.wait("everything to be stored", kept)
+	s.stop()
+	p.reload()
+	p.wait("the first screen", visible(`label[for=restore]`))
+	p.give("restore", file)
+	p.click("reading-take")
+	p.wait("the record", `document.querySelector('[data-t^="next-"]')`)
+	p.wait("words of how it is kept", visible(hook("safe")))
+	p.calm()
 }

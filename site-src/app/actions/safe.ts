@@ -78,11 +78,18 @@ export async function secure() {
   if (await persist()) await look();
 }
 
-/** Asks with the browser's own question. */
+/**
+ * Asks with the browser's own question. A private window of Firefox shows none and refuses, though it
+ * says that it would ask.
+ */
 export async function ask() {
   const granted = await persist();
-  await look();
-  state.set({ notice: { text: t(granted ? 'safe.granted' : 'safe.refused') } });
+  const safety = await look();
+  if (!granted) {
+    state.set({ safety: { ...safety, question: false } });
+    putOff();
+  }
+  state.set({ notice: { text: t(granted ? 'safe.granted' : 'safe.refused'), hold: !granted } });
 }
 
 /** Shows the browser's own offer to put Sutur on the home screen. */
