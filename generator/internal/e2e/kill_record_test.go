@@ -187,8 +187,7 @@ func TestKillRecordFaults(t *testing.T) {
 					t.Fatal(err)
 				}
 				p := lastingPage(t, b)
-				p.open(s.address + "about.html")
-				p.storeIn("window")
+				p.openStore(s)
 				if n == 0 {
 					eval[any](p, `(async () => {
 						await `+putLearner+`;

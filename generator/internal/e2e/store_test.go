@@ -10,46 +10,48 @@ import (
 	"sutur/generator/internal/bundle"
 )
 
-// The browser's store alone, as a module: a page without the app, such as about.html, can then
-// write to the record far more often than a hand could.
-var storeFiles = sync.OnceValues(func() (bundle.Output, error) {
+// storeEntries are modules of the browser's store: a page without the app can write to the record far
+// more often with them than a hand could.
+var storeEntries = []string{"store", "snapshot"}
+
+var storeFiles = sync.OnceValues(func() (all []bundle.File, err error) {
 	source, err := filepath.Abs(filepath.Join(root, build.SourceDir))
 	if err != nil {
-		return bundle.Output{}, err
+		return nil, err
 	}
-	var all bundle.Output
-	for name, entry := range map[string]string{"store": "app/store/store.ts", "snapshot": "app/store/snapshot.ts"} {
-		out, diags := bundle.Script(source, entry)
+	for _, name := range storeEntries {
+		out, diags := bundle.Script(source, "app/store/"+name+".ts")
 		if len(diags) > 0 {
-			return all, fmt.Errorf("%v", diags)
+			return nil, fmt.Errorf("%v", diags)
 		}
 		global := fmt.Sprintf(`import * as %s from "./%s"; globalThis.%[1]s = %[1]s;`, name, out.Name)
-		all.Files = append(append(all.Files, out.Files...), bundle.File{Name: name + "-under-test.js", Data: []byte(global)})
+		all = append(append(all, out.Files...), bundle.File{Name: name + "-under-test.js", Data: []byte(global)})
 	}
 	return all, nil
 })
 
-// withStore is the site with the store beside it.
+// storePage is a page without the app that has the store, and that of backups, as globals.
+const storePage = "under-test.html"
+
+// withStore is the site with that page beside it.
 func withStore(t testing.TB) []bundle.File {
 	t.Helper()
 	out, err := storeFiles()
 	if err != nil {
 		t.Fatal(err)
 	}
-	return append(built(t), out.Files...)
+	page := `<!doctype html><html lang="en"><title>Store</title><link rel="icon" href="data:,"><main></main>`
+	for _, name := range storeEntries {
+		page += fmt.Sprintf(`<script type="module" src="%s-under-test.js"></script>`, name)
+	}
+	return append(built(t), append(out, bundle.File{Name: storePage, Data: []byte(page)})...)
 }
 
-// storeIn gives the window the store, and that of backups, as globals.
-func (p *page) storeIn(window string) {
+// openStore opens that page.
+func (p *page) openStore(s *server) {
 	p.t.Helper()
-	eval[any](p, fmt.Sprintf(`(() => {
-		for (const name of ["store", "snapshot"]) {
-			const script = %s.document.createElement("script");
-			%[1]s.document.head.append(Object.assign(script, { type: "module", src: name + "-under-test.js" }));
-		}
-		return 0;
-	})()`, window))
-	p.wait("the store", window+".store && "+window+".snapshot")
+	p.open(s.address + storePage)
+	p.wait("the store", `window.store && window.snapshot`)
 }
 
 // sampleSession is a function of an id and a number: a session of learner "l" whose fields follow from

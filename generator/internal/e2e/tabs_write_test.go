@@ -54,8 +54,7 @@ func (p *page) bothWrote() {
 // prepare keeps the learner and the session that both tabs change.
 func (p *page) prepare(s *server) {
 	p.t.Helper()
-	p.open(s.address + "about.html")
-	p.storeIn("window")
+	p.openStore(s)
 	eval[any](p, `(async () => {
 		await `+putLearner+`;
 		await store.saveSession((`+sampleSession+`)("shared", 1), "", { s: 78, a: 1 }, []);
@@ -76,8 +75,7 @@ func TestTwoTabsWrite(t *testing.T) {
 		p := newPage(t)
 		p.prepare(s)
 		q := p.beside()
-		q.open(s.address + "about.html")
-		q.storeIn("window")
+		q.openStore(s)
 		eval[any](q, `(globalThis.work = `+run("window", "b")+`, 0)`)
 		eval[any](p, run("window", "a"))
 		eval[any](q, `work`)
@@ -88,9 +86,8 @@ func TestTwoTabsWrite(t *testing.T) {
 	inEngines(t, func(t *testing.T, b engine.Browser) { // drivers of some have one tab alone
 		p := newTab(t, b)
 		p.prepare(s)
-		eval[any](p, `(document.body.append(Object.assign(document.createElement("iframe"), { src: "about.html" })), 0)`)
-		p.wait("the frame", `frames[0]?.document.querySelector("main") && frames[0].document.readyState === "complete"`)
-		p.storeIn("frames[0]")
+		eval[any](p, `(document.body.append(Object.assign(document.createElement("iframe"), { src: "under-test.html" })), 0)`)
+		p.wait("the frame", `frames[0]?.store`)
 		if eval[bool](p, `store.saveSession === frames[0].store.saveSession`) {
 			t.Fatal("the frame has the store of the page: this test proves nothing")
 		}
