@@ -1,9 +1,10 @@
 // Starts the app: reads what is kept and the catalogue, then shows the screen that the address
 // names.
 import { watchConnection } from './actions/connection.ts';
-import { follow, recheck } from './actions/keep.ts';
+import { follow, recheck, take } from './actions/keep.ts';
 import { begun, draw, drawFailed } from './draw.ts';
 import { t } from './i18n.ts';
+import type { Install } from './offline/device.ts';
 import { reopen, started } from './offline/tools.ts';
 import { makeRoom } from './screens/frame.ts';
 import { wayOut } from './screens/parts/wayout.ts';
@@ -12,7 +13,7 @@ import { parseHash } from './share/link.ts';
 import * as state from './state.ts';
 import * as store from './store/store.ts';
 import { onOtherTab } from './store/tabs.ts';
-import { type Reason, reasonOf } from './store/unavailable.ts';
+import { reasonOf } from './store/unavailable.ts';
 import { loadCatalogue, TextError } from './text/data.ts';
 import { early } from './theme.ts';
 
@@ -24,11 +25,11 @@ async function start() {
   const reading = store.all().catch(reasonOf);
   const c = await loadCatalogue(catalogue!, sha!);
   const answer = await reading;
-  const { settings: device = {}, ...kept }: Partial<store.Kept & { closed: Reason }> =
-    typeof answer === 'string' ? { closed: answer } : answer;
   begun();
   state.onChange(draw);
-  state.set({ catalogue: c, route: parseHash(c, location.hash), ...kept, device });
+  state.set({ catalogue: c, route: parseHash(c, location.hash) });
+  if (typeof answer === 'string') state.set({ closed: answer });
+  else take(answer);
   addEventListener('hashchange', () => state.set({ route: parseHash(c, location.hash) }));
   onOtherTab((tables) => void follow(tables).catch(() => undefined));
   watchConnection();
@@ -79,6 +80,12 @@ async function keepSite() {
     state.set({ offline: { kind: 'failed', why: 'network' } });
   }
 }
+
+// Shown where it is said what it is for (screens/parts/safe.ts), not whenever the browser likes.
+addEventListener('beforeinstallprompt', (offer) => {
+  offer.preventDefault();
+  state.set({ install: offer as Install });
+});
 
 early();
 void start().catch(failed).then(settle);

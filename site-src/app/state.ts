@@ -1,8 +1,11 @@
 // The one state. Screens are functions of it; whatever changes it calls set, and the page is drawn
 // again once.
 import type { Reading } from './actions/backup.ts';
+import type { Safety } from './actions/safe.ts';
+import type { Mark } from './store/mark.ts';
 import type { Kept } from './store/store.ts';
 import type { Reason } from './store/unavailable.ts';
+import type { Install } from './offline/device.ts';
 import type { Kept as Offline } from './offline/offline.ts';
 import { people, type People } from './people.ts';
 import type { Course } from './plan/course.ts';
@@ -51,6 +54,14 @@ export interface State extends Omit<Kept, 'settings'>, People {
   card: Pick<Screen, 'view' | 'drawn'> | 'failed' | undefined;
   /** Today: work that a teacher gave, once what shows it has been fetched. */
   work: Pick<Screen, 'view'> | 'failed' | undefined;
+  /** Today: what is said of how the record is kept, once it has been fetched. */
+  keeping: Pick<Screen, 'view' | 'leave'> | undefined;
+  /** How the browser keeps the record, once it has been asked. */
+  safety: Safety | undefined;
+  /** What the browser offers for the home screen. */
+  install: Install | undefined;
+  /** Where there is no learner: the record that was here before. */
+  was: Mark | undefined;
   /** Today: sessions that the learner has begun and not ended, the newest first. */
   unfinished: Draft[];
   /** The lines on screen and the marks on them. */

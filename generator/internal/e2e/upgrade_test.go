@@ -87,6 +87,27 @@ func (p *page) severalKept(k database) {
 	}
 }
 
+// settingsKept tests the settings: until version 5 two lengths were chosen together, as were two
+// others; version 6 chooses them one by one, a learner may have its own, and what was removed or
+// corrected is known.
+func (p *page) settingsKept(version int) {
+	p.t.Helper()
+	got := inDatabase[string](p, `
+		const d = await new Promise((ok, no) => { const r = db.transaction("settings").objectStore("settings").get("device"); r.onsuccess = () => ok(r.result); r.onerror = no; });
+		const [l] = await all("learners"), gone = await all("gone"), note = (await all("sessions")).map(x => x.note ?? "").join("");
+		return JSON.stringify([d.madd, d.muttasil, d.munfasil, d.arid, d.lin, d.counting, l.own?.arid, l.colour, l.work?.say, gone.length, gone[0]?.session.found, note]);`)
+	want := `[null,4,4,4,4,null,null,null,null,0,null,""]` // in JSON null, also for what is absent
+	switch version {
+	case 5:
+		want = `[null,null,null,null,null,"every",null,null,null,0,null,""]`
+	case 6:
+		want = `[null,5,4,null,2,"every",6,3,"Slowly, please.",1,25,"With the window open"]`
+	}
+	if got != want {
+		p.t.Errorf("settings and more are %s, want %s", got, want)
+	}
+}
+
 // TestKeptByEarlierVersions opens the site over the databases that earlier versions left, and reads
 // a backup that the first release saved: every mark stays on its letter, though letters are counted
 // anew in the words it stands on, and the draft can be taken up again.
@@ -136,10 +157,11 @@ const putDatabase = `new Promise((ok, no) => {
 		db.createObjectStore("drafts", { keyPath: kept.version < 3 ? "learner" : ["learner", "at"] });
 		if (kept.version > 2) db.createObjectStore("damaged", { autoIncrement: true });
 		if (kept.version > 3) db.createObjectStore("months");
+		if (kept.version > 5) db.createObjectStore("gone", { keyPath: "id" });
 	};
 	r.onsuccess = () => {
 		const tx = r.result.transaction([...r.result.objectStoreNames], "readwrite");
-		for (const s of ["learners", "sessions", "taught", "drafts"]) for (const x of kept[s]) tx.objectStore(s).put(x);
+		for (const s of ["learners", "sessions", "taught", "drafts", "gone"]) for (const x of kept[s] ?? []) tx.objectStore(s).put(x);
 		tx.objectStore("sessions").put({ ...kept.sessions[0], id: "damaged", from: "93:4", marks: [null] });
 		for (const s of ["settings", "months"]) for (const x of kept[s] ?? []) tx.objectStore(s).put(x.value, x.key);
 		tx.oncomplete = () => { globalThis.held = r.result; ok(0); };
@@ -175,6 +197,7 @@ func (s *server) upgraded(p *page, file string, version, present int) {
 		want[0].Pencil = "ghunnah"
 		p.severalKept(k)
 	}
+	p.settingsKept(version)
 	if !slices.Equal(k.Drafts[0].Marks, want) {
 		t.Errorf("the marks of the draft are %v, want %v", k.Drafts[0].Marks, want)
 	}

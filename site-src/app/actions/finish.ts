@@ -8,6 +8,7 @@ import { linesHash, sendHash } from '../share/link.ts';
 import type { Draft, Outcome } from '../types.ts';
 import { keep } from './keep.ts';
 import { choose } from './learner.ts';
+import { asksQuietly, secure } from './safe.ts';
 import { follows, marked, unmarked } from './session.ts';
 
 const keeping = new Set<string>(); // drafts whose sessions are being kept
@@ -60,13 +61,14 @@ async function save(d: Draft, all: store.Finished[]): Promise<boolean> {
   if (!(await keep(() => store.saveSessions(d, all)))) return false;
   location.hash = `#/${state.get().home}`;
   const n = state.get().sessions.filter((s) => all.some((x) => x.session.id === s.id)).length;
-  const text = d.together?.length ? t('end.saved-each', { n }) : t('end.saved');
+  const text = d.together?.length ? t('end.saved-each', { n }) : saved();
   const undo = { label: t('undo'), run: () => void back(d, all) };
   const more = { label: t('nav.send'), run: () => send(d.id) };
   const one = n === 1 && !d.together?.length;
   state.set({
     notice: n ? { text, action: undo, ...(one && { more }) } : { text: t('end.gone'), hold: true },
   });
+  if (n) void secure();
   return true;
 }
 
@@ -75,6 +77,10 @@ function send(id: string) {
   state.set({ notice: undefined });
   location.hash = sendHash(id);
 }
+
+/** With the first session that is kept here, what the browser is asked for now. */
+const saved = () =>
+  t(state.get().sessions.length === 1 && asksQuietly() ? 'end.saved-first' : 'end.saved');
 
 /** Back to the question how it went, with the learner who was asked about. */
 async function back(d: Draft, all: store.Finished[]) {

@@ -1,6 +1,7 @@
 // Writes to the record, and follows what other tabs write.
 import * as state from '../state.ts';
 import type { StoreName } from '../store/schema.ts';
+import { markRecord, readMark } from '../store/mark.ts';
 import * as store from '../store/store.ts';
 
 const RECORDS = ['learners', 'sessions', 'taught'] as const;
@@ -42,5 +43,9 @@ export async function recheck(): Promise<boolean> {
 }
 
 /** Shows what was read. */
-export const take = ({ settings: device, ...k }: Partial<store.Kept>) =>
+export function take({ settings: device, ...k }: Partial<store.Kept>) {
   state.set({ ...k, ...(device && { device }) });
+  const { learners, sessions } = state.get();
+  markRecord(learners, sessions);
+  state.set({ was: learners.length ? undefined : readMark() });
+}

@@ -41,6 +41,5 @@ export async function add(name: string, beginning = lastJuz()): Promise<boolean>
   const l = newLearner(name, beginning);
   if (!(await keep(() => store.addLearner(l)))) return false;
   await choose(l.id);
-  void store.persist();
   return true;
 }

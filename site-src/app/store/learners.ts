@@ -1,5 +1,6 @@
 // Learners, and what belongs to them.
 import type { Learner, Own } from '../types.ts';
+import { forgetRecord } from './mark.ts';
 import type { Writing } from './schema.ts';
 import { type Patch, patched } from './patch.ts';
 import { modify, write } from './transaction.ts';
@@ -48,15 +49,23 @@ export const patchLearner = (tx: Writing<'learners'>, id: string, patch: Patch<L
 export const hasLearner = async (tx: Writing<'learners'>, id: string) =>
   (await tx.objectStore('learners').getKey(id)) !== undefined;
 
-/** Removes a learner with everything that belongs to it. */
-export const removeLearner = (id: string) =>
-  write(['learners', 'sessions', 'months', 'taught', 'drafts', 'gone'], async (tx) => {
-    await tx.objectStore('learners').delete(id);
-    const sessions = tx.objectStore('sessions');
-    const own = await sessions.index('learner').getAllKeys(id);
-    await Promise.all(own.map((key) => sessions.delete(key)));
-    for (const store of ['months', 'taught', 'drafts'] as const)
-      await tx.objectStore(store).delete(keysOf(id));
-    const gone = tx.objectStore('gone');
-    for (const x of await gone.getAll()) if (x.learner === id) await gone.delete(x.id);
-  });
+/** Removes a learner with everything that belongs to it; with the last one, also the mark. */
+export async function removeLearner(id: string) {
+  let left = 0;
+  const stores = await write(
+    ['learners', 'sessions', 'months', 'taught', 'drafts', 'gone'],
+    async (tx) => {
+      await tx.objectStore('learners').delete(id);
+      left = await tx.objectStore('learners').count();
+      const sessions = tx.objectStore('sessions');
+      const own = await sessions.index('learner').getAllKeys(id);
+      await Promise.all(own.map((key) => sessions.delete(key)));
+      for (const store of ['months', 'taught', 'drafts'] as const)
+        await tx.objectStore(store).delete(keysOf(id));
+      const gone = tx.objectStore('gone');
+      for (const x of await gone.getAll()) if (x.learner === id) await gone.delete(x.id);
+    },
+  );
+  if (!left) forgetRecord();
+  return stores;
+}

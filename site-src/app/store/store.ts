@@ -55,12 +55,3 @@ export const changeSettings = (patch: Patch<Settings>) =>
 /** Notes that so many damaged records were told of. */
 export const tellDamaged = (n: number) =>
   write(['settings'], (tx) => tx.objectStore('settings').put(n, 'told'));
-
-/** Asks the browser not to clear the record when space runs short. */
-export async function persist(): Promise<boolean> {
-  try {
-    return (await navigator.storage?.persist?.()) ?? false;
-  } catch {
-    return false;
-  }
-}

@@ -1,12 +1,14 @@
 // The learner and the settings of this device.
 import '../../later.ts';
 import { html, nothing } from 'lit-html';
+import { look } from '../../actions/safe.ts';
 import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import { closed } from '../parts/closed.ts';
 import { keptLine } from '../parts/kept.ts';
 import { pencilPanel } from '../parts/pencils.ts';
+import { safePanel } from '../parts/safe.ts';
 import type { Screen } from '../screen.ts';
 import { counting } from './counting.ts';
 import { dates } from './dates.ts';
@@ -16,6 +18,8 @@ import { archive, people } from './people.ts';
 import { person } from './person.ts';
 import { place } from './place.ts';
 import { askRemoval, removal } from './removal.ts';
+
+export { sayKept } from '../parts/safe.ts';
 
 function view(s: State) {
   const l = state.learner(s);
@@ -34,7 +38,7 @@ function view(s: State) {
         <p class="quiet">${t('print.on-paper-what')}</p>
         <a class="button big" href="#/print" data-t="to-print">${t('print.title')}</a>
       </section>
-      ${l ? archive(s) : nothing} ${keptLine(s.offline, true)}
+      ${s.closed ? nothing : safePanel(s)} ${l ? archive(s) : nothing} ${keptLine(s.offline, true)}
       <p class="quiet">${t('caution')} <a href="about.html">${t('nav.about')}</a></p>
       ${s.removing ? removal(s, s.removing) : nothing}
     </main>
@@ -44,7 +48,10 @@ function view(s: State) {
 export const learner: Screen = {
   title: () => t('nav.learner'),
   view,
-  enter: () => void readSample(),
+  enter() {
+    void readSample();
+    void look();
+  },
   drawn: askRemoval,
   leave() {
     const { removing, adding } = state.get();

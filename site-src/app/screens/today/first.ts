@@ -2,12 +2,14 @@
 // the device.
 import { html, nothing } from 'lit-html';
 import { add, type Beginning, lastJuz } from '../../actions/learner.ts';
-import { t } from '../../i18n.ts';
+import { dateName, t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
+import type { Mark } from '../../store/mark.ts';
 import { chips } from '../parts/chips.ts';
 import { askName } from '../parts/name.ts';
 import { placeFields } from '../parts/place.ts';
+import { restoreButton } from './restore.ts';
 import { withTerm } from '../parts/term.ts';
 
 const WAYS = ['forwards', 'backwards', 'chosen'] as const;
@@ -15,15 +17,29 @@ type Way = (typeof WAYS)[number];
 
 export const first = (s: State) => html`
   <form class="first" data-t="first" @submit=${begin}>
-    <h1 tabindex="-1">${t('first.title')}</h1>
-    <p>${t('first.what')}</p>
+    ${s.was ? emptied(s.was) : welcome()}
     <section class="card">
-      ${askName('name')} ${where(s)}
+      ${s.was ? html`<h2>${t('first.anew')}</h2>` : nothing} ${askName('name')} ${where(s)}
       <button class="main" data-t="begin">${t('first.begin')}</button>
       <p class="quiet">${t('first.change')}</p>
     </section>
+    ${s.was ? nothing : html`<p class="quiet row">${t('first.before')} ${restoreButton('plain')}</p>`}
     <p class="quiet">${t('caution')} <a href="about.html">${t('nav.about')}</a></p>
   </form>
+`;
+
+const welcome = () => html`
+  <h1 tabindex="-1">${t('first.title')}</h1>
+  <p>${t('first.what')}</p>
+`;
+
+/** The browser has lost a record that was here: it is said before a new one begins. */
+const emptied = ({ n, day }: Mark) => html`
+  <section class="card" data-t="emptied">
+    <h1 tabindex="-1">${t('first.emptied')}</h1>
+    <p>${t('first.was', { n, day: dateName(day) })} ${t('first.back')}</p>
+    <div class="row">${restoreButton('main')}</div>
+  </section>
 `;
 
 /** A surah by its place among all, from 0; -1 for the last. */

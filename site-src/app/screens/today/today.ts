@@ -30,6 +30,7 @@ const day = (s: State, l: Learner) => html`
     <div class="switch-room">${s.switcher?.(s, l, (id) => void choose(id))}</div>
   </header>
   ${card(s)} ${resume(s, l)} ${l.work ? given(s) : nothing} ${days(l)} ${pages()}
+  ${s.keeping?.view(s)}
 `;
 
 /** The place of the card that is on its way, so that what is below it stays where it is. */
@@ -131,6 +132,18 @@ function again(failed?: () => void) {
 
 const online = () => again();
 
+let asked = false;
+
+/**
+ * Fetches what is said of how the record is kept; without it nothing is said. It comes with the
+ * screen of the learner, which says the same.
+ */
+function fetchKeeping() {
+  if (asked) return;
+  asked = true;
+  import('../learner/learner.ts').then((m) => m.sayKept()).catch(() => undefined);
+}
+
 /** What the sessions that were left were last read for. */
 let readFor: unknown[] = [];
 
@@ -152,11 +165,15 @@ export const today: Screen = {
     // Not before there is somebody to plan for: the first open stays small.
     if (l && !s.card) void fetchCard();
     if (l?.work && !s.work) void fetchWork();
+    if (s.sessions.length) fetchKeeping();
     if (s.card && s.card !== 'failed') s.card.drawn?.(s);
     const now = [...state.records(), s.draftWrites];
     if (now.every((x, i) => x === readFor[i])) return;
     readFor = now;
     void readLeft(l);
   },
-  leave: () => removeEventListener('online', online),
+  leave() {
+    removeEventListener('online', online);
+    state.get().keeping?.leave?.();
+  },
 };

@@ -1,0 +1,26 @@
+// A backup is read where there is no learner yet: the file is chosen here, what reads it is fetched.
+import { html } from 'lit-html';
+import { t } from '../../i18n.ts';
+import * as state from '../../state.ts';
+
+/** Looks as a button of the kind. */
+export const restoreButton = (kind: string) => html`
+  <label for="restore" class="button ${kind}">${t('first.restore')}</label>
+  <input
+    type="file"
+    accept=".json,.txt,application/json,text/plain"
+    id="restore"
+    class="hidden-file"
+    data-t="restore"
+    @change=${(e: Event) => void read(e.currentTarget as HTMLInputElement)}
+  />
+`;
+
+/** The same file can be chosen once more. */
+async function read(input: HTMLInputElement) {
+  const file = input.files?.[0];
+  const part = await import('../record/reading.ts').catch(() => undefined);
+  if (!part) state.set({ notice: { text: t('error.part'), hold: true } });
+  else if (file) await part.readFile(file);
+  input.value = '';
+}
