@@ -9,6 +9,7 @@ import type { Practice } from './practice/practice.ts';
 import type { Choice } from './screens/choose/choice.ts';
 import type { Printing } from './screens/paper/printing.ts';
 import type { Name, Screen } from './screens/screen.ts';
+import type { Board } from './screens/shared/board.ts';
 import type { Book } from './text/explain.ts';
 import type { TextError } from './text/fetch.ts';
 import type {
@@ -64,6 +65,8 @@ export interface State extends Omit<Kept, 'settings'> {
   removing: Learner | undefined;
   /** The choice of lines, from the first visit on. */
   choice: Choice | undefined;
+  /** The shared screen, while it is shown. */
+  board: Board | undefined;
   /** What is to be printed, while the print screen is shown. */
   printing: Printing | undefined;
   notice: Notice | undefined;
@@ -109,6 +112,7 @@ let state = {
   sample: undefined,
   removing: undefined,
   choice: undefined,
+  board: undefined,
   printing: undefined,
   route: { name: 'today' },
   notice: undefined,

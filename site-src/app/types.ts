@@ -13,5 +13,5 @@ export const PLAIN = ['today', 'rules', 'record', 'learner', 'print'] as const;
 export type Route =
   | { name: (typeof PLAIN)[number] }
   | { name: 'choose'; pick: string }
-  | { name: 'lines'; lines: Lines }
+  | { name: 'lines' | 'shared'; lines: Lines }
   | { name: 'bad'; reason: Below<'bad'>; vars: Record<string, string | number> };

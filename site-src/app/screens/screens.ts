@@ -14,6 +14,7 @@ import { today } from './today/today.ts';
 
 const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
   lines: () => import('./lines/lines.ts').then((m) => m.lines),
+  shared: () => import('./shared/shared.ts').then((m) => m.shared),
   choose: () => import('./choose/choose.ts').then((m) => m.choose),
   rules: () => import('./rules/rules.ts').then((m) => m.rules),
   record: () => import('./record/record.ts').then((m) => m.record),
@@ -39,7 +40,8 @@ function fetchScreen(r: Route) {
 
 /** What a page is called before its screen has come. */
 function title({ route: r, catalogue }: State): string {
-  if (r.name === 'lines') return linesName(catalogue.surahs, r.lines.from, r.lines.to);
+  if (r.name === 'lines' || r.name === 'shared')
+    return linesName(catalogue.surahs, r.lines.from, r.lines.to);
   if (r.name === 'bad' || r.name === 'choose') return t('choose.title');
   return r.name === 'print' ? t('print.title') : t(`nav.${r.name}`);
 }

@@ -97,13 +97,18 @@ export function parseHash(c: Catalogue, hash: string): Route {
   const [path = '', query = ''] = hash.replace(/^#?\/?/, '').split('?');
   const name = path.replace(/\/+$/, '');
   if (name === 'lines') return lines(c, new URLSearchParams(query));
+  if (name === 'shared') return shared(lines(c, new URLSearchParams(query)));
   const plain = PLAIN.find((x) => x === (name || 'today'));
   if (plain) return { name: plain };
   return bad('screen', { found: name });
 }
 
-/** The address of lines, after #. */
+/** Lines on the shared screen; what are none stays as it is. */
+const shared = (r: Route): Route => (r.name === 'lines' ? { ...r, name: 'shared' } : r);
+
+/** The address of lines, after #; and on the shared screen. */
 export const linesHash = (l: Lines): string => `#/lines?${penciled(l)}`;
+export const sharedHash = (l: Lines): string => `#/shared?${penciled(l)}`;
 
 /** The same without the other pencils: that by which lines are known, whatever is marked in them. */
 export const linesKey = ({ rule, from, to }: Lines): string => linesHash({ rule, from, to });

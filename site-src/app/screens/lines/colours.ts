@@ -51,7 +51,7 @@ function drawn(p: Practice): Span[] {
 const isApart = (p: Practice, m: Mark) => p.apart.some((x) => sameMark(x, m));
 
 /** Letters with more than one mark have one shape below the other. */
-function stacked(spans: Span[]): Span[] {
+export function stacked(spans: Span[]): Span[] {
   const many = new Map<string, number>();
   return spans.map((s) => {
     const at = `${s.v}.${s.w}.${s.l}`;
