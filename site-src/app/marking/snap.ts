@@ -77,26 +77,37 @@ const shared = (s: Spot, e: { left: number; right: number }) =>
 
 /**
  * Binds a stroke to words: one about a line of text to the words of that line, a higher one point by
- * point to the nearest lines; each point to the nearest word.
+ * point to the nearest lines; each point to the nearest of the words that the stroke is around, or of
+ * all where it is around none.
  */
 export function bind(points: Point[], spots: Spot[]): Dot[] {
   if (!spots.length) return [];
-  const { top, bottom, high } = extent(points);
-  const one = high <= ONE_LINE * spots[0]!.em && nearestLine(spots, (top + bottom) / 2);
+  const e = extent(points);
+  const one = e.high <= ONE_LINE * spots[0]!.em && nearestLine(spots, (e.top + e.bottom) / 2);
+  const candidates = new Map<Spot, Spot[]>();
+  const wordsOf = (line: Spot) => {
+    const all = spots.filter((s) => sameLine(s, line));
+    const inside = all.filter((s) => within(e, (s.left + s.right) / 2));
+    return inside.length ? inside : all;
+  };
   return points.map((p, i) => {
     const line = one || nearestLine(spots, p.y);
-    const words = spots.filter((s) => sameLine(s, line));
+    const words = candidates.get(line) ?? wordsOf(line);
+    candidates.set(line, words);
     const s = words.reduce((a, b) => (beside(b, p.x) < beside(a, p.x) ? b : a));
-    const last = points[i - 1];
-    return {
-      v: s.v,
-      w: s.w,
-      x: (s.right - p.x) / (s.right - s.left),
-      y: (p.y - s.base) / s.em,
-      step: last ? Math.hypot(p.x - last.x, p.y - last.y) / s.em : 0,
-    };
+    return dot(p, s, points[i - 1]);
   });
 }
+
+const within = (e: { left: number; right: number }, x: number) => x > e.left && x < e.right;
+
+const dot = (p: Point, s: Spot, last: Point | undefined): Dot => ({
+  v: s.v,
+  w: s.w,
+  x: (s.right - p.x) / (s.right - s.left),
+  y: (p.y - s.base) / s.em,
+  step: last ? Math.hypot(p.x - last.x, p.y - last.y) / s.em : 0,
+});
 
 /**
  * Where the points of a stroke are now, in runs: it tears where its words have come to stand on
