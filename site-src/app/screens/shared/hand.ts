@@ -58,7 +58,8 @@ class Hand {
   readonly down = (e: PointerEvent) => {
     if (e.button !== 0 || onButton(e)) return;
     this.on.down();
-    if (e.pointerType === 'touch' && !this.mayTouch(e)) return;
+    if (e.pointerType === 'touch' && !(this.el.contains(e.target as Node) && this.mayTouch(e)))
+      return;
     if (e.pointerType === 'pen' && this.kind === 'touch') this.drop();
     if (this.id >= 0) return;
     const r = this.el.getBoundingClientRect();
@@ -156,17 +157,18 @@ class Hand {
   };
 }
 
-/** Listens on the sheet. */
+/** Listens on the sheet, and on the margins around it, where a finger scrolls. */
 export function watch(el: HTMLElement, on: Acts) {
   const hand = new Hand(el, on);
-  el.addEventListener('pointerdown', hand.down);
-  el.addEventListener('pointermove', hand.move);
-  el.addEventListener('pointerup', hand.up);
-  el.addEventListener('pointercancel', hand.cancel); // two fingers scroll the page
+  const all = el.parentElement!;
+  all.addEventListener('pointerdown', hand.down);
+  all.addEventListener('pointermove', hand.move);
+  all.addEventListener('pointerup', hand.up);
+  all.addEventListener('pointercancel', hand.cancel); // two fingers scroll the page
   el.addEventListener('click', hand.click);
   // The text can be selected, because WebKit colours none that cannot.
-  el.addEventListener('selectstart', (e) => e.preventDefault());
-  el.addEventListener('contextmenu', (e) => {
+  all.addEventListener('selectstart', (e) => e.preventDefault());
+  all.addEventListener('contextmenu', (e) => {
     if ((e as PointerEvent).pointerType !== 'mouse') e.preventDefault();
   });
 }
