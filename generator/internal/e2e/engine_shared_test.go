@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"sutur/generator/internal/engine"
+	"sutur/generator/internal/mushaf"
 )
 
 // shown opens lines on the shared screen by their address.
@@ -57,25 +58,16 @@ func TestSharedRings(t *testing.T) {
 		p := newTab(t, b)
 		p.shown(s, "from=78:19&to=78:22")
 		pressed := 0
-		for w := range text.Verses[verse].Words {
-			for l, at := range p.boxes(onLines(letterAt{w: w}), ends(text, verse, w)) {
-				x, y := at.middle()
-				own := fmt.Sprintf("ring-0-%d-%d", w, l)
+		for w, word := range text.Verses[verse].Words {
+			at, which := p.standing(text, verse, w)
+			for i, l := range which {
+				x, y := at[i].middle()
+				if over(word, l+1) {
+					y = p.wordBox(0, w).foot() - 20 // low, away from the small letter
+				}
 				p.press(x, y)
 				p.frames()
-				rings := p.ringed()
-				r, ok := rings[own]
-				if !ok {
-					// A small letter over its own has no place of its own; its ring is pressed above.
-					if text.Verses[verse].Words[w].Letters[l].Rune == 0x670 {
-						continue
-					}
-					t.Errorf("a press on letter %d of word %d puts no ring there: %v", l, w, rings)
-					continue
-				}
-				if rx, _ := r.middle(); math.Abs(rx-x) > 3 || r.T > y || r.B < y {
-					t.Errorf("the ring of letter %d of word %d is %+v, the letter %+v", l, w, r, at)
-				}
+				p.ringedAt(w, l, at[i])
 				pressed++
 			}
 		}
@@ -86,22 +78,49 @@ func TestSharedRings(t *testing.T) {
 		p.resize(700, 600)
 		p.frames()
 		for w := range text.Verses[verse].Words {
-			all := p.boxes(onLines(letterAt{w: w}), ends(text, verse, w))
-			rings := p.ringed()
-			for l, at := range all {
-				r, ok := rings[fmt.Sprintf("ring-0-%d-%d", w, l)]
-				if !ok {
-					continue
-				}
-				x, _ := at.middle()
-				if rx, _ := r.middle(); math.Abs(rx-x) > 3 {
-					t.Errorf("in another width the ring of letter %d of word %d is %+v, the letter %+v", l, w, r, at)
-				}
+			at, which := p.standing(text, verse, w)
+			for i, l := range which {
+				p.ringedAt(w, l, at[i])
 			}
 		}
 		p.click("clear")
 		p.wait("nothing drawn", `!document.querySelector(".drawing g ellipse")`)
 	})
+}
+
+// over says whether letter l of a word is a small alif that stands over the letter before it.
+func over(word mushaf.Word, l int) bool {
+	const smallAlif = 0x670
+	return l > 0 && l < len(word.Letters) && word.Letters[l].Rune == smallAlif && word.Letters[l].End-word.Letters[l].Start == 2
+}
+
+// standing is the boxes of the letters of a word that have a place of their own in the line, and
+// which they are.
+func (p *page) standing(text *mushaf.Text, v, w int) (at []box, which []int) {
+	word, all := text.Verses[v].Words[w], ends(text, v, w)
+	var to []int
+	for l := range word.Letters {
+		if over(word, l) {
+			to[len(to)-1] = all[l]
+			continue
+		}
+		to, which = append(to, all[l]), append(which, l)
+	}
+	return p.boxes(onLines(letterAt{w: w}), to), which
+}
+
+// ringedAt: a letter of the first verse has a ring around its middle.
+func (p *page) ringedAt(w, l int, at box) {
+	p.t.Helper()
+	r, ok := p.ringed()[fmt.Sprintf("ring-0-%d-%d", w, l)]
+	if !ok {
+		p.t.Errorf("there is no ring at letter %d of word %d", l, w)
+		return
+	}
+	x, y := at.middle()
+	if rx, _ := r.middle(); math.Abs(rx-x) > 3 || r.T > y || r.B < y {
+		p.t.Errorf("the ring of letter %d of word %d is %+v, the letter %+v", l, w, r, at)
+	}
 }
 
 // TestSharedStrokes draws below words and around one in every engine, by mouse and by finger: below

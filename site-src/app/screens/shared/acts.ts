@@ -7,8 +7,8 @@ import type { Acts } from './hand.ts';
 import { type Ground, runsOf } from './shapes.ts';
 
 /** How near a press is to the line or stroke that it takes away: in pixels, and in em. */
-const NEAR = 10;
-const NEAR_EM = 0.12;
+const NEAR = 12;
+const NEAR_EM = 0.15;
 
 /** What is open beside a letter closes. */
 function down() {
