@@ -13,36 +13,53 @@ import { followKeys } from './keys.ts';
 import { numbersRow } from './numbers.ts';
 import { type Ground, ringOf, shapes } from './shapes.ts';
 
-let laid: { el: HTMLElement; verses: Verse[]; sheet: Sheet } | undefined;
+/** shown is which pencils' places are painted. */
+interface Laid {
+  el: HTMLElement;
+  verses: Verse[];
+  sheet: Sheet;
+  shown?: string[];
+}
+
+let laid: Laid | undefined;
 let resized: ResizeObserver | undefined;
 
-/** After each drawing of the page, and whenever the lines are laid anew. */
+/** After each drawing of the page. */
 export function sheetDrawn() {
   const b = get();
   const el = document.querySelector<HTMLElement>('[data-t=passage]');
   if (!b || !el) return;
-  if (laid?.el !== el || laid.verses !== b.verses) lay(el, b);
-  const { sheet } = laid!;
-  fit(el, sheet);
-  paint(sheet, el, spansOf(b));
+  if (laid?.el !== el || laid.verses !== b.verses) laid = lay(el, b);
+  const { sheet, shown } = laid;
+  if (shown !== b.shown) paint(sheet, el, spansOf(b));
+  laid.shown = b.shown;
   drawOver(b, el, sheet);
 }
 
+/** The lines were laid anew, or in another font. */
+function relaid() {
+  if (!laid) return;
+  fit(laid.el, laid.sheet);
+  delete laid.shown;
+  sheetDrawn();
+}
+
 /** Begins to follow lines that were drawn for the first time. */
-function lay(el: HTMLElement, b: Board) {
+function lay(el: HTMLElement, b: Board): Laid {
   const sheet = new Sheet();
   for (const word of el.querySelectorAll<HTMLElement>('.w'))
     sheet.add(Number(word.dataset.v), Number(word.dataset.w), word, b.verses);
-  laid = { el, verses: b.verses, sheet };
+  fit(el, sheet);
   watch(
     el,
     actsOn(() => groundOf(el, sheet)),
   );
   followKeys(el, sheet);
-  sheet.whenFont(el.textContent, sheetDrawn);
+  sheet.whenFont(el.textContent, relaid);
   resized?.disconnect();
-  resized = new ResizeObserver(sheetDrawn);
+  resized = new ResizeObserver(relaid);
   resized.observe(el);
+  return { el, verses: b.verses, sheet };
 }
 
 /** Says how wide the widest word is, so that it fits the width. */
