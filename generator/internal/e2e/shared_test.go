@@ -44,7 +44,7 @@ func (p *page) fingers(kind input.DispatchTouchEventType, at ...[2]float64) {
 }
 
 // TestShared goes from the lines to the shared screen and back: nothing but the text, uncoloured,
-// and two buttons; no name; colours by the key; everything drawn is cleared with one press, and
+// and two buttons; no name, no notice; colours by the key; everything drawn is cleared with one press, and
 // nothing of it is kept.
 func TestShared(t *testing.T) {
 	s := serve(t, "/", built(t))
@@ -53,13 +53,16 @@ func TestShared(t *testing.T) {
 	eval[any](p, `(location.hash = "#/lines?`+sharedLines+`", 0)`)
 	p.wait("the lines", visible(hook("next")))
 	p.clickOn(hook("menu") + " summary")
+	p.click("restart")
+	p.wait("a notice", visible(".notice"))
+	p.clickOn(hook("menu") + " summary")
 	p.click("shared")
 	p.wait("the shared screen", visible("main.board .w"))
 	p.do(waitFonts())
 	if got := p.text("body"); strings.Contains(got, "Nurunnisa") || strings.Contains(eval[string](p, `document.title`), "Nurunnisa") {
 		t.Errorf("the shared screen names the child: %s", got)
 	}
-	if got := eval[string](p, `[...document.querySelectorAll("button, a, nav, .said")].filter(e => e.checkVisibility() && !e.matches(".skip")).map(e => e.dataset.t ?? e.className).join(" ")`); got != "key-noon-ikhfa key-qalqalah clear close" {
+	if got := eval[string](p, `[...document.querySelectorAll("button, a, nav, .notice")].filter(e => e.checkVisibility() && !e.matches(".skip")).map(e => e.dataset.t ?? e.className).join(" ")`); got != "key-noon-ikhfa key-qalqalah clear close" {
 		t.Errorf("on the screen are %s", got)
 	}
 	p.sameText(12, 30)
