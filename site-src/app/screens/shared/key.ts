@@ -15,7 +15,7 @@ export const spansOf = ({ verses, stops, pencils, shown }: Board): Span[] =>
   stacked(
     pencils
       .filter((x) => shown.includes(x.id))
-      .flatMap((x) => written(verses, x.rules, stops).map((h) => spanOf(h, look(x.family)))),
+      .flatMap((x) => written(verses, x.rules, stops).map((h) => spanOf(h, look(x.family, x.key)))),
   );
 
 /** The families whose colours there are. */
@@ -30,7 +30,7 @@ export function key(b: Board) {
   </div>`;
 }
 
-const item = ({ shown }: Board, { id, family, name }: Pencil) =>
+const item = ({ shown }: Board, { id, family, name, key }: Pencil) =>
   html`<button
     class="chip"
     .style=${pencil(family)}
@@ -38,7 +38,7 @@ const item = ({ shown }: Board, { id, family, name }: Pencil) =>
     data-t="key-${id}"
     @click=${() => set({ shown: turned(shown, id) })}
   >
-    ${swatch(family)}${name}
+    ${swatch(family, key)}${name}
   </button>`;
 
 const turned = (shown: string[], id: string) =>
