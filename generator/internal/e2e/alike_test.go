@@ -17,14 +17,14 @@ func TestAlikePencils(t *testing.T) {
 	if got := eval[string](p, `[...document.querySelectorAll(".hands .chip")].map(e => e.querySelector(".pencil-key")?.textContent ?? "-").join("")`); got != "ab-" {
 		t.Errorf("the keys in the row of pencils are %q", got)
 	}
-	ikhfa, izhar, qalqalah := places(t, "noon-ikhfa", 78, 12, 30)[0], placesOf(t, "noon-izhar", 78, 12, 30)[0], places(t, "qalqalah", 78, 12, 30)[0]
+	ikhfa, izhar, qalqalah := placesOf(t, "noon-ikhfa", 78, 12, 30)[0], placesOf(t, "noon-izhar", 78, 12, 30)[0], placesOf(t, "qalqalah", 78, 12, 30)[1]
 	p.tap(ikhfa)
 	p.click("hand-noon-izhar")
 	p.tap(izhar)
 	p.click("hand-qalqalah")
 	p.tap(qalqalah)
 	beside := func(a letterAt) string {
-		return eval[string](p, `(w => (w.querySelector(".signs text")?.textContent ?? "-") + " " + w.getAttribute("aria-label"))(document.querySelector('`+onLines(a)+`'))`)
+		return eval[string](p, `(w => (w.querySelector(".key")?.dataset.key ?? "-") + " " + w.getAttribute("aria-label"))(document.querySelector('`+onLines(a)+`'))`)
 	}
 	p.wait("three marks", `document.querySelectorAll("[data-t=passage] .signs").length === 3`)
 	for _, x := range []struct {

@@ -117,7 +117,6 @@ function drawing(strokes: Stroke[], edge: number): SVGElement {
   const [left, top, width, height] = [x, y, wide, high].map((n) => em(n / 100));
   svg.style.cssText = `left:${left};top:${top};width:${width};height:${height}`;
   for (const { d, s } of paths.values()) svg.append(stroke(d, s.sign, s.colour));
-  for (const s of strokes) if (s.key) svg.append(keyOf(s, s.key, edge));
   return svg;
 }
 
@@ -143,6 +142,7 @@ export function bits(
     strokes.push({ slot: m.slot(l), sign, colour, under, key, ...place });
   }
   if (strokes.length) base.append(drawing(strokes, m.edge));
+  for (const s of strokes) if (s.key) base.append(keyOf(s, s.key, m.edge));
   return base;
 }
 
@@ -162,13 +162,11 @@ function stroke(d: string, sign: Sign, colour: string): SVGElement {
   return p;
 }
 
-/** The key of a pencil, to the left of a shape. */
-function keyOf(s: Stroke, key: string, edge: number): SVGElement {
+/** The key of a pencil, to the left of a shape; no text of the page, like a copy of a word. */
+function keyOf(s: Stroke, key: string, edge: number): HTMLElement {
   const { x, y } = placeOf(s, edge);
-  const t = document.createElementNS(SVG, 'text');
-  t.setAttribute('x', String(x - 2));
-  t.setAttribute('y', String(y + 16));
-  t.style.fill = s.colour;
-  t.textContent = key;
-  return t;
+  const el = span('key');
+  el.dataset.key = key;
+  el.style.cssText = `color:${s.colour};left:${em(x / 100)};top:${em(y / 100)}`;
+  return el;
 }
