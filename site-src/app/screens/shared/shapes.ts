@@ -3,6 +3,7 @@ import { svg, type TemplateResult } from 'lit-html';
 import type { Drawn, Ring } from '../../marking/drawing.ts';
 import { pathOf, pieces, type Point, runs, type Spot } from '../../marking/snap.ts';
 import { Sheet } from '../../painting/sheet.ts';
+import { standsOver } from '../../text/letters.ts';
 import type { Place } from '../../types.ts';
 
 /** What shapes are measured by: the words on screen, and where on screen the sheet begins. */
@@ -18,6 +19,9 @@ const CLEAR = 0.13;
 const WIDE = 0.32;
 const HIGH = 0.4;
 
+/** How far below the baseline a ring reaches at least: WebKit moves some words down by their signs. */
+const DOWN = 0.2;
+
 /** Where below the baseline a line under words is, in em: clear of the shapes of marks. */
 const BELOW = 0.8;
 
@@ -27,7 +31,9 @@ export function ringOf({ sheet, origin }: Ground, at: Place) {
   if (!s) return undefined;
   const size = Sheet.em(s);
   const { left, right } = Sheet.across(s, at.l);
-  const { up, down } = Sheet.reach(s, at.l);
+  const reach = Sheet.reach(s, at.l);
+  const { up } = reach;
+  const down = standsOver(s.word, at.l) ? reach.down : Math.max(reach.down, DOWN);
   return {
     size,
     cx: (left + right) / 2 - origin.x,
