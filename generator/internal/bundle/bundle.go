@@ -26,9 +26,10 @@ const (
 	assets       = "assets"
 	ScriptSource = "app/main.ts"
 	WorkerSource = "app/sw.ts"
-	StyleSource  = "style/main.css"  // the app, and what all pages share
-	PagesSource  = "style/pages.css" // pages that are read, after the former
-	PaperSource  = "style/paper.css" // the print screen, likewise
+	StyleSource  = "style/main.css"   // the app, and what all pages share
+	PagesSource  = "style/pages.css"  // pages that are read, after the former
+	PaperSource  = "style/paper.css"  // the print screen, likewise
+	SharedSource = "style/shared.css" // the shared screen, likewise
 )
 
 // File is one file of the site.

@@ -14,7 +14,8 @@ import { today } from './today/today.ts';
 
 const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
   lines: () => import('./lines/lines.ts').then((m) => m.lines),
-  shared: () => import('./shared/shared.ts').then((m) => m.shared),
+  shared: () =>
+    Promise.all([import('./shared/shared.ts'), sheet('shared')]).then(([m]) => m.shared),
   choose: () => import('./choose/choose.ts').then((m) => m.choose),
   rules: () => import('./rules/rules.ts').then((m) => m.rules),
   record: () => import('./record/record.ts').then((m) => m.record),
