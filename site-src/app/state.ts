@@ -15,6 +15,7 @@ import type { Printing } from './screens/paper/printing.ts';
 import type { Form, Opened, Removed } from './screens/record/kept.ts';
 import type { Name, Screen } from './screens/screen.ts';
 import type { Making, Received } from './screens/work/form.ts';
+import type { Board } from './screens/shared/board.ts';
 import type { Book } from './text/explain.ts';
 import type { TextError } from './text/fetch.ts';
 import type {
@@ -90,6 +91,8 @@ export interface State extends Omit<Kept, 'settings'>, People {
   making: Making | undefined;
   /** A link to work, or to a result, that was opened: what was chosen beside it. */
   received: Received | undefined;
+  /** The shared screen, while it is shown. */
+  board: Board | undefined;
   /** What is to be printed, while the print screen is shown. */
   printing: Printing | undefined;
   notice: Notice | undefined;
@@ -142,6 +145,7 @@ let state = {
   choice: undefined,
   making: undefined,
   received: undefined,
+  board: undefined,
   printing: undefined,
   route: { name: 'today' },
   notice: undefined,

@@ -21,7 +21,7 @@ export type Route =
   // all of it; session: the id of one; edit: the form, for one or for one to add
   | { name: 'record'; session?: string; edit?: true }
   | { name: 'choose'; pick: string }
-  | { name: 'lines' | 'give'; lines: Lines }
+  | { name: 'lines' | 'give' | 'shared'; lines: Lines }
   | { name: 'send'; id: string }
   | { name: (typeof SENT)[number]; query: string }
   | { name: 'bad'; reason: Below<'bad'>; vars: Record<string, string | number> };

@@ -24,6 +24,9 @@ for (const [hash, want] of [
   ['#/lines?rule=noon-ikhfa&from=78:1&to=78:5', lines('noon-ikhfa', 78, 1, 78, 5)],
   ['#/lines?rule=NOON-IKHFA&from=78:1&to=78:5', lines('noon-ikhfa', 78, 1, 78, 5)],
   ['#/lines?from=78:1', lines('', 78, 1, 78, 1)],
+  ['#/shared?rule=ghunnah&from=78:1', { ...lines('ghunnah', 78, 1, 78, 1), name: 'shared' }],
+  ['#/shared?rule=ghunnah', { name: 'choose', pick: 'ghunnah' }],
+  ['#/shared?from=78:41', bad('verse')],
   ['#/lines?from=78.1&to=78.5', lines('', 78, 1, 78, 5)],
   ['#/lines?from=78:1-5', lines('', 78, 1, 78, 5)],
   [

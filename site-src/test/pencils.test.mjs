@@ -27,6 +27,17 @@ test('a pencil for a family stands for what was taught and has no pencil of its 
   assert.deepEqual(ids(['all-meem'], taught), ids(['all-meem']));
 });
 
+test('pencils of one colour and shape have keys, others have none', () => {
+  const keys = (list) => pencils(book, list, 'all').map((x) => x.key ?? '');
+  const family = (id) => rules.find((r) => r.id === id).family;
+  assert.equal(family('noon-ikhfa'), family('noon-izhar'));
+  assert.deepEqual(keys(['noon-ikhfa', 'qalqalah', STOPS]), ['', '', '']);
+  assert.deepEqual(keys(['noon-ikhfa', 'qalqalah', 'noon-izhar']), ['a', '', 'b']);
+  const stops = pencils(book, [STOPS], 'all')[0].family;
+  const ending = rules.find((r) => r.family === stops).id;
+  assert.deepEqual(keys([ending, STOPS]), ['', ''], 'the pencil of stops marks no letters');
+});
+
 test('only lengths that can be, as the family holds them', () => {
   const of = (id, s) => lengthsOf(rules, pencils(book, [id], 'all')[0], s);
   assert.deepEqual(of('ghunnah', set), [2]);

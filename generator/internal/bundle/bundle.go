@@ -26,10 +26,11 @@ const (
 	assets       = "assets"
 	ScriptSource = "app/main.ts"
 	WorkerSource = "app/sw.ts"
-	StyleSource  = "style/main.css"  // the app, and what all pages share
-	PagesSource  = "style/pages.css" // pages that are read, after the former
-	LaterSource  = "style/later.css" // the screens that are fetched later but the lines, likewise
-	PaperSource  = "style/paper.css" // the print screen, likewise
+	StyleSource  = "style/main.css"   // the app, and what all pages share
+	PagesSource  = "style/pages.css"  // pages that are read, after the former
+	LaterSource  = "style/later.css"  // the screens that are fetched later but the lines, likewise
+	PaperSource  = "style/paper.css"  // the print screen, likewise
+	SharedSource = "style/shared.css" // the shared screen, likewise
 )
 
 // File is one file of the site.

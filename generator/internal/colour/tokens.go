@@ -31,8 +31,9 @@ var tokens = []token{
 	{"found", "#17663f", "#7fd0a0", ""},
 	{"missed", "#a3271f", "#ff9c8f", ""},
 	{"extra", "#6b4a9c", "#c7aef0", ""},
-	{"shadow", "#0000002e", "", ""}, // of what lies over the page
-	{"hollow", "#80808003", "", ""}, // of letters that are drawn again: site-src/PAINTING.md
+	{"drawn", "#e31bf6", "#8eff61", ""}, // over the text of the shared screen
+	{"shadow", "#0000002e", "", ""},     // of what lies over the page
+	{"hollow", "#80808003", "", ""},     // of letters that are drawn again: site-src/PAINTING.md
 }
 
 // veil lies over the page behind a dialog. It is no token, because not every engine gives

@@ -28,3 +28,35 @@ func TestTokens(t *testing.T) {
 		}
 	}
 }
+
+// TestDrawn: what is drawn over the text is seen on the page (WCAG 2.2, 1.4.11: 3:1), and is not
+// taken for ink or for a rule's colour, in both themes and for every way of seeing. The usual
+// colours are meant; a family may set its own.
+func TestDrawn(t *testing.T) {
+	var drawn token
+	for _, k := range tokens {
+		if k.name == "drawn" {
+			drawn = k
+		}
+	}
+	for _, theme := range []struct {
+		name, drawn, page, ink string
+		of                     func(Family) string
+	}{
+		{"light", drawn.light, PaperLight, InkLight, func(f Family) string { return f.Light }},
+		{"dark", drawn.dark, PaperDark, InkDark, func(f Family) string { return f.Dark }},
+	} {
+		if c := contrast(t, theme.drawn, theme.page); c < 3 {
+			t.Errorf("%s: the contrast with the page is %.2f", theme.name, c)
+		}
+		others := []string{theme.ink}
+		for _, f := range families(t, sequence) {
+			others = append(others, theme.of(f))
+		}
+		for _, other := range others {
+			if which, diff, _ := tooClose(t, theme.drawn, other); diff < 1.4*closeBelow {
+				t.Errorf("%s: %s is only %.3f from %s (%s)", theme.name, theme.drawn, diff, other, which)
+			}
+		}
+	}
+}

@@ -146,6 +146,7 @@ func (l *looks) session(p *page, s *server) {
 	p.click("answer")
 	l.see(p, "answer", `document.querySelector(".again")`)
 	l.several(p, s)
+	l.shared(p)
 	l.at(p, "left off", "#/today", visible(hook("resume")))
 }
 
@@ -159,6 +160,30 @@ func (l *looks) strokes(p *page) {
 		p.mouse(input.DispatchMouseEventTypeMouseReleased, x-30, y)
 		p.wait("the end of the stroke", `!document.querySelector(".stroke")`)
 	}
+}
+
+// shared is the shared screen with everything that can be drawn on it; the lines stop at a pause
+// sign, and read on at the end of a verse.
+func (l *looks) shared(p *page) {
+	l.at(p, "moved stops", "#/lines?from=2:255&to=2:256", visible(hook("next")))
+	p.clickOn(".stop:not(.end)")
+	p.clickOn(".stop.end")
+	p.wait("the stops", `document.querySelector(".stop:not(.end)[aria-pressed=true]") && document.querySelector(".stop.end[aria-pressed=false]")`)
+	l.at(p, "stops on the shared screen", "#/shared?from=2:255&to=2:256", visible(".board .stops")+` && document.querySelector(".board .ends[data-on]")`)
+	l.at(p, "shared screen", "#/shared?rule=noon-ikhfa&also=noon-izhar&from=78:12&to=78:30", visible("main.board .w"))
+	p.click("key-noon-ikhfa")
+	l.see(p, "pencils of one colour", `document.querySelector(".base .key")`)
+	x, y := p.place(`[data-t=passage] .w[data-v="0"][data-w="1"]`)
+	p.mouse(input.DispatchMouseEventTypeMousePressed, x, y)
+	p.wait("the numbers", visible(hook("numbers")))
+	p.mouse(input.DispatchMouseEventTypeMouseReleased, x, y)
+	p.keys("4")
+	eval[any](p, `(document.querySelector(".numbers [data-t=number-4]").focus(), 0)`)
+	l.see(p, "drawn", `document.querySelector(".drawing text")?.textContent === "4" && document.querySelector(".numbers [aria-pressed=true]")`)
+	p.mouse(input.DispatchMouseEventTypeMousePressed, x, y)
+	p.mouse(input.DispatchMouseEventTypeMouseMoved, x-30, y)
+	l.see(p, "a stroke as it grows", visible(".drawing .pointer.on"))
+	p.mouse(input.DispatchMouseEventTypeMouseReleased, x-30, y)
 }
 
 // several is lines with several pencils, their check, and what is said when another tab has them.

@@ -49,7 +49,7 @@ func Measure(files []bundle.File) Size {
 
 // later is what is asked for only when it is needed: a script's import, and the styles of screens
 // that are fetched later, which the page names for the script.
-var later = regexp.MustCompile(`import\("[^"]*"\)|data-(?:paper|later)=("[^"]*"|[^ >]*)`)
+var later = regexp.MustCompile(`import\("[^"]*"\)|data-(?:paper|later|shared)=("[^"]*"|[^ >]*)`)
 
 var surahFile = regexp.MustCompile(`^data/s\d{3}\.`)
 

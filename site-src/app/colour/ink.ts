@@ -6,5 +6,8 @@ import * as state from '../state.ts';
 const sign = (family: string): Sign =>
   state.get().catalogue.families.find((f) => f.id === family)?.form ?? 'solid';
 
-/** How the letters of a family are marked. */
-export const look = (family: string): Look => familyLook(family, sign(family));
+/** How the letters of a family are marked; key is that of the pencil. */
+export const look = (family: string, key?: string): Look => ({
+  ...familyLook(family, sign(family)),
+  ...(key && { key }),
+});

@@ -13,13 +13,15 @@ import {
 
 /**
  * rules are those whose places it marks, by their numbers in the catalogue, and none for stops;
- * name is empty for stops.
+ * name is empty for stops. key stands beside its marks where another pencil has the same colour and
+ * shape.
  */
 export interface Pencil {
   id: string;
   name: string;
   family: string;
   rules: number[];
+  key?: string;
 }
 
 type Book = Pick<Catalogue, 'rules' | 'groups'>;
@@ -42,6 +44,10 @@ export const stopFamily = (c: Book) => c.rules.find((r) => r.role === 'ending')?
  * and have no pencil of their own; for all of them where none was.
  */
 export function pencils(c: Book, ids: string[], taught: ReadonlySet<string> | 'all'): Pencil[] {
+  return keyed(chosen(c, ids, taught));
+}
+
+function chosen(c: Book, ids: string[], taught: ReadonlySet<string> | 'all'): Pencil[] {
   return ids.flatMap((id): Pencil[] => {
     if (id === STOPS) return [{ id, name: '', family: stopFamily(c), rules: [] }];
     const rule = c.rules.findIndex((r) => r.id === id);
@@ -53,6 +59,16 @@ export function pencils(c: Book, ids: string[], taught: ReadonlySet<string> | 'a
     const rules = (learnt.length ? learnt : all).map((r) => c.rules.indexOf(r));
     return [{ id, name: group.name, family: group.families[0]!, rules }];
   });
+}
+
+/** No i, l or o: beside letters and on paper they are read as figures. */
+export const KEYS = 'abcdefghjkmnpqrstuvwxyz';
+
+/** Gives keys to those that mark letters with the same colour and shape. */
+function keyed(all: Pencil[]): Pencil[] {
+  const marking = all.filter((x) => x.id !== STOPS);
+  const alike = marking.filter((x) => marking.some((y) => y !== x && y.family === x.family));
+  return all.map((x) => (alike.includes(x) ? { ...x, key: KEYS[alike.indexOf(x)]! } : x));
 }
 
 const one = (c: Book, rule: number) => ({ family: c.rules[rule]!.family, rules: [rule] });

@@ -5,11 +5,15 @@ import type { Place, Word } from '../types.ts';
 import type { Hit } from './check.ts';
 import type { Sign } from './signs.ts';
 
-/** The colour and shape of a mark; name is that of its highlight, colour a CSS colour. */
+/**
+ * The colour and shape of a mark; name is that of its highlight, colour a CSS colour, key a letter
+ * beside the shape, where several pencils have the same.
+ */
 export interface Look {
   name: string;
   colour: string;
   sign: Sign;
+  key?: string | undefined;
 }
 
 /**

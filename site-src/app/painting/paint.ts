@@ -23,7 +23,7 @@ function allow(el: HTMLElement, names: Iterable<string>) {
 /** Draws a word's pieces if they differ from what it shows. */
 function refresh(s: Shown, spans: Span[], { shapes, again }: Inked, coloured: boolean) {
   const key =
-    spans.map((p) => `${p.l} ${p.name} ${p.under ?? ''}`).join() +
+    spans.map((p) => `${p.l} ${p.name} ${p.under ?? ''} ${p.key ?? ''}`).join() +
     (spans.length && !coloured ? 'plain' : '');
   if (key === (s.key ?? '')) return;
   s.key = key;

@@ -35,6 +35,7 @@ export interface Stroke {
   colour: string;
   over?: number;
   under?: number;
+  key?: string | undefined;
 }
 
 /**
@@ -82,6 +83,15 @@ function copy(text: string, c: Copy, edge: number): HTMLElement {
   return el;
 }
 
+/** Where a shape's left top corner is, in hundredths of an em. */
+function placeOf({ slot, over, under = 0 }: Stroke, edge: number): { x: number; y: number } {
+  const by = under * (DEEP + 2);
+  return {
+    x: 100 * (edge - slot.at - slot.wide),
+    y: over === undefined ? BELOW + by : -100 * over - DEEP - by,
+  };
+}
+
 /**
  * All shapes of a word as one drawing: a path a shape and colour. Its box is that of the letters
  * they stand under, so that it never makes a page wider.
@@ -94,9 +104,7 @@ function drawing(strokes: Stroke[], edge: number): SVGElement {
   for (const s of strokes) {
     const key = `${s.sign} ${s.colour}`;
     const one = paths.get(key) ?? { d: '', s };
-    const x = 100 * (edge - s.slot.at - s.slot.wide);
-    const by = (s.under ?? 0) * (DEEP + 2);
-    const y = s.over === undefined ? BELOW + by : -100 * s.over - DEEP - by;
+    const { x, y } = placeOf(s, edge);
     one.d += path(s.sign, x, y, 100 * s.slot.wide);
     paths.set(key, one);
     xs.push(x, x + 100 * s.slot.wide);
@@ -129,11 +137,12 @@ export function bits(
   for (const { l, look, under = 0 } of shapes) {
     const over = standsOver(word, l);
     if (over && !m.top && shapes.some((x) => x.l === l - 1)) continue;
-    const { sign, colour } = look;
+    const { sign, colour, key } = look;
     const place = over && m.top ? { over: m.top(l) } : {};
-    strokes.push({ slot: m.slot(l), sign, colour, under, ...place });
+    strokes.push({ slot: m.slot(l), sign, colour, under, key, ...place });
   }
   if (strokes.length) base.append(drawing(strokes, m.edge));
+  for (const s of strokes) if (s.key) base.append(keyOf(s, s.key, m.edge));
   return base;
 }
 
@@ -151,4 +160,13 @@ function stroke(d: string, sign: Sign, colour: string): SVGElement {
   p.setAttribute('stroke-width', String(THICK[sign]));
   p.style.stroke = colour;
   return p;
+}
+
+/** The key of a pencil, to the left of a shape; no text of the page, like a copy of a word. */
+function keyOf(s: Stroke, key: string, edge: number): HTMLElement {
+  const { x, y } = placeOf(s, edge);
+  const el = span('key');
+  el.dataset.key = key;
+  el.style.cssText = `color:${s.colour};left:${em(x / 100)};top:${em(y / 100)}`;
+  return el;
 }

@@ -141,6 +141,16 @@ export class Sheet {
     );
   }
 
+  /** How far a letter with its signs reaches over and under the baseline, in em. */
+  static reach(s: Shown, l: number): { up: number; down: number } {
+    if (standsOver(s.word, l)) return { up: Sheet.top(s, l), down: -Sheet.crown(s, l) };
+    if (!pen) return { up: UP, down: DOWN };
+    pen.font = getComputedStyle(s.el).font;
+    const m = pen.measureText(shaped(s.word, l));
+    const em = Sheet.em(s);
+    return { up: m.actualBoundingBoxAscent / em, down: m.actualBoundingBoxDescent / em };
+  }
+
   private static ink(s: Shown, text: string): number {
     if (!pen) return 0.7;
     pen.font = getComputedStyle(s.el).font;

@@ -3,6 +3,7 @@
 import { type Hit, written } from '../marking/check.ts';
 import { standsOver } from '../text/letters.ts';
 import { Stops } from '../text/stops.ts';
+import { KEYS } from '../marking/pencils.ts';
 import type { Event, Verse, Word } from '../types.ts';
 
 export interface Marks {
@@ -54,9 +55,6 @@ export function notes(
   }
   return out;
 }
-
-// No i, l or o: on paper they are read as figures.
-const KEYS = 'abcdefghjkmnpqrstuvwxyz';
 
 /**
  * Short names that tell rules apart without colour: a, b, … z, then aa, ab, …; none where there is

@@ -57,10 +57,12 @@ let lost: Notice | undefined;
 
 /**
  * What is said at the foot: that something was not kept comes after what waits for an answer. A newer
- * version is not offered in the middle of lines.
+ * version is not offered in the middle of lines; on the shared screen, which others see, all of it
+ * waits.
  */
 function said(s: State): Notice | undefined {
   const { notice } = s;
+  if (s.route.name === 'shared') return undefined;
   if (notice && !(notice.name === 'update' && s.route.name === 'lines')) return notice;
   return s.kept
     ? undefined

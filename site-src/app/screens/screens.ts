@@ -31,6 +31,7 @@ const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
   send: () => printed(import('./work/send.ts')).then((m) => m.send),
   result: () => printed(import('./work/result.ts')).then((m) => m.result),
   print: () => printed(import('./paper/print.ts')).then((m) => m.print),
+  shared: () => styled('shared', import('./shared/shared.ts')).then((m) => m.shared),
 };
 
 /** The screen for an address: itself, or what stands for it until it has come. */
@@ -51,7 +52,8 @@ function fetchScreen(r: Route) {
 
 /** What a page is called before its screen has come. */
 function title({ route: r, catalogue }: State): string {
-  if (r.name === 'lines') return linesName(catalogue.surahs, r.lines.from, r.lines.to);
+  if (r.name === 'lines' || r.name === 'shared')
+    return linesName(catalogue.surahs, r.lines.from, r.lines.to);
   if (r.name === 'bad' || r.name === 'choose') return t('choose.title');
   return r.name === 'print' ? t('print.title') : t(`nav.${r.name}`);
 }

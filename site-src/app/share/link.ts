@@ -123,6 +123,7 @@ export function parseHash(c: Catalogue, hash: string): Route {
   const sent = SENT.find((x) => x === name.toLowerCase());
   if (sent) return { name: sent, query };
   if (name === 'record') return record(new URLSearchParams(query));
+  if (name === 'shared') return shared(lines(c, new URLSearchParams(query)));
   const plain = PLAIN.find((x) => x === (name || 'today'));
   if (plain && plain !== 'record') return { name: plain };
   return bad('screen', { found: name });
@@ -134,8 +135,12 @@ export const giveHash = (l: Lines): string => `#/give?${penciled(l)}`;
 /** The address of the screen that sends the result of a session. */
 export const sendHash = (id: string): string => `#/send?id=${id}`;
 
-/** The address of lines, after #. */
+/** Lines on the shared screen; what are none stays as it is. */
+const shared = (r: Route): Route => (r.name === 'lines' ? { ...r, name: 'shared' } : r);
+
+/** The address of lines, after #; and on the shared screen. */
 export const linesHash = (l: Lines): string => `#/lines?${penciled(l)}`;
+export const sharedHash = (l: Lines): string => `#/shared?${penciled(l)}`;
 
 /** The same without the other pencils: that by which lines are known, whatever is marked in them. */
 export const linesKey = ({ rule, from, to }: Lines): string => linesHash({ rule, from, to });

@@ -39,7 +39,7 @@ export function hand(p: Practice) {
           data-t="hand-${x.id}"
           @click=${(e: Event) => take(x, e.currentTarget as HTMLElement)}
         >
-          ${swatch(x.family)}${nameOf(x)}
+          ${swatch(x.family, x.key)}${nameOf(x)}
         </button>`,
     )}
   </div>`;

@@ -24,14 +24,16 @@ export function known(p: Practice): Set<string> {
 
 const marked = (m: Mark, how: Look): Span => ({ v: m.v, w: m.w, l: m.l, ...how });
 
-const places = (p: Practice, rules: number[]) =>
-  written(p.verses, rules, stops(p)).map((h) =>
-    spanOf(h, look(state.get().catalogue.rules[h.e.rule]!.family)),
-  );
+/** The places of rules; keyed: with the keys of the pencils that mark them. */
+const places = (p: Practice, rules: number[], keyed = false) =>
+  written(p.verses, rules, stops(p)).map((h) => {
+    const own = keyed ? p.pencils.find((x) => x.rules.includes(h.e.rule)) : undefined;
+    return spanOf(h, look(state.get().catalogue.rules[h.e.rule]!.family, own?.key));
+  });
 
 export function colours(p: Practice): Span[] {
   const { phase, lines } = p.draft;
-  if (p.answer) return stacked(places(p, marksRules(p)));
+  if (p.answer) return stacked(places(p, marksRules(p), true));
   if (phase === 'find') return stacked(drawn(p));
   if (phase === 'check') return told(p);
   return places(p, rulesShown(state.get().catalogue, lines.rule, known(p)));
@@ -41,17 +43,17 @@ export function colours(p: Practice): Span[] {
 function drawn(p: Practice): Span[] {
   const { marks, lines } = p.draft;
   const inOrder = [...p.pencils].sort((a, b) => Number(b.id === p.hand) - Number(a.id === p.hand));
-  return inOrder.flatMap(({ id, family }) =>
+  return inOrder.flatMap(({ id, family, key }) =>
     marks
       .filter((m) => pencilOf(m, lines) === id)
-      .map((m) => marked(m, isApart(p, m) ? checked('extra') : look(family))),
+      .map((m) => marked(m, isApart(p, m) ? checked('extra') : look(family, key))),
   );
 }
 
 const isApart = (p: Practice, m: Mark) => p.apart.some((x) => sameMark(x, m));
 
 /** Letters with more than one mark have one shape below the other. */
-function stacked(spans: Span[]): Span[] {
+export function stacked(spans: Span[]): Span[] {
   const many = new Map<string, number>();
   return spans.map((s) => {
     const at = `${s.v}.${s.w}.${s.l}`;

@@ -2,7 +2,7 @@
 // it comes from the spans that are painted.
 import { groupBy } from '../../group.ts';
 import { join, t } from '../../i18n.ts';
-import type { Span } from '../../marking/spans.ts';
+import type { Look, Span } from '../../marking/spans.ts';
 import type { Sheet } from '../../painting/sheet.ts';
 import type { Practice } from '../../practice/practice.ts';
 import * as state from '../../state.ts';
@@ -20,18 +20,19 @@ const family = (name: string) =>
   familyName(state.get().catalogue.families.find((f) => `f-${f.id}` === name)?.id ?? '');
 
 /** How a span of this name is marked: by the check, by the child with a pencil, or as a place. */
-function how(p: Practice, spans: Span[], name: string): string {
+function how(p: Practice, spans: Span[], { name, key }: Look): string {
   const told = checked(name);
   if (told) return t(`said.${told}`);
-  if (p.draft.phase !== 'find' || p.answer) return family(name);
-  const several = spans.some((s) => s.name !== name && !checked(s.name));
-  return several ? t('said.marked-as', { family: family(name) }) : t('said.marked');
+  const own = key && p.pencils.find((x) => x.key === key)?.name;
+  if (p.draft.phase !== 'find' || p.answer) return own || family(name);
+  const several = own || spans.some((s) => s.name !== name && !checked(s.name));
+  return several ? t('said.marked-as', { family: own || family(name) }) : t('said.marked');
 }
 
 /** A letter with its signs, and how it is marked: "noon, sukun, missed". */
 export function letterLabel(p: Practice, spans: Span[], word: Word, at: Place): string {
   const here = spans.filter((s) => samePlace(s, at));
-  const told = new Set(here.map((s) => how(p, spans, s.name)));
+  const told = new Set(here.map((s) => how(p, spans, s)));
   return [spoken(word.letters[at.l]!), ...told].join(', ');
 }
 
@@ -44,11 +45,13 @@ function nameIn(word: Word, l: number): string {
 
 /** A word and how letters of it are marked: "…: found noon, missed ra". */
 function wordLabel(p: Practice, spans: Span[], word: Word, own: Span[]): string {
-  const told = [...groupBy(own, (s) => s.name)].map(([name, letters]) => {
+  const told = [...groupBy(own, (s) => `${s.name} ${s.key}`).values()].map((letters) => {
+    const [one] = letters;
+    const { name } = one!;
     const places = sorted(letters.map((s) => s.l)).map((l) => nameIn(word, l));
-    const plain = name === 'found' || name === 'missed' || how(p, spans, name) === t('said.marked');
+    const plain = name === 'found' || name === 'missed' || how(p, spans, one!) === t('said.marked');
     return t(plain ? 'said.letters' : 'said.on', {
-      how: how(p, spans, name),
+      how: how(p, spans, one!),
       letters: join(places),
     });
   });

@@ -3,7 +3,6 @@ import '../../later.ts';
 import { html, nothing } from 'lit-html';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { t } from '../../i18n.ts';
-import { reopen } from '../../offline/tools.ts';
 import { STOPS } from '../../marking/pencils.ts';
 import { adopt, flush, flushLast } from '../../practice/keeping.ts';
 import * as practice from '../../practice/practice.ts';
@@ -12,7 +11,7 @@ import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import { linesName } from '../../text/names.ts';
 import type { Lines, Route } from '../../types.ts';
-import { wayOut } from '../parts/wayout.ts';
+import { unread } from '../parts/unread.ts';
 import type { Screen } from '../screen.ts';
 import { answer, summary } from './answer.ts';
 import { bar } from './bar.ts';
@@ -81,16 +80,6 @@ function after(p: Practice) {
   if (p.draft.phase === 'done') return end(p);
   return p.draft.phase === 'check' ? answer(p) : nothing;
 }
-
-/** In place of lines that are on their way, or cannot be shown. */
-const unread = (why: State['unreadable']) =>
-  why
-    ? html`<div class="card" role="alert" data-t="text-error">
-        <p>${t(`error.${why}`)}</p>
-        <button class="main" @click=${reopen}>${t('error.again')}</button>
-        ${wayOut()}
-      </div>`
-    : html`<p class="quiet">${t('lines.loading')}</p>`;
 
 function onKey(e: KeyboardEvent) {
   if (e.key === 'Escape' && escape()) e.preventDefault();

@@ -3,7 +3,7 @@ import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
 import { STOPS } from '../../marking/pencils.ts';
 import * as practice from '../../practice/practice.ts';
-import { giveHash, linesHash, printHash } from '../../share/link.ts';
+import { giveHash, linesHash, printHash, sharedHash } from '../../share/link.ts';
 import { send } from '../../share/send.ts';
 import type { Practice } from '../../practice/practice.ts';
 import * as state from '../../state.ts';
@@ -29,6 +29,7 @@ export const menu = (s: State, l: Lines) => html`
       }
       <button class="plain" data-t="restart" @click=${closing(anew)}>${t('menu.restart')}</button>
       <a class="button plain" href=${printHash(l)} data-t="print">${t('menu.print')}</a>
+      <a class="button plain" href=${sharedHash(l)} data-t="shared">${t('menu.shared')}</a>
     </div>
   </details>
 `;

@@ -9,7 +9,7 @@ import { opens } from '../../text/data.ts';
 import { lined } from '../../text/lined.ts';
 import { linesName } from '../../text/names.ts';
 import type { Stops } from '../../text/stops.ts';
-import type { Verse, Word } from '../../types.ts';
+import type { Lines, Verse, Word } from '../../types.ts';
 import { moveStop } from './say.ts';
 
 const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
@@ -40,26 +40,42 @@ const inkOf = (p: Practice) =>
 
 function verses(p: Practice) {
   const now = practice.stops(p);
-  return p.verses.map(
-    (verse, v) =>
-      html`${heading(p, verse, v)}<span
-          class="verse"
-          data-t="verse-${verse.s}-${verse.a}"
-          data-ref="${verse.s}:${verse.a}"
-          >${runs(verse).map((run, i) => [i ? ' ' : nothing, runOf(run, verse, v, now)])}</span
-        > `,
+  const { verses, basmala, draft } = p;
+  return versesOf({ verses, basmala, lines: draft.lines }, (verse, v, w) =>
+    place(verse, v, w, now),
   );
 }
 
+/** Draws word w of verse v, with what stands after it. */
+type Draw = (verse: Verse, v: number, w: number) => TemplateResult;
+
+/** Some lines, and what is read before a surah's first verse. */
+interface Text {
+  verses: Verse[];
+  basmala: string;
+  lines: Lines;
+}
+
+/** Every verse, its words drawn by draw. */
+export const versesOf = (x: Text, draw: Draw) =>
+  x.verses.map(
+    (verse, v) =>
+      html`${heading(x, verse, v)}<span
+          class="verse"
+          data-t="verse-${verse.s}-${verse.a}"
+          data-ref="${verse.s}:${verse.a}"
+          >${runs(verse).map((run, i) => [i ? ' ' : nothing, runOf(run, verse, v, draw)])}</span
+        > `,
+  );
+
 /** A surah's name where the lines cross into another, and what is read before its first verse. */
-function heading(p: Practice, verse: Verse, v: number) {
-  const { from, to } = p.draft.lines;
+function heading({ lines: { from, to }, basmala }: Text, verse: Verse, v: number) {
   const named = from.s !== to.s && (verse.a === 1 || v === 0);
-  const before = p.basmala && verse.a === 1 && opens(verse.s);
+  const before = basmala && verse.a === 1 && opens(verse.s);
   const surah = state.get().catalogue.surahs[verse.s - 1]!.ar;
   return [
     named ? html`<span class="surah">${surah}</span>` : nothing,
-    before ? html`<span class="basmala" data-t="basmala">${p.basmala}</span>` : nothing,
+    before ? html`<span class="basmala" data-t="basmala">${basmala}</span>` : nothing,
   ];
 }
 
@@ -79,8 +95,8 @@ function runs(verse: Verse): Run[] {
   return out;
 }
 
-function runOf(run: Run, verse: Verse, v: number, now: Stops) {
-  const words = run.words.map((w, i) => [i ? ' ' : nothing, place(verse, v, w, now)]);
+function runOf(run: Run, verse: Verse, v: number, draw: Draw) {
+  const words = run.words.map((w, i) => [i ? ' ' : nothing, draw(verse, v, w)]);
   return run.lined
     ? html`<span role="group" aria-label=${t('lines.lined')}>${words}</span>`
     : words;
@@ -95,7 +111,7 @@ function place(verse: Verse, v: number, w: number, now: Stops): TemplateResult {
 }
 
 /** The word is one text node, as the source has it: ranges of letters are laid over it. */
-const wordOf = (words: Word[], v: number, w: number) =>
+export const wordOf = (words: Word[], v: number, w: number) =>
   html`<span
     class="w${lined(words, w)}"
     role="button"
@@ -106,7 +122,8 @@ const wordOf = (words: Word[], v: number, w: number) =>
   ></span>`;
 
 /** A verse's number as the print has it, and as it stands in the words around the lines. */
-const number = (a: number) => html`${digits.format(a)}<span class="latin" lang="en">${a}</span>`;
+export const number = (a: number) =>
+  html`${digits.format(a)}<span class="latin" lang="en">${a}</span>`;
 
 function stop(verse: Verse, v: number, w: number, now: Stops) {
   const end = w === verse.words.length - 1 && !verse.open;

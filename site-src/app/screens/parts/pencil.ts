@@ -1,5 +1,5 @@
 // How a family of rules is drawn beside words: its pencil's colour and its shape.
-import { html } from 'lit-html';
+import { html, nothing } from 'lit-html';
 import { look } from '../../colour/ink.ts';
 import { path, type Sign, THICK } from '../../marking/signs.ts';
 
@@ -17,8 +17,8 @@ export const stroke = (sign: Sign, colour = 'currentcolor', cls = 'swatch') =>
     ></path>
   </svg>`;
 
-/** A stroke of a family's pencil, to stand before a rule's name. */
-export function swatch(family: string) {
+/** A stroke of a family's pencil, to stand before a rule's name; with the pencil's key, if it has one. */
+export function swatch(family: string, key?: string) {
   const { sign, colour } = look(family);
-  return stroke(sign, colour);
+  return [stroke(sign, colour), key ? html`<span class="pencil-key">${key}</span>` : nothing];
 }

@@ -74,7 +74,7 @@ function cardOf(c: Child, next: Proposal) {
     kind + to,
     html`<section class="card" data-t="next-${kind}">
       <h2 tabindex="-1" class=${rule ? 'inked' : nothing} .style=${rule ? pencil(rule.family) : ''}>
-        ${familiesOf(next).map(swatch)}${t(`today.card.${kind}`, names)}
+        ${familiesOf(next).map((f) => swatch(f))}${t(`today.card.${kind}`, names)}
       </h2>
       <p data-t="why">${withTerm(why(c))}</p>
       ${todo === Teach && rule ? html`<p>${term(rule.name, t('today.meaning'))}</p>` : nothing}
