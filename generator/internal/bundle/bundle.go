@@ -29,6 +29,7 @@ const (
 	StyleSource  = "style/main.css"  // the app, and what all pages share
 	PagesSource  = "style/pages.css" // pages that are read, after the former
 	PaperSource  = "style/paper.css" // the print screen, likewise
+	LaterSource  = "style/later.css" // screens that are fetched later, likewise
 )
 
 // File is one file of the site.

@@ -28,7 +28,7 @@ const policy = `http-equiv="Content-Security-Policy"`
 // app holds names of files, relative to the site's root, that pages refer to.
 type app struct {
 	script, style, lessonScript, bootScript, font string
-	pagesStyle, paperStyle                        string
+	pagesStyle, paperStyle, laterStyle            string
 	scriptDigest                                  string // for the integrity attribute
 	catalogue                                     dataFile
 	icons                                         map[string]string // source name below site-src to name
@@ -47,6 +47,7 @@ type Page struct {
 	Style        string // the style sheet
 	PagesStyle   string // what pages that are read have beside it; empty in the app
 	PaperStyle   string // what the print screen fetches beside it
+	LaterStyle   string // what other screens that are fetched later do
 	LessonScript string // script of the pages that are read; empty in the app
 	BootScript   string // script that helps where the app's own is missing
 	Font         string // the reading font, for a preload link
@@ -203,7 +204,7 @@ func (a app) page(s Source, try [][]Try, root string) Page {
 		Root: root, Lang: "en", Title: "Sutur", Description: description, icons: a.icons,
 		PaperLight: colour.PaperLight, PaperDark: colour.PaperDark,
 		Script: root + a.script, ScriptDigest: a.scriptDigest, LessonScript: root + a.lessonScript, BootScript: root + a.bootScript,
-		Style: root + a.style, PagesStyle: root + a.pagesStyle, PaperStyle: root + a.paperStyle, Font: root + a.font,
+		Style: root + a.style, PagesStyle: root + a.pagesStyle, PaperStyle: root + a.paperStyle, LaterStyle: root + a.laterStyle, Font: root + a.font,
 		Catalogue: root + a.catalogue.name, CatalogueSHA: a.catalogue.sha, Manifest: root + manifestName,
 	}
 	for i, l := range s.Lessons {

@@ -56,9 +56,9 @@ type Engine interface {
 func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	var a app
 	var wg sync.WaitGroup
-	var made [6]bundle.Output
-	var said [6][]diag.Diagnostic
-	for i, entry := range []string{bundle.StyleSource, bundle.PagesSource, bundle.PaperSource, bundle.ScriptSource, lessonSource, bootSource} {
+	var made [7]bundle.Output
+	var said [7][]diag.Diagnostic
+	for i, entry := range []string{bundle.StyleSource, bundle.PagesSource, bundle.PaperSource, bundle.LaterSource, bundle.ScriptSource, lessonSource, bootSource} {
 		wg.Go(func() {
 			switch {
 			case entry == bundle.StyleSource:
@@ -79,9 +79,9 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	for _, o := range made {
 		files = append(files, o.Files...)
 	}
-	a.style, a.pagesStyle, a.paperStyle = made[0].Name, made[1].Name, made[2].Name
-	a.script, a.lessonScript, a.bootScript = made[3].Name, made[4].Name, made[5].Name
-	a.scriptDigest, a.catalogue = integrity(made[3]), catalogue
+	a.style, a.pagesStyle, a.paperStyle, a.laterStyle = made[0].Name, made[1].Name, made[2].Name, made[3].Name
+	a.script, a.lessonScript, a.bootScript = made[4].Name, made[5].Name, made[6].Name
+	a.scriptDigest, a.catalogue = integrity(made[4]), catalogue
 	for _, f := range made[0].Files {
 		if path.Ext(f.Name) == ".woff2" {
 			a.font = f.Name

@@ -50,6 +50,7 @@ var sample = map[string]string{
 	"style/main.css":           "@font-face{font-family:a;src:url(../fonts/a.woff2)}",
 	"style/pages.css":          "p{margin:0}",
 	"style/paper.css":          "p{margin:1px}",
+	"style/later.css":          "p{margin:3px}",
 	"fonts/a.woff2":            "font",
 	"icons/icon.svg":           `<svg xmlns="http://www.w3.org/2000/svg"><path d="M0 0L1 1"/></svg>`,
 	"icons/touch-180.png":      "png",

@@ -47,9 +47,9 @@ func Measure(files []bundle.File) Size {
 	return s
 }
 
-// later is what is asked for only when it is needed: a script's import, and the style of the print
-// screen, which the page names for the script.
-var later = regexp.MustCompile(`import\("[^"]*"\)|data-paper=("[^"]*"|[^ >]*)`)
+// later is what is asked for only when it is needed: a script's import, and the style of
+// screens that come later, which the page names for the script.
+var later = regexp.MustCompile(`import\("[^"]*"\)|data-(?:paper|later)=("[^"]*"|[^ >]*)`)
 
 var surahFile = regexp.MustCompile(`^data/s\d{3}\.`)
 

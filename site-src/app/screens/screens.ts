@@ -16,7 +16,7 @@ const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
   lines: () => import('./lines/lines.ts').then((m) => m.lines),
   choose: () => import('./choose/choose.ts').then((m) => m.choose),
   rules: () => import('./rules/rules.ts').then((m) => m.rules),
-  record: () => import('./record/record.ts').then((m) => m.record),
+  record: () => Promise.all([import('./record/record.ts'), sheet('later')]).then(([m]) => m.record),
   learner: () => import('./learner/learner.ts').then((m) => m.learner),
   print: () => Promise.all([import('./paper/print.ts'), sheet('paper')]).then(([m]) => m.print),
 };
