@@ -1,4 +1,4 @@
-// What is remembered of several learners on one device while the page is open; a piece of the state.
+// What is remembered of several learners while the page is open; a piece of the state.
 import type { Outlook } from './plan/outlook.ts';
 import type { switcher } from './screens/parts/switch.ts';
 

@@ -28,7 +28,7 @@ const (
 	WorkerSource = "app/sw.ts"
 	StyleSource  = "style/main.css"   // the app, and what all pages share
 	PagesSource  = "style/pages.css"  // pages that are read, after the former
-	LaterSource  = "style/later.css"  // the screens that are fetched later but the lines, likewise
+	LaterSource  = "style/later.css"  // the screens that are fetched later, likewise
 	PaperSource  = "style/paper.css"  // the print screen, likewise
 	SharedSource = "style/shared.css" // the shared screen, likewise
 )

@@ -14,9 +14,9 @@ func linkScreens(t *testing.T) []struct{ what, hash, there string } {
 	links := vectors(t)
 	return []struct{ what, hash, there string }{
 		{"giving work", givingHash, visible(hook("qr"))},
-		{"work", links[1], visible(hook("work-start"))},
-		{"work with a hostile line", links[4], visible(hook("work-start"))},
-		{"a result", links[8], visible(hook("result-take"))},
+		{"work", links[1], visible(hook("starting"))},
+		{"work with a hostile line", links[4], visible(hook("starting"))},
+		{"a result", links[8], visible(hook("taking"))},
 		{"a link cut off", links[1][:60], visible(hook("unread"))},
 		{"a link to be pasted", "#/result", visible(hook("paste-field"))},
 		{"a result that is gone", "#/send?id=x", visible(hook("send-gone"))},

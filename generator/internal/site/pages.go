@@ -48,7 +48,7 @@ type Page struct {
 	Style        string // the style sheet
 	PagesStyle   string // what pages that are read have beside it; empty in the app
 	PaperStyle   string // what the print screen fetches beside it
-	LaterStyle   string // what the other screens that are fetched later do, but the lines
+	LaterStyle   string // what the other screens that are fetched later do
 	SharedStyle  string // what the shared screen fetches
 	LessonScript string // script of the pages that are read; empty in the app
 	BootScript   string // script that helps where the app's own is missing

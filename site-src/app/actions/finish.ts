@@ -21,8 +21,8 @@ export const finish = (d: Draft, all: Outcomes[], outcome: Outcome): Promise<boo
   });
 
 /**
- * The same for lines that several learners read together: a session for each of those who read, with
- * how it went.
+ * The same for lines that several learners read together: a session for each of those who read,
+ * with how it went.
  */
 export const finishTogether = (
   d: Draft,

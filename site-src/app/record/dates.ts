@@ -1,7 +1,7 @@
 // Dates of the rules that were taught, corrected by hand. Pure.
 import type { Taught } from '../types.ts';
 
-/** What is wrong with a date, as a key of the string catalogue below "dates."; undefined for nothing. */
+/** What is wrong with a date, as a key of the string catalogue below "dates.". */
 export type Wrong = 'no-date' | 'future' | 'order';
 
 const DATE = /^\d{4}-\d\d-\d\d$/;
@@ -10,8 +10,8 @@ const DATE = /^\d{4}-\d\d-\d\d$/;
 const FIRST = '1970-01-01';
 
 /**
- * The entries of one lesson's rules with a date corrected, or what is wrong with it. A rule is known
- * on the day it was begun at the soonest, and nothing was done on a day that has not come.
+ * The entries of one lesson's rules with a date corrected, or what is wrong with it. A rule is
+ * known on the day it was begun at the soonest, and nothing was done on a day that has not come.
  */
 export function corrected(
   entries: readonly Taught[],

@@ -14,8 +14,8 @@ const byMade = (a: Pick<Learner, 'id' | 'made'>, b: Pick<Learner, 'id' | 'made'>
   a.made === b.made ? (a.id < b.id ? -1 : 1) : a.made < b.made ? -1 : 1;
 
 /**
- * Learners in an order. sessions are newest first, as the store gives them; who has read nothing yet
- * comes last, in the order made.
+ * Learners in an order. sessions are newest first, as the store gives them; who has read nothing
+ * yet comes last, in the order made.
  */
 export function inOrder<L extends Pick<Learner, 'id' | 'made'>>(
   learners: readonly L[],

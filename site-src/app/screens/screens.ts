@@ -20,7 +20,7 @@ const styled = <M>(name: string, module: Promise<M>): Promise<M> =>
 const printed = <M>(module: Promise<M>) => styled('paper', styled('later', module));
 
 const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
-  lines: () => import('./lines/lines.ts').then((m) => m.lines),
+  lines: () => styled('later', import('./lines/lines.ts')).then((m) => m.lines),
   choose: () => styled('later', import('./choose/choose.ts')).then((m) => m.choose),
   rules: () => styled('later', import('./rules/rules.ts')).then((m) => m.rules),
   record: () => styled('later', import('./record/record.ts')).then((m) => m.record),
@@ -45,9 +45,10 @@ export function screenFor(s: State): Screen {
 function fetchScreen(r: Route) {
   const name = nameOf(r);
   if (name === 'today') return;
-  const put = (x: Screen | 'failed') =>
-    state.set({ screens: { ...state.get().screens, [name]: x } });
-  void FETCH[name]().then(put, () => put('failed'));
+  // A part that was cut off may still be a script, which lacks the screen.
+  const put = (x: Screen | undefined) =>
+    state.set({ screens: { ...state.get().screens, [name]: x ?? 'failed' } });
+  void FETCH[name]().then(put, () => put(undefined));
 }
 
 /** What a page is called before its screen has come. */

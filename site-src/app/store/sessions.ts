@@ -18,8 +18,8 @@ const TABLES = ['sessions', 'months', 'learners', 'taught', 'drafts'] as const;
 type Tables = Writing<(typeof TABLES)[number]>;
 
 /**
- * Keeps finished sessions of one draft, which goes, with what follows from each. Nothing changes for
- * one that is kept already, or whose learner is gone.
+ * Keeps finished sessions of one draft, which goes, with what follows from each. Nothing changes
+ * for one that is kept already, or whose learner is gone.
  */
 export const saveSessions = (draft: Draft, all: Finished[]) =>
   write([...TABLES], async (tx) => {
@@ -41,8 +41,8 @@ async function save(tx: Tables, { session, place, added }: Finished) {
 
 /**
  * Undoes saveSessions: the draft is there again, the rules that were added go, and each place if
- * nobody has changed it since. Sessions that have been removed meanwhile stay so, and where all have,
- * so does the draft.
+ * nobody has changed it since. Sessions that have been removed meanwhile stay so, and where all
+ * have, so does the draft.
  */
 export const unsaveSessions = (draft: Draft, all: Finished[]) =>
   write([...TABLES], async (tx) => {

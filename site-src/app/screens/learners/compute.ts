@@ -27,7 +27,7 @@ export function outlookOf(s: State, id: string): Outlook | undefined {
 
 let callOff: (() => void) | undefined;
 
-/** Goes on with the first of those that are missing; each of them draws the screen, which asks again. */
+/** Goes on with the first that is missing; each of them draws the screen, which asks again. */
 export function goOn(s: State) {
   if (callOff || !s.course || s.course === 'failed') return;
   if (listed(s).every((l) => outlookOf(s, l.id))) return;

@@ -1,5 +1,5 @@
-// Everyone: what each learner read last and what is next, with one press to begin; and the same lines
-// for several. A table where there is room for one, else a list.
+// Everyone: what each learner read last and what is next, with one press to begin; and the same
+// lines for several. A table where there is room for one, else a list.
 import '../../later.ts';
 import { html, nothing } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
