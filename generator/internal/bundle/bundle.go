@@ -53,6 +53,9 @@ func Script(dir, entry string) (Output, []diag.Diagnostic) {
 	o.EntryPoints = []string{entry}
 	o.EntryNames = assets + "/[name].[hash]"
 	o.Format, o.Splitting, o.ChunkNames = api.FormatESModule, true, o.EntryNames
+	if entry == ScriptSource {
+		o.Plugins = []api.Plugin{inOne(o)}
+	}
 	return run(dir, o)
 }
 

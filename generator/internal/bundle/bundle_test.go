@@ -66,6 +66,28 @@ func TestScriptInParts(t *testing.T) {
 	}
 }
 
+// TestFirstOpenInOne: modules of the first open that different parts need too come in one file, and
+// what only parts need does not come with them.
+func TestFirstOpenInOne(t *testing.T) {
+	out, ds := Script(source(t, map[string]string{
+		"app/main.ts": "import { a } from './a';\nimport { b } from './b';\nconsole.log(a, b);\nvoid import('./one');\nvoid import('./two');",
+		"app/one.ts":  "import { a } from './a';\nimport { c } from './c';\nconsole.log('one', a, c);",
+		"app/two.ts":  "import { b } from './b';\nimport { c } from './c';\nconsole.log('two', b, c);",
+		"app/a.ts":    "export const a = Math.random() + 'module a';",
+		"app/b.ts":    "export const b = Math.random() + 'module b';",
+		"app/c.ts":    "export const c = Math.random() + 'module c';",
+	}), ScriptSource)
+	if len(ds) > 0 {
+		t.Fatal(ds)
+	}
+	for _, f := range out.Files {
+		a, b, c := bytes.Contains(f.Data, []byte("module a")), bytes.Contains(f.Data, []byte("module b")), bytes.Contains(f.Data, []byte("module c"))
+		if a != b || a && c {
+			t.Errorf("%s has a: %t, b: %t, c: %t", f.Name, a, b, c)
+		}
+	}
+}
+
 func TestStyle(t *testing.T) {
 	dir := source(t, map[string]string{
 		"style/main.css":   `@import "./font.css"; body { color: red }`,
