@@ -67,7 +67,7 @@ async function keepSite() {
   const newer = (take: () => void) => {
     const action = { label: t('update.take'), run: take };
     const more = { label: t('update.news'), run: () => void what(take) };
-    state.set({ notice: { text: t('update.ready'), hold: true, name: 'update', action, more } });
+    state.set({ newer: { text: t('update.ready'), hold: true, name: 'update', action, more } });
   };
   try {
     const { keep } = await import('./offline/offline.ts');

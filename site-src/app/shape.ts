@@ -84,6 +84,8 @@ export interface State extends Omit<Kept, 'settings'>, People {
   /** What is to be printed, while the print screen is shown. */
   printing: Printing | undefined;
   notice: Notice | undefined;
+  /** The offer of a newer version. */
+  newer: Notice | undefined;
   /** A backup that is about to be read. */
   reading: Reading | undefined;
   /** What asks before anything else can be done: draws a dialog, or nothing. */
@@ -137,6 +139,7 @@ export const first = {
   printing: undefined,
   route: { name: 'today' },
   notice: undefined,
+  newer: undefined,
   reading: undefined,
   dialog: undefined,
   kept: true,

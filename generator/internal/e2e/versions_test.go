@@ -151,7 +151,9 @@ func TestTwoTabs(t *testing.T) {
 	other.wait("the newer version", alive+` && document.documentElement.dataset.edition === "2"`)
 
 	call(p, cdppage.BringToFront, cdp.Empty{})
-	p.click("notice-close") // it has been told too, and goes on for now
+	if p.count(hook("notice-update")) > 0 {
+		t.Error("a newer version is offered in the middle of a session")
+	}
 	session(p)
 	if e := eval[string](p, `document.documentElement.dataset.edition`); e != "1" {
 		t.Errorf("the tab in the middle of a session is version %s now", e)

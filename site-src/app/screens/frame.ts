@@ -56,21 +56,19 @@ function tabs(s: State) {
 let lost: Notice | undefined;
 
 /**
- * What is said at the foot: that something was not kept comes after what waits for an answer. A newer
- * version is not offered in the middle of lines; on the shared screen, which others see, all of it
- * waits.
+ * What is said at the foot: that something was not kept comes after what waits for an answer, and a
+ * newer version last, which is not offered in the middle of lines. On the shared screen, which others
+ * see, all of it waits.
  */
 function said(s: State): Notice | undefined {
-  const { notice } = s;
   if (s.route.name === 'shared') return undefined;
-  if (notice && !(notice.name === 'update' && s.route.name === 'lines')) return notice;
-  return s.kept
-    ? undefined
-    : (lost ??= { text: t('error.not-kept'), hold: true, name: 'not-kept' });
+  if (s.notice) return s.notice;
+  if (!s.kept) return (lost ??= { text: t('error.not-kept'), hold: true, name: 'not-kept' });
+  return s.route.name === 'lines' ? undefined : s.newer;
 }
 
 function close(n: Notice) {
-  state.set({ notice: undefined, kept: true });
+  state.set(n === state.get().newer ? { newer: undefined } : { notice: undefined, kept: true });
   n.closed?.();
 }
 
