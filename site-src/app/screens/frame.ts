@@ -124,16 +124,21 @@ function leave(n: Notice) {
 
 /**
  * Makes room for the notice: the page grows by its height, and a main button that it would cover is
- * scrolled free.
+ * scrolled free, also one that comes later on a page that nobody has scrolled yet.
  */
-export const makeRoom = (el: Element) =>
-  new ResizeObserver(() => {
+export function makeRoom(el: Element) {
+  const watch = new ResizeObserver((seen) => {
     const at = el.getBoundingClientRect();
     document.documentElement.style.setProperty('--said', at.height ? `${at.height + 8}px` : '0px');
-    if (!at.height) return;
-    for (const m of document.querySelectorAll('.screen .main, .screen .stack button')) {
-      const b = m.getBoundingClientRect();
-      if (b.height && b.bottom > at.top && b.top < at.bottom)
-        scrollBy({ top: b.bottom - at.top + 8, behavior: 'instant' });
-    }
-  }).observe(el);
+    if (at.height && (scrollY === 0 || seen.some((x) => x.target === el))) free(at);
+  });
+  for (const x of [el, document.querySelector('.screen')]) if (x) watch.observe(x);
+}
+
+function free(notice: DOMRect) {
+  for (const m of document.querySelectorAll('.screen .main, .screen .stack button')) {
+    const b = m.getBoundingClientRect();
+    if (b.height && b.bottom > notice.top && b.top < notice.bottom)
+      scrollBy({ top: b.bottom - notice.top + 8, behavior: 'instant' });
+  }
+}
