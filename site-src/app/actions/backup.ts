@@ -8,6 +8,7 @@ import { today } from '../record/week.ts';
 import * as state from '../state.ts';
 import * as store from '../store/snapshot.ts';
 import { tellDamaged } from '../store/store.ts';
+import { hand } from './hand.ts';
 import { follow, keep } from './keep.ts';
 import { changeSettings } from './settings.ts';
 
@@ -21,9 +22,6 @@ export interface Reading {
   /** Whether sessions that were removed here come back. */
   back: boolean;
 }
-
-/** How long (ms) a file can be fetched after it has been handed over. */
-const HELD = 60_000;
 
 /** Hands the record over as a file to be saved. */
 export async function save() {
@@ -65,14 +63,7 @@ function shareable(text: string): File | undefined {
   return forms.find((file) => navigator.canShare?.({ files: [file] }));
 }
 
-function download(text: string) {
-  const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = nameOf('json');
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(url), HELD);
-}
+const download = (text: string) => hand(text, nameOf('json'), 'application/json');
 
 async function noteBackup(k: store.Whole) {
   void changeSettings({ backed: new Date().toISOString() });
