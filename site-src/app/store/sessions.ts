@@ -34,9 +34,19 @@ async function save(tx: Tables, { session, place, added }: Finished) {
   await addEntries(tx, [session]);
   await patchLearner(tx, session.learner, { place: place.now });
   for (const rule of added)
-    await modify(tx, 'taught', [rule.learner, rule.rule], (stored) =>
-      stored?.since ? stored : rule,
-    );
+    await modify(tx, 'taught', [rule.learner, rule.rule], (stored) => taughtNow(stored, rule));
+}
+
+/** A rule is taught now; where it was said not to be, that is said later than that. */
+const taughtNow = (stored: Taught | undefined, rule: Taught): Taught =>
+  stored?.since ? stored : { ...rule, ...(stored && { updated: now() }) };
+
+/** The same undone: where it was said before that it is not taught, it is said again. */
+async function untaught(tx: Tables, { learner, rule }: Taught) {
+  const store = tx.objectStore('taught');
+  const stored = await store.get([learner, rule]);
+  if (stored?.updated) await store.put({ ...stored, since: '', known: '', updated: now() });
+  else await store.delete([learner, rule]);
 }
 
 /**
@@ -58,7 +68,7 @@ async function unsave(tx: Tables, { session: { id, learner }, place, added }: Fi
   await removeEntry(tx, session);
   await tx.objectStore('sessions').delete(id);
   await modify(tx, 'learners', learner, (stored) => placeBack(stored, place));
-  for (const x of added) await tx.objectStore('taught').delete([x.learner, x.rule]);
+  for (const x of added) await untaught(tx, x);
   return true;
 }
 
