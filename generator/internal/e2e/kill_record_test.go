@@ -191,7 +191,7 @@ func TestKillRecordFaults(t *testing.T) {
 				if n == 0 {
 					eval[any](p, `(async () => {
 						await `+putLearner+`;
-						await store.saveSession((`+sampleSession+`)("s0", 0), "", { s: 78, a: 1 }, []);
+						await (`+saveOne+`)((`+sampleSession+`)("s0", 0), "", { s: 78, a: 1 }, []);
 						await store.all(); // makes the months, which follow from now on
 						return 0;
 					})()`)
@@ -250,7 +250,7 @@ const writeAway = `(sample, known, seed) => {
 			const report = { id: x.id, op, n, turn: ++turn };
 			await tell("begun", report);
 			const { id: _, ...patch } = sample(x.id, n);
-			if (op === "keep") await store.saveSession(sample(x.id, n), "", { s: 78, a: 1 + n % 40 }, []);
+			if (op === "keep") await (` + saveOne + `)(sample(x.id, n), "", { s: 78, a: 1 + n % 40 }, []);
 			if (op === "correct") await store.changeSession(x.id, patch);
 			if (op === "remove") await store.removeSession(x.id);
 			if (op === "bring") await store.bringBack(x.id);

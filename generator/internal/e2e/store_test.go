@@ -54,6 +54,10 @@ func (p *page) openStore(s *server) {
 	p.wait("the store", `window.store && window.snapshot`)
 }
 
+// saveOne keeps a session of the draft with an address ("" for none), with the place and the rules that
+// follow from it.
+const saveOne = `((session, at, now, added) => store.saveSessions({ learner: session.learner, at }, [{ session, place: { was: now, now }, added }]))`
+
 // sampleSession is a function of an id and a number: a session of learner "l" whose fields follow from
 // the number, so that a mixture of two states is seen.
 const sampleSession = `(id, n) => {
