@@ -15,8 +15,8 @@ var madeUpScreen = []change{
 	// 1. Its address.
 	{"site-src/app/types.ts", "'learners', 'print'] as const", "'learners', 'print', 'counter'] as const"},
 	// 2. What it remembers.
-	{"site-src/app/state.ts", "  notice: Notice | undefined;\n", "  /** How often the counter was pressed. */\n  presses: number;\n  notice: Notice | undefined;\n"},
-	{"site-src/app/state.ts", "  notice: undefined,\n", "  presses: 0,\n  notice: undefined,\n"},
+	{"site-src/app/shape.ts", "  notice: Notice | undefined;\n", "  /** How often the counter was pressed. */\n  presses: number;\n  notice: Notice | undefined;\n"},
+	{"site-src/app/shape.ts", "  notice: undefined,\n", "  presses: 0,\n  notice: undefined,\n"},
 	// 3. Its words.
 	{"site-src/strings/en.json", `"nav.label":`, `"nav.counter": "Counter",
   "counter.pressed": { "zero": "{child} has not pressed yet.", "one": "{child} pressed once.", "other": "{child} pressed {n} times." },

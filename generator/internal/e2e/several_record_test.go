@@ -115,7 +115,7 @@ func TestReviewSeveral(t *testing.T) {
 		p.wait("the choice shown", fmt.Sprintf(`document.querySelector('[data-t="counting-%s"][aria-pressed=true]')`, x.way))
 		p.wait("the choice kept", fmt.Sprintf(`(indexedDB.open("sutur").onsuccess = e => {
 			const db = e.target.result;
-			db.transaction("settings").objectStore("settings").get("device").onsuccess = g => { globalThis.counting = g.target.result?.counting; db.close(); };
+			db.transaction("learners").objectStore("learners").getAll().onsuccess = g => { globalThis.counting = g.target.result[0]?.own?.counting; db.close(); };
 		}, globalThis.counting === %q)`, x.way))
 		p.open(s.address + "about.html")
 		p.open(s.address + "#/lines?rule=ghunnah&from=78:12&to=78:16")

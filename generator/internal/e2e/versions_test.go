@@ -278,8 +278,9 @@ func TestEarlierWorker(t *testing.T) {
 			site = append(site, bundle.File{Name: "sw.js", Data: []byte(worker)})
 			s, f := harmed(t, "/", site)
 			p := newPage(t)
+			p.open(s.address + "licences/MIT.txt") // which has no policy of its own
+			eval[any](p, `navigator.serviceWorker.register("/sw.js").then(() => navigator.serviceWorker.ready).then(() => 0)`)
 			p.open(s.address + "about.html")
-			eval[any](p, `navigator.serviceWorker.register("sw.js").then(() => navigator.serviceWorker.ready).then(() => 0)`)
 			p.wait("everything to be kept", kept)
 			p.visit(s.address)
 			if p.try(alive, time.Second) {

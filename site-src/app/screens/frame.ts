@@ -111,6 +111,7 @@ let shown: Notice | undefined;
  */
 export function hush(s: State) {
   const n = said(s);
+  if (n) requestAnimationFrame(freeLate);
   if (n === shown) return;
   shown = n;
   clearTimeout(timer);
@@ -124,18 +125,26 @@ function leave(n: Notice) {
 
 /**
  * Makes room for the notice: the page grows by its height, and a main button that it would cover is
- * scrolled free, also one that comes later on a page that nobody has scrolled yet.
+ * scrolled free.
  */
 export function makeRoom(el: Element) {
-  const watch = new ResizeObserver((seen) => {
+  const make = () => {
     const at = el.getBoundingClientRect();
     document.documentElement.style.setProperty('--said', at.height ? `${at.height + 8}px` : '0px');
-    if (at.height && (scrollY === 0 || seen.some((x) => x.target === el))) free(at);
-  });
-  for (const x of [el, document.querySelector('.screen')]) if (x) watch.observe(x);
+    free(el.getBoundingClientRect());
+  };
+  // Not while sizes are told: the page grows, which may bring a scroll bar and make this narrower.
+  new ResizeObserver(() => requestAnimationFrame(make)).observe(el);
+}
+
+/** Also a button that comes after the notice, on a page that nobody has scrolled yet. */
+function freeLate() {
+  const notice = document.querySelector('.said');
+  if (notice && scrollY === 0) free(notice.getBoundingClientRect());
 }
 
 function free(notice: DOMRect) {
+  if (!notice.height) return;
   for (const m of document.querySelectorAll('.screen .main, .screen .stack button')) {
     const b = m.getBoundingClientRect();
     if (b.height && b.bottom > notice.top && b.top < notice.bottom)
