@@ -13,6 +13,8 @@ import (
 	"sync"
 	"testing"
 	"time"
+
+	"sutur/generator/internal/build"
 )
 
 const project = "../../.."
@@ -30,7 +32,7 @@ func copyProject(t *testing.T) string {
 			t.Fatal(err)
 		}
 	}
-	for _, f := range []string{"go.mod", "site-src/tsconfig.json"} {
+	for _, f := range []string{"go.mod", build.LogFile, "site-src/tsconfig.json"} {
 		data, err := os.ReadFile(filepath.Join(project, f))
 		if err != nil {
 			t.Fatal(err)

@@ -13,7 +13,8 @@ import (
 )
 
 // TestBrowserNamesNoRule: the browser knows of rules, details and families what the catalogue says,
-// and names none itself.
+// and names none itself. But for share/lessons.ts, which numbers lessons for links that are kept for
+// years: what the catalogue says today cannot say what a link of an earlier year meant.
 func TestBrowserNamesNoRule(t *testing.T) {
 	ids := strings.Join(append(IDs(), recite.Details()[1:]...), "|")
 	named := regexp.MustCompile("['\"`](" + ids + "|" + strings.Join(Families, "|") + ")['\"`]")
@@ -22,7 +23,7 @@ func TestBrowserNamesNoRule(t *testing.T) {
 	n := 0
 	app := os.DirFS("../../../site-src/app")
 	err := fs.WalkDir(app, ".", func(p string, d fs.DirEntry, err error) error {
-		if err != nil || !strings.HasSuffix(p, ".ts") {
+		if err != nil || !strings.HasSuffix(p, ".ts") || p == "share/lessons.ts" {
 			return err
 		}
 		n++
