@@ -1,7 +1,7 @@
 // The planner at work: fetches what it needs, and gives it the learner who is reading.
-import { today } from './record/week.ts';
+import { dayNumber, today } from './record/week.ts';
 import { Child } from './plan/child.ts';
-import { course, type Course, dayNumber } from './plan/course.ts';
+import { course, type Course } from './plan/course.ts';
 import { Phrases } from './plan/phrases.ts';
 import * as state from './state.ts';
 import { dataFile } from './text/data.ts';

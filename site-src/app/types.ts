@@ -3,7 +3,7 @@ import type { Below } from './i18n.ts';
 import type { Lines } from './types/text.ts';
 
 export * from './types/catalogue.ts';
-export type * from './types/record.ts';
+export * from './types/record.ts';
 export * from './types/text.ts';
 
 /** Screens that their name alone leads to. */

@@ -1,6 +1,6 @@
 // Plays a child's way through all lessons, as the app would lead it.
 import { Child } from '../node_modules/.out/app/plan/child.js';
-import { dateOf, dayNumber } from '../node_modules/.out/app/plan/course.js';
+import { dateOf, dayNumber } from '../node_modules/.out/app/record/week.js';
 import { ReadOn, Review, Teach } from '../node_modules/.out/app/plan/day.js';
 import { moved } from '../node_modules/.out/app/plan/place.js';
 import { juzOf } from '../node_modules/.out/app/plan/places.js';

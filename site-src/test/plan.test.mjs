@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { week } from '../node_modules/.out/app/record/week.js';
 import { Child } from '../node_modules/.out/app/plan/child.js';
-import { dayNumber } from '../node_modules/.out/app/plan/course.js';
+import { dayNumber } from '../node_modules/.out/app/record/week.js';
 import { Practise, ReadOn, Review } from '../node_modules/.out/app/plan/day.js';
 import { rulesInOrder } from '../node_modules/.out/app/plan/ladder.js';
 import { mayMove, order } from '../node_modules/.out/app/plan/next.js';

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { Child } from '../node_modules/.out/app/plan/child.js';
-import { dayNumber } from '../node_modules/.out/app/plan/course.js';
+import { dayNumber } from '../node_modules/.out/app/record/week.js';
 import { states } from '../node_modules/.out/app/plan/outlook.js';
 import { countsOf, togetherOf } from '../node_modules/.out/app/record/entry.js';
 import { totals } from '../node_modules/.out/app/record/totals.js';

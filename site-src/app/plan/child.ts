@@ -1,7 +1,8 @@
 // Joins what is kept of a learner with the passage index: what the planner's pure functions ask
 // for.
+import { dayNumber } from '../record/week.ts';
 import type { Entry, Learner, Lines, Taught } from '../types.ts';
-import { type Course, dayNumber } from './course.ts';
+import type { Course } from './course.ts';
 import { type Begun, type Plan, plan, query, type Reader, Review } from './day.ts';
 import { linesOf, phrasesOf } from './lines.ts';
 import { loadOf } from './load.ts';

@@ -1,14 +1,10 @@
-// What is the same for every child: all lessons over the text, and how days are counted.
+// What is the same for every child: all lessons over the text.
 import type { Catalogue } from '../types.ts';
 import { all } from './candidates.ts';
 import type { Phrases } from './phrases.ts';
 import { rare } from './ready.ts';
 import { MAX, MIN } from './score.ts';
 import { type Unit, units } from './units.ts';
-
-/** Days since 1970 of a date YYYY-MM-DD. */
-export const dayNumber = (d: string) => Math.round(Date.parse(`${d}T00:00Z`) / 864e5);
-export const dateOf = (day: number) => new Date(day * 864e5).toISOString().slice(0, 10);
 
 /** All lessons over the text: what is the same for every child. */
 export interface Course {

@@ -1,7 +1,8 @@
 // A learner's sessions as the planner sees them.
 import type { Entry } from '../types.ts';
 import { tallies } from '../record/totals.ts';
-import { type Course, dayNumber } from './course.ts';
+import { dayNumber } from '../record/week.ts';
+import type { Course } from './course.ts';
 import { phrasesOf } from './lines.ts';
 import { Alone, type Marked, MuchHelp, type Practice, SomeHelp } from './ready.ts';
 

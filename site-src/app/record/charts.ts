@@ -1,7 +1,7 @@
 // What the charts of the record show, as numbers.
 import type { Entry } from '../types.ts';
 import { shareOf, tallies } from './totals.ts';
-import { today } from './week.ts';
+import { dateOf, dayNumber, today } from './week.ts';
 
 /** Weeks that the charts show. */
 export const WEEKS = 12;
@@ -17,29 +17,24 @@ export interface Week {
   of: number;
 }
 
-const DAY = 864e5;
-
-const dateOf = (time: number) => new Date(time).toISOString().slice(0, 10);
-
-/** The Monday on or before a day. */
+/** The Monday on or before a day. 1 January 1970 was a Thursday. */
 export function monday(day: string): string {
-  const time = Date.parse(`${day}T00:00Z`);
-  return dateOf(time - ((new Date(time).getUTCDay() + 6) % 7) * DAY);
+  const n = dayNumber(day);
+  return dateOf(n - ((n + 3) % 7));
 }
 
 /** The last weeks, the oldest first, that of end last; sessions may come in any order. */
 export function weeks(sessions: Entry[], end = today()): Week[] {
-  const last = Date.parse(`${monday(end)}T00:00Z`);
+  const first = dayNumber(monday(end)) - (WEEKS - 1) * 7;
   const list = Array.from({ length: WEEKS }, (_, i) => ({
-    from: dateOf(last - (WEEKS - 1 - i) * 7 * DAY),
+    from: dateOf(first + i * 7),
     sessions: 0,
     found: 0,
     of: 0,
   }));
-  const first = list[0]!.from;
   for (const s of sessions) {
-    if (s.day < first || s.day > end) continue;
-    const week = list[Math.floor((Date.parse(`${s.day}T00:00Z`) - Date.parse(first)) / (7 * DAY))];
+    if (s.day < list[0]!.from || s.day > end) continue;
+    const week = list[Math.floor((dayNumber(s.day) - first) / 7)];
     if (!week) continue;
     const { found, of } = shareOf(tallies(s));
     week.sessions++;

@@ -2,6 +2,7 @@
 // which tells spreadsheets so. A cell that a spreadsheet would take for a formula begins with an
 // apostrophe.
 import { join, t } from '../i18n.ts';
+import { nameOfRule } from '../text/names.ts';
 import type { Catalogue, Entry, Ref } from '../types.ts';
 import { shareOf, tallies } from './totals.ts';
 
@@ -65,7 +66,7 @@ function rowOf(c: Catalogue, s: Entry): Record<Column, Cell> {
     day: s.day,
     surah: s.from.s === s.to.s ? surah(s.from) : `${surah(s.from)} – ${surah(s.to)}`,
     verses: versesOf(s),
-    rules: join(all.map((x) => c.rules.find((r) => r.id === x.rule)?.name ?? x.rule)),
+    rules: join(all.map((x) => nameOfRule(c.rules, x.rule))),
     found: of ? found : undefined,
     of: of || undefined,
     looked: s.looked,

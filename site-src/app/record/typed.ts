@@ -1,7 +1,7 @@
 // What is typed into the form for a session, and what a session says, each made of the other.
 import type { Below, Vars } from '../i18n.ts';
 import { ascii, between, MOST } from '../share/link.ts';
-import { date } from '../store/checks.ts';
+import { date, LONGEST_NOTE, MOST_MINUTES, MOST_PLACES } from '../store/checks.ts';
 import type { Catalogue, Outcome, Ref, Session, Tally } from '../types.ts';
 import { pencilsWith, ruleOf } from './rules.ts';
 import { shareOf, tallies } from './totals.ts';
@@ -40,10 +40,6 @@ export type Said = Pick<
 > & {
   [K in 'also' | 'pencils' | 'looked' | 'paper' | 'minutes' | 'note']: Session[K] | undefined;
 };
-
-export const MOST_PLACES = 5000;
-export const MOST_MINUTES = 600;
-export const LONGEST_NOTE = 500;
 
 const text = (n: number | undefined) => (n === undefined ? '' : String(n));
 

@@ -2,8 +2,9 @@
 // same in a line of plain text. It names nobody.
 import { dayName, t } from '../i18n.ts';
 import { shareOf, tallies } from '../record/totals.ts';
-import { linesName } from '../text/names.ts';
+import { linesName, nameOfRule } from '../text/names.ts';
 import type { Catalogue, Entry, Outcome, Session, Tally } from '../types.ts';
+import { date, MOST_PLACES } from '../store/checks.ts';
 import { readText, writeText } from './coding.ts';
 import { isPencil } from './link.ts';
 import { linesIn, lineValues, type Read, refused, type Values, values, written } from './query.ts';
@@ -12,8 +13,6 @@ import { linesIn, lineValues, type Read, refused, type Values, values, written }
 export interface Result extends Omit<Entry, 'learner' | 'at' | 'note' | 'updated'> {
   say: string;
 }
-
-export { sendHash } from './link.ts';
 
 /** Characters of a session's id by which it is known elsewhere. */
 const KNOWN = 14;
@@ -90,14 +89,11 @@ const SHAPE: Record<string, RegExp> = {
   how: /^h?p?t?$/,
 };
 
-/** The most of anything in a record. */
-const MOST = 5000;
-
 type Counts = Omit<Result, 'rule' | 'pencils' | 'from' | 'to' | 'day' | 'say'>;
 
 /** Reads what is said of a session beside its lines and its day. */
 function readCounts(c: Catalogue, of: (key: string) => string): Read<Counts> {
-  const most = (key: string) => (SHAPE[key] === COUNT || key === 'looked' ? MOST : Infinity);
+  const most = (key: string) => (SHAPE[key] === COUNT || key === 'looked' ? MOST_PLACES : Infinity);
   const odd = Object.keys(SHAPE).find((k) => !SHAPE[k]!.test(of(k)) || Number(of(k)) > most(k));
   if (odd) return refused('field', odd);
   const more = readTallies(of('more'));
@@ -127,7 +123,7 @@ function readTallies(s: string): Tally[] | undefined {
   const list = s ? s.split(',') : [];
   const read = list.flatMap((x) => {
     const [, rule, found, of] = /^([\w-]{1,64})\.(\d{1,4})\.(\d{1,4})$/.exec(x) ?? [];
-    return rule && Number(found) <= Number(of) && Number(of) <= MOST
+    return rule && Number(found) <= Number(of) && Number(of) <= MOST_PLACES
       ? [{ rule, found: Number(found), missed: Number(of) - Number(found) }]
       : [];
   });
@@ -136,10 +132,9 @@ function readTallies(s: string): Tally[] | undefined {
 
 /** A day that has begun somewhere on earth, where it is up to 14 hours later than UTC. */
 function readDay(day: string, now: number): Read<string> {
-  const time = /^\d{4}-\d\d-\d\d$/.test(day) ? Date.parse(`${day}T00:00Z`) : NaN;
-  const real = time >= 0 && new Date(time).toISOString().startsWith(day);
-  if (!real) return refused('field', 'day');
-  return time - 14 * 3600e3 > now ? { bad: 'day', vars: { day: dayName(day) } } : { given: day };
+  if (!date(day)) return refused('field', 'day');
+  const begun = Date.parse(`${day}T00:00Z`) - 14 * 3600e3;
+  return begun > now ? { bad: 'day', vars: { day: dayName(day) } } : { given: day };
 }
 
 /**
@@ -155,18 +150,22 @@ export const sessionOf = ({ say, ...r }: Result, learner: string): Session => ({
   stops: [],
 });
 
-/** A session in a line of text: its lines, rules and places, how it went, and the day. */
-export function resultLine(c: Catalogue, e: Entry | Result): string {
-  const name = (id: string) => c.rules.find((r) => r.id === id)?.name ?? id;
+/** What was marked, and how much of it was found where somebody knows: a text for each rule. */
+export function foundOf(c: Catalogue, e: Entry | Result): string[] {
   const all = tallies(e).map((x) => {
+    const rule = nameOfRule(c.rules, x.rule);
     const { found, of } = shareOf([x]);
-    return of ? t('result.found', { rule: name(x.rule), n: found, of }) : name(x.rule);
+    return of ? t('result.found', { rule, n: found, of }) : rule;
   });
-  return [
+  return all.length ? all : [t('record.reading')];
+}
+
+/** A session in a line of text: its lines, rules and places, how it went, and the day. */
+export const resultLine = (c: Catalogue, e: Entry | Result): string =>
+  [
     linesName(c.surahs, e.from, e.to),
-    ...(all.length ? all : [t('record.reading')]),
+    ...foundOf(c, e),
     ...(e.paper ? [t('record.on-paper')] : []),
     t(`outcome.${e.outcome}`),
     dayName(e.day),
   ].join(' · ');
-}

@@ -1,6 +1,11 @@
 // Checks of single values and of objects field by field, from which validate.ts puts together what
 // a record looks like.
 
+/** The most places of a rule, minutes and characters of a note that a session has. */
+export const MOST_PLACES = 5000;
+export const MOST_MINUTES = 600;
+export const LONGEST_NOTE = 500;
+
 export type Check = (x: unknown) => boolean;
 export type Fields = Record<string, Check>;
 

@@ -2,6 +2,7 @@
 // anything else sees it.
 import { linesKey } from '../share/link.ts';
 import type { Draft, Entry, Gone, Learner, Ref, Session, Settings, Taught } from '../types.ts';
+import { OUTCOMES } from '../types.ts';
 import {
   between,
   type Check,
@@ -15,6 +16,9 @@ import {
   isObject,
   isWhole,
   listOf,
+  LONGEST_NOTE,
+  MOST_MINUTES,
+  MOST_PLACES,
   objectOf,
   oneOf,
   optional,
@@ -85,18 +89,20 @@ const entry = {
   rule,
   from: ref,
   to: ref,
-  found: upTo(5000),
-  missed: upTo(5000),
-  extra: upTo(5000),
+  found: upTo(MOST_PLACES),
+  missed: upTo(MOST_PLACES),
+  extra: upTo(MOST_PLACES),
   helped: flag,
-  outcome: oneOf('alone', 'some', 'much'),
-  also: optional(listOf(99, objectOf({ rule: id, found: upTo(5000), missed: upTo(5000) }))),
+  outcome: oneOf(...OUTCOMES),
+  also: optional(
+    listOf(99, objectOf({ rule: id, found: upTo(MOST_PLACES), missed: upTo(MOST_PLACES) })),
+  ),
   pencils,
-  looked: optional(upTo(5000)),
+  looked: optional(upTo(MOST_PLACES)),
   paper: optional(flag),
   together: optional(flag),
-  minutes: optional(upTo(600)),
-  note: optional(textOf(500)),
+  minutes: optional(upTo(MOST_MINUTES)),
+  note: optional(textOf(LONGEST_NOTE)),
   updated: optional(time),
 };
 
@@ -136,9 +142,9 @@ const FIELDS: Record<keyof Records, Fields> = {
     stops,
     helped: flag,
     told: optional(oneOf('some', 'all')),
-    looked: optional(upTo(5000)),
+    looked: optional(upTo(MOST_PLACES)),
     lengths: optional(byPencil(upTo(9))),
-    paper: optional(byPencil(upTo(5000))),
+    paper: optional(byPencil(upTo(MOST_PLACES))),
     together: optional(listOf(99, id)),
     started: time,
     updated: time,

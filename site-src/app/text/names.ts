@@ -1,5 +1,5 @@
 // Names letters, marks and verses in words, for explanations and for screen readers.
-import type { Letter, Place, Ref, Verse } from '../types.ts';
+import type { Letter, Place, Ref, Rule, Verse } from '../types.ts';
 import { has, join, type Key, t } from '../i18n.ts';
 
 const code = (c: number) => c.toString(16).padStart(4, '0');
@@ -56,3 +56,6 @@ function versesName(surahs: { la: string }[], from: Ref, to: Ref): string {
     ? t('ref.one', { surah: a, a: from.a })
     : t('ref.many', { surah: a, a: from.a, b: to.a });
 }
+
+/** The name of a rule; of one that is not known any more, its id. */
+export const nameOfRule = (rules: Rule[], id: string) => rules.find((r) => r.id === id)?.name ?? id;

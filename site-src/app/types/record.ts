@@ -18,7 +18,8 @@ export interface Tally {
   missed: number;
 }
 
-export type Outcome = 'alone' | 'some' | 'much';
+export const OUTCOMES = ['alone', 'some', 'much'] as const;
+export type Outcome = (typeof OUTCOMES)[number];
 
 /** Reading on through the text, or surah after surah backwards, each of them forwards. */
 export type Direction = 'forwards' | 'backwards';

@@ -1,9 +1,8 @@
 // Computes what is next for every learner, one of them each time the page is idle.
 import { whenIdle } from '../../idle.ts';
-import { dayNumber } from '../../plan/course.ts';
 import { type Outlook, outlook, states } from '../../plan/outlook.ts';
 import { childOf } from '../../planner.ts';
-import { today } from '../../record/week.ts';
+import { dayNumber, today } from '../../record/week.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import { listed } from '../parts/switch.ts';

@@ -8,12 +8,12 @@ import { closing } from '../../practice/keeping.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import type { Outcomes } from '../../record/entry.ts';
-import type { Learner, Outcome } from '../../types.ts';
+import { type Learner, type Outcome, OUTCOMES } from '../../types.ts';
 import { disc } from '../parts/disc.ts';
 import { called } from '../parts/words.ts';
 
 /** What can be said of each. */
-const ANSWERS = ['alone', 'some', 'much', 'away'] as const;
+const ANSWERS = [...OUTCOMES, 'away'] as const;
 
 export function each(p: Practice, all: Learner[], outcomes: Outcomes[]) {
   const said = all.filter((l) => p.answers[l.id]);

@@ -12,13 +12,11 @@ import type { Practice } from '../../practice/practice.ts';
 import { found, results } from '../../practice/steps.ts';
 import type { Outcomes } from '../../record/entry.ts';
 import * as state from '../../state.ts';
-import type { Outcome } from '../../types.ts';
+import { type Outcome, OUTCOMES } from '../../types.ts';
 import { askName } from '../parts/name.ts';
 import { called } from '../parts/words.ts';
 import { each } from './each.ts';
 import { back } from './step.ts';
-
-const CHOICES: Outcome[] = ['alone', 'some', 'much'];
 
 async function keep(p: Practice, o: Outcome) {
   closing(p.draft.id);
@@ -55,7 +53,7 @@ export function end(p: Practice) {
         : who
           ? html`<h2>${t('end.title', { child: called(who) })}</h2>
               ${p.draft.helped ? html`<p class="quiet">${t('end.helped')}</p>` : nothing}
-              <div class="stack">${CHOICES.map(choice)}</div>`
+              <div class="stack">${OUTCOMES.map(choice)}</div>`
           : newLearner()
     }
     <button class="plain" data-t="step-back" @click=${back}>${t('end.back')}</button>

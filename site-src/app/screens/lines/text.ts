@@ -5,14 +5,13 @@ import { t } from '../../i18n.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import * as state from '../../state.ts';
+import { arabicDigits } from '../../text/digits.ts';
 import { opens } from '../../text/data.ts';
 import { lined } from '../../text/lined.ts';
 import { linesName } from '../../text/names.ts';
 import type { Stops } from '../../text/stops.ts';
 import type { Lines, Verse, Word } from '../../types.ts';
 import { moveStop } from './say.ts';
-
-const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
 
 /** The sheet of the lines, with the layer for what lies over them. */
 export function sheetOf(p: Practice) {
@@ -123,7 +122,7 @@ export const wordOf = (words: Word[], v: number, w: number) =>
 
 /** A verse's number as the print has it, and as it stands in the words around the lines. */
 export const number = (a: number) =>
-  html`${digits.format(a)}<span class="latin" lang="en">${a}</span>`;
+  html`${arabicDigits(a)}<span class="latin" lang="en">${a}</span>`;
 
 function stop(verse: Verse, v: number, w: number, now: Stops) {
   const end = w === verse.words.length - 1 && !verse.open;

@@ -2,12 +2,11 @@
 // of the verses that end on it; or the head of a surah.
 import { html, nothing } from 'lit-html';
 import { endsVerse, type Row, type WordAt } from '../../paper/rows.ts';
+import { arabicDigits } from '../../text/digits.ts';
 import { opens } from '../../text/data.ts';
 import { lined } from '../../text/lined.ts';
 import type { Catalogue, Verse } from '../../types.ts';
 import { wordOf } from './measure.ts';
-
-const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
 
 /** The passage that rows are of. */
 export interface Passage {
@@ -30,7 +29,7 @@ function line(verses: Verse[], at: WordAt[], answers: boolean) {
     <div class="row-line">
       <p class="line" lang="ar" dir="rtl">${set}</p>
       <span class="numbers" lang="ar"
-        >${ends.map((x) => html`<span>${digits.format(verses[x.v]!.a)}</span>`)}</span
+        >${ends.map((x) => html`<span>${arabicDigits(verses[x.v]!.a)}</span>`)}</span
       >
     </div>
   `;

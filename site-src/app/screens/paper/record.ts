@@ -2,7 +2,7 @@
 import { html, render } from 'lit-html';
 import { t } from '../../i18n.ts';
 import type { Options } from '../../paper/options.ts';
-import type { Catalogue } from '../../types.ts';
+import { type Catalogue, OUTCOMES } from '../../types.ts';
 import { boxes, fit } from './fit.ts';
 import type { Job } from './job.ts';
 import { fillIn, page } from './page.ts';
@@ -61,9 +61,7 @@ const session = () => html`
     ${tick()} ${fillIn(t('print.day'), '', 'short')} ${fillIn(t('print.read'), '', 'long')}
     ${fillIn(t('print.rule'))}
     <span class="went"
-      >${(['alone', 'some', 'much'] as const).map(
-        (x) => html`<span>${tick()}${t(`print.went.${x}`)}</span>`,
-      )}</span
+      >${OUTCOMES.map((x) => html`<span>${tick()}${t(`print.went.${x}`)}</span>`)}</span
     >
   </li>
 `;

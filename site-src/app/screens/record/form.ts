@@ -1,12 +1,12 @@
 // The form for a session: one that is corrected, or one that is added.
 import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
-import { LONGEST_NOTE } from '../../record/typed.ts';
 import { today } from '../../record/week.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
+import { LONGEST_NOTE } from '../../store/checks.ts';
 import { linesName } from '../../text/names.ts';
-import type { Outcome } from '../../types.ts';
+import { type Outcome, OUTCOMES } from '../../types.ts';
 import { chips } from '../parts/chips.ts';
 import { called } from '../parts/words.ts';
 import { change, formOf, leave, save } from './edit.ts';
@@ -15,8 +15,6 @@ import type { Form } from './kept.ts';
 import { entryOf, unknown } from './opened.ts';
 import { placeField } from './place.ts';
 import { rulesField } from './rules.ts';
-
-const OUTCOMES: Outcome[] = ['alone', 'some', 'much'];
 
 export function form(s: State, id: string | undefined) {
   const x = formOf(s, id);

@@ -11,12 +11,11 @@ import { paint, unpaint } from '../../painting/paint.ts';
 import { Sheet } from '../../painting/sheet.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
+import { arabicDigits } from '../../text/digits.ts';
 import { letterName } from '../../text/names.ts';
 import type { Mark, Session, Verse } from '../../types.ts';
 import { arabic } from '../parts/words.ts';
 import { swatch } from '../parts/pencil.ts';
-
-const digits = new Intl.NumberFormat('ar-u-nu-arab', { useGrouping: false });
 
 /** The text, to be painted over. */
 export const keptLines = (verses: Verse[]) =>
@@ -34,7 +33,7 @@ const verse = (x: Verse, v: number) =>
         html`<span class="w" data-v=${v} data-w=${w} .textContent=${word.text}></span>`,
       ])}</span
     >
-    ${x.open ? nothing : html`<span class="verse-end">${digits.format(x.a)}</span> `}`;
+    ${x.open ? nothing : html`<span class="verse-end">${arabicDigits(x.a)}</span> `}`;
 
 /** Marks whose letter there is. */
 const shown = (s: Session, verses: Verse[]) =>

@@ -6,6 +6,7 @@ import { t } from '../../i18n.ts';
 import { rulesInOrder } from '../../plan/ladder.ts';
 import type { TypedRule } from '../../record/typed.ts';
 import type { State } from '../../state.ts';
+import { nameOfRule } from '../../text/names.ts';
 import { problem, problemOf, typedIn } from './fields.ts';
 import type { Form } from './kept.ts';
 import { ruleName } from './row.ts';
@@ -29,7 +30,7 @@ export const rulesField = (s: State, x: Form, choose: Choose) => html`
 
 function ruleRow({ catalogue }: State, x: Form, r: TypedRule, choose: Choose) {
   const { rules } = x.typed;
-  const name = catalogue.rules.find((y) => y.id === r.rule)?.name ?? r.rule;
+  const name = nameOfRule(catalogue.rules, r.rule);
   const put = (patch: Partial<TypedRule>) =>
     choose(rules.map((y) => (y.rule === r.rule ? { ...y, ...patch } : y)));
   return html`<li data-t="edit-rule-${r.rule}">

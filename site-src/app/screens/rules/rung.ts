@@ -4,7 +4,7 @@ import { html, nothing } from 'lit-html';
 import { dateName, dayName, join, t } from '../../i18n.ts';
 import type { Child } from '../../plan/child.ts';
 import type { Standing } from '../../plan/standing.ts';
-import { dateOf } from '../../plan/course.ts';
+import { dateOf } from '../../record/week.ts';
 import { missing, type Unit } from '../../plan/units.ts';
 import { reason } from '../../plan/words.ts';
 import { shareOf, tallies } from '../../record/totals.ts';

@@ -4,8 +4,7 @@ import { html } from 'lit-html';
 import { add, choose } from '../../actions/learner.ts';
 import { take } from '../../actions/work.ts';
 import { dayName, t } from '../../i18n.ts';
-import { shareOf, tallies } from '../../record/totals.ts';
-import { readResult, type Result, resultId } from '../../share/result.ts';
+import { foundOf, readResult, type Result, resultId } from '../../share/result.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import { linesName } from '../../text/names.ts';
@@ -41,15 +40,8 @@ function shown(s: State, r: Result) {
   `;
 }
 
-function found({ catalogue: c }: State, r: Result) {
-  const all = tallies(r);
-  if (!all.length) return html`<p data-t="result-found">${t('record.reading')}</p>`;
-  return all.map((x) => {
-    const rule = c.rules.find((y) => y.id === x.rule)?.name ?? x.rule;
-    const { found: n, of } = shareOf([x]);
-    return html`<p data-t="result-found">${of ? t('result.found', { rule, n, of }) : rule}</p>`;
-  });
-}
+const found = ({ catalogue: c }: State, r: Result) =>
+  foundOf(c, r).map((x) => html`<p data-t="result-found">${x}</p>`);
 
 const how = (r: Result) =>
   [
