@@ -10,6 +10,7 @@ import { keep } from './keep.ts';
 import { choose } from './learner.ts';
 import { asksQuietly, secure } from './safe.ts';
 import { follows, marked, unmarked } from './session.ts';
+import { offerUndo } from './undo.ts';
 
 const keeping = new Set<string>(); // drafts whose sessions are being kept
 
@@ -61,15 +62,18 @@ async function save(d: Draft, all: store.Finished[]): Promise<boolean> {
   if (!(await keep(() => store.saveSessions(d, all)))) return false;
   location.hash = `#/${state.get().home}`;
   const n = state.get().sessions.filter((s) => all.some((x) => x.session.id === s.id)).length;
-  const text = d.together?.length ? t('end.saved-each', { n }) : saved();
-  const undo = { label: t('undo'), run: () => void back(d, all) };
-  const more = { label: t('nav.send'), run: () => send(d.id) };
-  const one = n === 1 && !d.together?.length;
-  state.set({
-    notice: n ? { text, action: undo, ...(one && { more }) } : { text: t('end.gone'), hold: true },
-  });
-  if (n) void secure();
+  if (n) tell(d, all, n);
+  else state.set({ notice: { text: t('end.gone'), hold: true } });
   return true;
+}
+
+/** Says that so many sessions are kept; the result of one alone can be sent. */
+function tell(d: Draft, all: store.Finished[], n: number) {
+  const text = d.together?.length ? t('end.saved-each', { n }) : saved();
+  const more = { label: t('nav.send'), run: () => send(d.id) };
+  const alone = n === 1 && !d.together?.length;
+  offerUndo(text, () => back(d, all), alone ? { more } : {});
+  void secure();
 }
 
 /** Goes on to send the result of a session. */

@@ -6,6 +6,7 @@ import * as store from '../store/store.ts';
 import type { Learner } from '../types.ts';
 import { keep } from './keep.ts';
 import { choose } from './learner.ts';
+import { offerUndo } from './undo.ts';
 
 const called = (l: Learner) => l.name || t('child');
 
@@ -13,8 +14,7 @@ const called = (l: Learner) => l.name || t('child');
 export async function archive(l: Learner) {
   if (!(await setArchived(l, new Date().toISOString()))) return;
   await chooseAnother(l);
-  const undo = { label: t('undo'), run: () => void bringBack(l) };
-  state.set({ notice: { text: t('people.archived', { child: called(l) }), action: undo } });
+  offerUndo(t('people.archived', { child: called(l) }), () => bringBack(l));
 }
 
 /** Takes a learner out of the archive, and in hand. */

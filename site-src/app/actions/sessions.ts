@@ -8,13 +8,11 @@ import type { Patch } from '../store/patch.ts';
 import * as store from '../store/store.ts';
 import type { Session } from '../types.ts';
 import { keep } from './keep.ts';
+import { offerUndo } from './undo.ts';
 
 const isThere = (id: string) => state.get().sessions.some((s) => s.id === id);
 
-function tell(text: string, run: () => unknown) {
-  const action = { label: t('undo'), run: () => void run() };
-  state.set({ notice: { text, action, name: 'undo' } });
-}
+const tell = (text: string, undo: () => unknown) => offerUndo(text, undo, { name: 'undo' });
 
 /** Reads anew which sessions of a learner can be brought back. */
 export async function readRemoved(learner: string) {

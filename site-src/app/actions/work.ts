@@ -11,6 +11,7 @@ import type { Learner, Work } from '../types.ts';
 import { keep } from './keep.ts';
 import { choose } from './learner.ts';
 import { changeSettings } from './settings.ts';
+import { offerUndo } from './undo.ts';
 
 /** What of a teacher's settings is taken over with the work. */
 export interface Taking {
@@ -42,15 +43,12 @@ async function addLessons(learner: string, ids: string[]) {
 /** Takes a learner's work away, with a way back. */
 export async function putAway({ id, work }: Learner) {
   if (!work || !(await keep(() => store.changeLearner(id, { work: undefined })))) return;
-  const run = () => void keep(() => store.changeLearner(id, { work }));
-  state.set({ notice: { text: t('work.put-away'), action: { label: t('undo'), run } } });
+  offerUndo(t('work.put-away'), () => keep(() => store.changeLearner(id, { work })));
 }
 
 /** Takes a session that was held elsewhere into a learner's record, with a way back. */
 export async function take(r: Result, learner: string, name: string) {
   const session = { ...sessionOf(r, learner), updated: new Date().toISOString() };
   if (!(await keep(() => store.addSession(session)))) return;
-  const run = () => void keep(() => store.removeSession(session.id));
-  const text = t('result.taken', { child: name });
-  state.set({ notice: { text, action: { label: t('undo'), run } } });
+  offerUndo(t('result.taken', { child: name }), () => keep(() => store.removeSession(session.id)));
 }

@@ -3,6 +3,7 @@ import { html, nothing } from 'lit-html';
 import { guard } from 'lit-html/directives/guard.js';
 import { live } from 'lit-html/directives/live.js';
 import { keep } from '../../actions/keep.ts';
+import { offerUndo } from '../../actions/undo.ts';
 import { t } from '../../i18n.ts';
 import { type Unit, units } from '../../plan/units.ts';
 import { corrected } from '../../record/dates.ts';
@@ -95,7 +96,6 @@ async function save(unit: Unit, was: Taught[], now: Taught[]) {
   const [{ learner }] = was as [Taught];
   const rules = was.map((x) => x.rule);
   if (!(await keep(() => store.replaceTaught(learner, rules, now)))) return;
-  const run = () => void keep(() => store.replaceTaught(learner, rules, was));
-  const text = t('dates.changed', { rule: unit.name });
-  state.set({ notice: { text, action: { label: t('undo'), run } } });
+  const back = () => keep(() => store.replaceTaught(learner, rules, was));
+  offerUndo(t('dates.changed', { rule: unit.name }), back);
 }

@@ -1,5 +1,6 @@
 // What else can be done with these lines: others, a link, print.
 import { html, nothing } from 'lit-html';
+import { offerUndo } from '../../actions/undo.ts';
 import { t } from '../../i18n.ts';
 import { STOPS } from '../../marking/pencils.ts';
 import * as practice from '../../practice/practice.ts';
@@ -63,10 +64,9 @@ function anew() {
   practice.restart();
   toHead();
   if (!was) return;
-  const run = () => {
+  offerUndo(t('menu.restarted'), () => {
     if (practice.get()?.draft.at === was.at) practice.restart(was);
-  };
-  state.set({ notice: { text: t('menu.restarted'), action: { label: t('undo'), run } } });
+  });
 }
 
 async function share(l: Lines) {

@@ -2,6 +2,7 @@
 // saved or discarded, wherever one goes meanwhile.
 import { html } from 'lit-html';
 import { add, correct } from '../../actions/sessions.ts';
+import { offerUndo } from '../../actions/undo.ts';
 import { dayName, t } from '../../i18n.ts';
 import { added } from '../../record/correct.ts';
 import { read, type Typed, typedOf } from '../../record/typed.ts';
@@ -14,6 +15,7 @@ import { session } from '../../store/snapshot.ts';
 import type { Learner } from '../../types.ts';
 import { draftKeys, forgetDraft, keepDraft, keptDraft } from './draft.ts';
 import type { Form } from './kept.ts';
+import { entryOf } from './opened.ts';
 
 /** Under what a form is kept: the session's id, or that of the learner who gets a new one. */
 const keyOf = (s: State, id: string | undefined) => id ?? `add ${state.learner(s)?.id ?? ''}`;
@@ -41,8 +43,6 @@ function empty({ place: { s, a } }: Learner): Typed {
   };
 }
 
-const isThere = (s: State, id: string) => s.sessions.some((x) => x.id === id);
-
 /** Forms that are being begun, by their keys. */
 const beginning = new Set<string>();
 
@@ -56,7 +56,7 @@ export async function beginForm(id: string | undefined) {
   beginning.delete(key);
   if (state.get().forms[key]?.touched) return;
   if (form) put(key, { ...form, ...keptDraft(key) });
-  else if (id !== undefined && isThere(s, id) && location.hash === editHash(id))
+  else if (id !== undefined && entryOf(s, id) && location.hash === editHash(id))
     location.replace(sessionHash(id)); // it says why
 }
 
@@ -64,7 +64,7 @@ async function fresh(s: State, id: string | undefined): Promise<Form | undefined
   const none = { problems: [], touched: false };
   const l = state.learner(s);
   if (id === undefined) return l && { learner: l.id, typed: empty(l), was: undefined, ...none };
-  if (!isThere(s, id)) return undefined;
+  if (!entryOf(s, id)) return undefined;
   const was = await session(id);
   return was && { learner: was.learner, typed: typedOf(was), was, ...none };
 }
@@ -116,12 +116,11 @@ function discard(id: string | undefined) {
   const form = formOf(state.get(), id);
   put(key, undefined);
   if (!form?.touched) return;
-  const run = () => {
+  const back = () => {
     put(key, form);
     location.hash = editHash(id);
   };
-  const action = { label: t('undo'), run };
-  state.set({ notice: { text: t('edit.discarded'), action, name: 'discarded' } });
+  offerUndo(t('edit.discarded'), back, { name: 'discarded' });
 }
 
 /** What was begun in a form and not saved. */

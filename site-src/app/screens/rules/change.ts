@@ -4,6 +4,7 @@ import * as state from '../../state.ts';
 import * as store from '../../store/store.ts';
 import { join, t } from '../../i18n.ts';
 import { keep } from '../../actions/keep.ts';
+import { offerUndo } from '../../actions/undo.ts';
 import { today } from '../../record/week.ts';
 import type { Child } from '../../plan/child.ts';
 import { child } from '../../planner.ts';
@@ -34,14 +35,8 @@ export async function setState(unit: number, to: (typeof STATES)[number]) {
         }));
   const odd = to === 'learning' && s.state === 'not-yet' ? warning(c, s.unit) : '';
   if (!(await keep(() => store.replaceTaught(l, ids, now))) || !odd) return;
-  state.set({
-    notice: {
-      text: odd,
-      hold: true,
-      name: 'odd',
-      action: { label: t('undo'), run: () => void keep(() => store.replaceTaught(l, ids, was)) },
-    },
-  });
+  const back = () => keep(() => store.replaceTaught(l, ids, was));
+  offerUndo(odd, back, { hold: true, name: 'odd' });
 }
 
 /** What is unusual about beginning a lesson now; empty when nothing is. */
@@ -81,15 +76,8 @@ export async function move(unit: number, to: number) {
     !(await keep(() => store.changeLearner(id, { order: order.map((u) => c.course.units[u]!.id) })))
   )
     return;
-  state.set({
-    notice: {
-      text: t('rules.moved', { rule: c.course.units[unit]!.name, n: to + 1 }),
-      action: {
-        label: t('undo'),
-        run: () => void keep(() => store.changeLearner(id, { order: was })),
-      },
-    },
-  });
+  const back = () => keep(() => store.changeLearner(id, { order: was }));
+  offerUndo(t('rules.moved', { rule: c.course.units[unit]!.name, n: to + 1 }), back);
 }
 
 /** Back to the computed order. */

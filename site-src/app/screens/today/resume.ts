@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { keep } from '../../actions/keep.ts';
+import { offerUndo } from '../../actions/undo.ts';
 import { t } from '../../i18n.ts';
 import { firstStep } from '../../marking/pencils.ts';
 import { linesHash } from '../../share/link.ts';
@@ -74,6 +75,5 @@ async function drop(d: Draft) {
   const changed = () => state.set({ draftWrites: state.get().draftWrites + 1 });
   if (!(await keep(() => dropDraft(d)))) return;
   changed();
-  const run = () => void keep(() => saveDraft(d)).then(changed);
-  state.set({ notice: { text: t('today.dropped'), action: { label: t('undo'), run } } });
+  offerUndo(t('today.dropped'), () => keep(() => saveDraft(d)).then(changed));
 }
