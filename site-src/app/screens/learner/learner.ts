@@ -17,7 +17,7 @@ import { looks, readSample } from './looks.ts';
 import { archive, people } from './people.ts';
 import { person } from './person.ts';
 import { place } from './place.ts';
-import { askRemoval, removal } from './removal.ts';
+import { removal } from './removal.ts';
 
 export { sayKept } from '../parts/safe.ts';
 
@@ -52,7 +52,6 @@ export const learner: Screen = {
     void readSample();
     void look();
   },
-  drawn: askRemoval,
   leave() {
     const { removing, adding } = state.get();
     if (removing || adding) state.set({ removing: undefined, adding: false });

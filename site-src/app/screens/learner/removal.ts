@@ -6,21 +6,21 @@ import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import type { Learner } from '../../types.ts';
+import { closeDialog } from '../parts/box.ts';
 import { disc } from '../parts/disc.ts';
 import { called } from '../parts/words.ts';
-
-const close = (e: Event) => (e.target as Element).closest('dialog')!.close();
 
 /** What a backup that is saved here says of itself is said here: nothing beside a dialog is heard. */
 export function removal({ notice }: State, l: Learner) {
   const sessions = state.sessionsOf(l.id).length;
   const rules = state.taughtOf(l.id).length;
   const confirm = (e: Event) => {
-    close(e);
+    closeDialog(e);
     void remove(l);
   };
   return html`
     <dialog
+      class="asks"
       data-t="confirm"
       aria-labelledby="sure"
       @close=${() => state.set({ removing: undefined })}
@@ -36,7 +36,7 @@ export function removal({ notice }: State, l: Learner) {
       </ul>
       <p class="quiet" role="status">${notice?.text}</p>
       <div class="row">
-        <button class="big" data-t="keep" @click=${close}>${t('people.keep')}</button>
+        <button class="big" data-t="keep" @click=${closeDialog}>${t('people.keep')}</button>
         <button class="big" data-t="save-first" @click=${() => void save()}>
           ${t('people.backup-first')}
         </button>
@@ -46,10 +46,4 @@ export function removal({ notice }: State, l: Learner) {
       </div>
     </dialog>
   `;
-}
-
-/** Opens the dialog once it is drawn. */
-export function askRemoval() {
-  const dialog = document.querySelector<HTMLDialogElement>('dialog[data-t=confirm]');
-  if (dialog && !dialog.open) dialog.showModal();
 }

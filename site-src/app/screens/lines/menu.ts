@@ -10,6 +10,7 @@ import type { Practice } from '../../practice/practice.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import type { Lines } from '../../types.ts';
+import { leave, shut } from '../parts/box.ts';
 import { onPaper, toHead } from './step.ts';
 
 export const menu = (s: State, l: Lines) => html`
@@ -46,16 +47,8 @@ const closing = (run: () => void) => () => {
 /** Closes the menu, if it is open, with the keyboard on what opens it; whether it was. */
 export function closeMenu(): boolean {
   const box = document.querySelector<HTMLDetailsElement>('.menu[open]');
-  if (!box) return false;
-  box.open = false;
-  box.querySelector('summary')!.focus({ preventScroll: true });
-  return true;
-}
-
-/** The menu closes when the keyboard goes elsewhere. */
-function leave(e: FocusEvent) {
-  const box = e.currentTarget as HTMLDetailsElement;
-  if (e.relatedTarget && !box.contains(e.relatedTarget as Node)) box.open = false;
+  if (box) shut(box);
+  return !!box;
 }
 
 /** From the beginning, with a way back. */

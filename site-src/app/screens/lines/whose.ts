@@ -6,8 +6,9 @@ import * as practice from '../../practice/practice.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import type { Learner } from '../../types.ts';
+import { leave } from '../parts/box.ts';
 import { disc } from '../parts/disc.ts';
-import { escape, everyone, leave, switcher } from '../parts/switch.ts';
+import { escape, everyone, switcher } from '../parts/switch.ts';
 import { called } from '../parts/words.ts';
 import { openFor } from './open.ts';
 

@@ -4,8 +4,7 @@ import { html } from 'lit-html';
 import { t } from '../../i18n.ts';
 import { news } from '../../offline/news.ts';
 import * as state from '../../state.ts';
-
-const close = (e: Event) => (e.target as Element).closest('dialog')!.close();
+import { closeDialog } from './box.ts';
 
 /** Shows what the newer version brings; take begins to use it. */
 export async function showNews(take: () => void) {
@@ -23,7 +22,9 @@ export async function showNews(take: () => void) {
       }
       <div class="row">
         <button class="main" data-t="news-take" @click=${take}>${t('update.take')}</button>
-        <button class="plain" data-t="news-later" @click=${close}>${t('update.later')}</button>
+        <button class="plain" data-t="news-later" @click=${closeDialog}>
+          ${t('update.later')}
+        </button>
       </div>
     </dialog>
   `;

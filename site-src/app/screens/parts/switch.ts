@@ -7,6 +7,7 @@ import { inOrder } from '../../record/people.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import type { Learner } from '../../types.ts';
+import { leave, shut } from './box.ts';
 import { disc } from './disc.ts';
 import { called } from './words.ts';
 
@@ -19,7 +20,7 @@ export function switcher(s: State, now: Learner, choose: (id: string) => void) {
   const others = listed(s).filter((l) => l.id !== now.id);
   if (!others.length) return html`<span class="who">${disc(now)}${nameOf(now)}</span>`;
   const pick = (id: string) => (e: Event) => {
-    shut(e);
+    shut((e.currentTarget as Element).closest('details')!);
     choose(id);
   };
   return html`
@@ -50,22 +51,10 @@ export const everyone = (s: State) =>
     ? html`<a class="button plain" href="#/learners" data-t="everyone">${t('nav.learners')}</a>`
     : nothing;
 
-/** Closes the list that a control is in, with the keyboard on what opens it. */
-function shut(e: Event) {
-  const box = (e.currentTarget as Element).closest('details')!;
-  box.open = false;
-  box.querySelector('summary')!.focus({ preventScroll: true });
-}
-
-/** The list closes when the keyboard goes elsewhere. */
-export function leave(e: FocusEvent) {
-  const box = e.currentTarget as HTMLDetailsElement;
-  if (e.relatedTarget && !box.contains(e.relatedTarget as Node)) box.open = false;
-}
-
 export function escape(e: KeyboardEvent) {
-  if (e.key !== 'Escape' || !(e.currentTarget as HTMLDetailsElement).open) return;
+  const box = e.currentTarget as HTMLDetailsElement;
+  if (e.key !== 'Escape' || !box.open) return;
   e.preventDefault();
   e.stopPropagation();
-  shut(e);
+  shut(box);
 }

@@ -6,6 +6,7 @@ import { t } from '../../i18n.ts';
 import { changes, type Row } from '../../record/preview.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
+import { closeDialog } from '../parts/box.ts';
 import { tick } from '../parts/tick.ts';
 import { called } from '../parts/words.ts';
 
@@ -17,11 +18,9 @@ export async function readFile(file: File) {
 
 const view = (s: State) => (s.reading ? reading(s.reading) : nothing);
 
-const close = (e: Event) => (e.target as Element).closest('dialog')!.close();
-
 const take = (e: Event) => {
   const taken = accept();
-  close(e);
+  closeDialog(e);
   void taken;
 };
 
@@ -54,7 +53,9 @@ function reading(r: Reading) {
         <button class="main" data-t="reading-take" ?disabled=${!something} @click=${take}>
           ${t('reading.take')}
         </button>
-        <button class="plain" data-t="reading-leave" @click=${close}>${t('reading.leave')}</button>
+        <button class="plain" data-t="reading-leave" @click=${closeDialog}>
+          ${t('reading.leave')}
+        </button>
       </div>
     </dialog>
   `;
