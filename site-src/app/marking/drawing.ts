@@ -1,10 +1,7 @@
 // What is drawn over the lines of the shared screen: rings around letters, lines under words, and
 // strokes as a hand draws them. All of it is bound to letters, so that it stays on them when the
 // lines are laid anew. Pure.
-import { type Place, samePlace } from '../types.ts';
-
-/** A word of the lines: verse of the passage and word, from 0. */
-export type WordAt = Pick<Place, 'v' | 'w'>;
+import { type Place, samePlace, type WordAt } from '../types.ts';
 
 /**
  * A point of a stroke, by the word it is bound to: how far left of the word's right edge, in widths

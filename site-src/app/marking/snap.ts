@@ -1,6 +1,7 @@
 // How a stroke of a hand is bound to words, and when it is a line under words. In pixels, y
 // downwards. Pure.
-import type { Dot, WordAt } from './drawing.ts';
+import type { WordAt } from '../types.ts';
+import type { Dot } from './drawing.ts';
 
 export interface Point {
   x: number;

@@ -36,6 +36,14 @@ export class Sheet {
   readonly shown: Shown[] = [];
   private readonly at = new Map<string, Shown>();
 
+  /** The words of verses that stand below an element, each as .w with its data-v and data-w. */
+  static of(root: HTMLElement, verses: Verse[]): Sheet {
+    const sheet = new Sheet();
+    for (const el of root.querySelectorAll<HTMLElement>('.w'))
+      sheet.add(Number(el.dataset.v), Number(el.dataset.w), el, verses);
+    return sheet;
+  }
+
   add(v: number, w: number, el: HTMLElement, verses: Verse[]) {
     this.put({ v, w, el, node: el.firstChild as Text, word: verses[v]!.words[w]! });
   }

@@ -1,14 +1,8 @@
 // The rows of a passage: surahs' names, and lines of whole words. Both sheets are drawn from the
 // same rows.
-import type { Verse } from '../types.ts';
+import type { Verse, WordAt } from '../types.ts';
 import * as breaks from './breaks.ts';
 import type { Geometry } from './geometry.ts';
-
-/** A word of the passage: its verse and place, from 0. */
-export interface WordAt {
-  v: number;
-  w: number;
-}
 
 /** The head of surah head, or the words of a line. */
 export type Row = { head: number } | { words: WordAt[] };

@@ -84,4 +84,7 @@ export interface Place {
   l: number;
 }
 
+/** A word of the lines: verse of the passage and word, from 0. */
+export type WordAt = Pick<Place, 'v' | 'w'>;
+
 export const samePlace = (a: Place, b: Place) => a.v === b.v && a.w === b.w && a.l === b.l;

@@ -4,10 +4,10 @@ import { loadCourse } from '../../planner.ts';
 import { claim, letGo } from '../../practice/claim.ts';
 import { fitted, fresh } from '../../practice/draft.ts';
 import * as practice from '../../practice/practice.ts';
-import { linesHash, linesKey } from '../../share/link.ts';
+import { readLines } from '../../practice/reading.ts';
+import { linesHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
-import * as store from '../../store/store.ts';
-import { basmala, TextError, verses } from '../../text/data.ts';
+import { TextError } from '../../text/data.ts';
 import type { Draft, Lines } from '../../types.ts';
 
 /** Tells visits of the screen apart: what an earlier one asked for is not shown. */
@@ -17,16 +17,11 @@ export async function open(want: Lines) {
   const mine = ++visit;
   const { catalogue } = state.get();
   const who = state.learner()?.id ?? '';
-  const draft = store.draft(who, linesKey(want)).catch(() => undefined);
   try {
-    const [text, before, kept] = await Promise.all([
-      verses(catalogue, want.from, want.to),
-      basmala(catalogue, want.from, want.to),
-      draft,
-    ]);
+    const { verses, basmala, draft } = await readLines(catalogue, who, want);
     if (mine !== visit) return;
-    const left = kept ? fitted(withPencils(kept, want), text) : fresh(who, want);
-    practice.begin(catalogue, text, before, left);
+    const left = draft ? fitted(withPencils(draft, want), verses) : fresh(who, want);
+    practice.begin(catalogue, verses, basmala, left);
     join(who);
     named();
     claim();

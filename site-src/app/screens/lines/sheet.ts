@@ -29,9 +29,7 @@ export function paintLines() {
 
 /** Begins to follow lines that were drawn for the first time. */
 function lay(el: HTMLElement, p: Practice) {
-  const sheet = new Sheet();
-  for (const word of el.querySelectorAll<HTMLElement>('.w'))
-    sheet.add(Number(word.dataset.v), Number(word.dataset.w), word, p.verses);
+  const sheet = Sheet.of(el, p.verses);
   laid = { el, verses: p.verses, sheet };
   follow(el, sheet);
   keys(el, sheet, paintLines);

@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { guard } from 'lit-html/directives/guard.js';
 import { t } from '../../i18n.ts';
+import type { Pencil } from '../../marking/pencils.ts';
 import * as practice from '../../practice/practice.ts';
 import type { Practice } from '../../practice/practice.ts';
 import * as state from '../../state.ts';
@@ -14,28 +15,34 @@ import type { Lines, Verse, Word } from '../../types.ts';
 import { moveStop } from './say.ts';
 
 /** The sheet of the lines, with the layer for what lies over them. */
-export function sheetOf(p: Practice) {
-  const { from, to } = p.draft.lines;
-  return html`<div
+export const sheetOf = (p: Practice) =>
+  sheet(
+    p.draft.lines,
+    p.pencils,
+    html`${guard([p.verses, p.draft.stops, practice.stopsMove(p)], () => verses(p))}`,
+    html`<div class="layer" aria-hidden="true"></div>`,
+  );
+
+/** Lines to be painted, in the colours of some pencils; over is what lies over them. */
+export const sheet = (
+  { from, to }: Lines,
+  pencils: Pencil[],
+  text: TemplateResult,
+  over: TemplateResult,
+) =>
+  html`<div
     class="sheet"
-    data-ink=${inkOf(p)}
+    data-ink=${[...new Set(pencils.map((x) => `f-${x.family}`))].join(' ') || nothing}
     role="application"
     tabindex="0"
     data-t="passage"
     aria-describedby="keys-help"
     aria-label=${linesName(state.get().catalogue.surahs, from, to)}
   >
-    <div class="text" lang="ar" dir="rtl">
-      ${guard([p.verses, p.draft.stops, practice.stopsMove(p)], () => verses(p))}
-    </div>
+    <div class="text" lang="ar" dir="rtl">${text}</div>
     <div class="glass" aria-hidden="true"></div>
-    <div class="layer" aria-hidden="true"></div>
+    ${over}
   </div>`;
-}
-
-/** The families whose colours the pencils have. */
-const inkOf = (p: Practice) =>
-  [...new Set(p.pencils.map((x) => `f-${x.family}`))].join(' ') || nothing;
 
 function verses(p: Practice) {
   const now = practice.stops(p);

@@ -6,8 +6,7 @@ import { add, ranges, type Ranges } from '../../painting/highlights.ts';
 import { bits, type Slot, whole } from '../../painting/pieces.ts';
 import { type Inked, inked, type Span } from '../../marking/spans.ts';
 import type { Note } from '../../paper/marks.ts';
-import type { WordAt } from '../../paper/rows.ts';
-import type { Word } from '../../types.ts';
+import type { Word, WordAt } from '../../types.ts';
 import type { Measured } from './measure.ts';
 
 /**

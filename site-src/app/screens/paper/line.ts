@@ -1,11 +1,11 @@
 // One row of a sheet: the words of a line, the ring at a verse's end, and in the margin the numbers
 // of the verses that end on it; or the head of a surah.
 import { html, nothing } from 'lit-html';
-import { endsVerse, type Row, type WordAt } from '../../paper/rows.ts';
+import { endsVerse, type Row } from '../../paper/rows.ts';
 import { arabicDigits } from '../../text/digits.ts';
 import { opens } from '../../text/data.ts';
 import { lined } from '../../text/lined.ts';
-import type { Catalogue, Verse } from '../../types.ts';
+import type { Catalogue, Verse, WordAt } from '../../types.ts';
 import { wordOf } from './measure.ts';
 
 /** The passage that rows are of. */

@@ -58,9 +58,7 @@ export function paintMarks({ opened }: State) {
   if (!el || !opened?.session || opened.verses === 'failed') return;
   const { verses, session } = opened;
   if (laid?.el !== el || laid.verses !== verses) {
-    const sheet = new Sheet();
-    for (const word of el.querySelectorAll<HTMLElement>('.w'))
-      sheet.add(Number(word.dataset.v), Number(word.dataset.w), word, verses);
+    const sheet = Sheet.of(el, verses);
     laid = { el, verses, sheet };
     sheet.whenFont(el.textContent, () => paintMarks(state.get()));
   }

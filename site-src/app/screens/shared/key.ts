@@ -18,10 +18,6 @@ export const spansOf = ({ verses, stops, pencils, shown }: Board): Span[] =>
       .flatMap((x) => written(verses, x.rules, stops).map((h) => spanOf(h, look(x.family, x.key)))),
   );
 
-/** The families whose colours there are. */
-export const inkOf = ({ pencils }: Board) =>
-  [...new Set(pencils.map((x) => `f-${x.family}`))].join(' ') || nothing;
-
 export function key(b: Board) {
   const list = b.pencils.filter((x) => x.id !== STOPS);
   if (!list.length) return nothing;

@@ -1,9 +1,8 @@
 // Opens lines on the shared screen.
 import { fitted } from '../../practice/draft.ts';
-import { linesKey } from '../../share/link.ts';
+import { readLines } from '../../practice/reading.ts';
 import * as state from '../../state.ts';
-import * as store from '../../store/store.ts';
-import { basmala, TextError, verses } from '../../text/data.ts';
+import { TextError } from '../../text/data.ts';
 import { Stops } from '../../text/stops.ts';
 import type { Lines } from '../../types.ts';
 import { fresh } from './board.ts';
@@ -15,16 +14,11 @@ export async function open(lines: Lines) {
   const mine = ++visit;
   const { catalogue } = state.get();
   const who = state.learner()?.id ?? '';
-  const draft = store.draft(who, linesKey(lines)).catch(() => undefined);
   try {
-    const [text, before, kept] = await Promise.all([
-      verses(catalogue, lines.from, lines.to),
-      basmala(catalogue, lines.from, lines.to),
-      draft,
-    ]);
+    const { verses, basmala, draft } = await readLines(catalogue, who, lines);
     if (mine !== visit) return;
-    const stops = new Stops(text, kept ? fitted(kept, text).stops : []);
-    state.set({ board: fresh(catalogue, { lines, verses: text, basmala: before, stops }) });
+    const stops = new Stops(verses, draft ? fitted(draft, verses).stops : []);
+    state.set({ board: fresh(catalogue, { lines, verses, basmala, stops }) });
   } catch (e) {
     if (!(e instanceof TextError)) throw e;
     if (mine === visit) state.set({ unreadable: e.code });

@@ -46,9 +46,7 @@ function relaid() {
 
 /** Begins to follow lines that were drawn for the first time. */
 function lay(el: HTMLElement, b: Board): Laid {
-  const sheet = new Sheet();
-  for (const word of el.querySelectorAll<HTMLElement>('.w'))
-    sheet.add(Number(word.dataset.v), Number(word.dataset.w), word, b.verses);
+  const sheet = Sheet.of(el, b.verses);
   fit(el, sheet);
   watch(
     el,

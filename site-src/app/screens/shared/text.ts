@@ -3,37 +3,23 @@
 import { html, nothing } from 'lit-html';
 import { guard } from 'lit-html/directives/guard.js';
 import { t } from '../../i18n.ts';
-import * as state from '../../state.ts';
-import { linesName } from '../../text/names.ts';
 import type { Verse } from '../../types.ts';
-import { number, versesOf, wordOf } from '../lines/text.ts';
+import { number, sheet, versesOf, wordOf } from '../lines/text.ts';
 import type { Board } from './board.ts';
-import { inkOf } from './key.ts';
 
 /** The sheet with what is drawn over it; screens/shared/sheet.ts fills the drawing and the layer. */
-export function sheetOf(b: Board) {
-  const { from, to } = b.lines;
-  return html`<div
-    class="sheet"
-    data-ink=${inkOf(b)}
-    role="application"
-    tabindex="0"
-    data-t="passage"
-    aria-describedby="keys-help"
-    aria-label=${linesName(state.get().catalogue.surahs, from, to)}
-  >
-    <div class="text" lang="ar" dir="rtl">
-      ${guard([b.verses], () => versesOf(b, (verse, v, w) => place(b, verse, v, w)))}
-    </div>
-    <div class="glass" aria-hidden="true"></div>
-    <svg class="drawing" aria-hidden="true" data-t="drawing">
-      <g></g>
-      <path class="live"></path>
-      <circle class="pointer" r="14"></circle>
-    </svg>
-    <div class="layer"></div>
-  </div>`;
-}
+export const sheetOf = (b: Board) =>
+  sheet(
+    b.lines,
+    b.pencils,
+    html`${guard([b.verses], () => versesOf(b, (verse, v, w) => place(b, verse, v, w)))}`,
+    html`<svg class="drawing" aria-hidden="true" data-t="drawing">
+        <g></g>
+        <path class="live"></path>
+        <circle class="pointer" r="14"></circle>
+      </svg>
+      <div class="layer"></div>`,
+  );
 
 /** A word with the end of its verse, or with the ring where one stops after it. */
 function place(b: Board, verse: Verse, v: number, w: number) {
