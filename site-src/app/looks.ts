@@ -1,4 +1,5 @@
 // Puts the settings of the device into effect: letter size, spacing, theme and the own pencils.
+import { note } from './notes.ts';
 import * as state from './state.ts';
 import type { Settings } from './types.ts';
 
@@ -14,11 +15,7 @@ export function apply(s: Settings) {
   if (s.theme === 'auto') delete root.dataset.theme;
   else root.dataset.theme = s.theme;
   if (s.pencils) void own();
-  try {
-    localStorage.setItem('sutur-theme', s.theme);
-  } catch {
-    /* a browser that keeps nothing still shows the page */
-  }
+  note('device', 'sutur-theme', s.theme);
 }
 
 async function own() {

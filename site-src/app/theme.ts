@@ -1,4 +1,5 @@
 // Sets the theme and the family's own pencils before the page is drawn.
+import { noted } from './notes.ts';
 
 /**
  * Holds the colours a family has set in place of the usual ones; colour/pencils.ts writes it.
@@ -17,11 +18,7 @@ function make(): CSSStyleSheet | undefined {
 }
 
 export function early() {
-  try {
-    const theme = localStorage.getItem('sutur-theme');
-    if (theme === 'light' || theme === 'dark') document.documentElement.dataset.theme = theme;
-    own?.replaceSync(localStorage.getItem('sutur-pencils') ?? '');
-  } catch {
-    /* keep the system's */
-  }
+  const theme = noted('device', 'sutur-theme');
+  if (theme === 'light' || theme === 'dark') document.documentElement.dataset.theme = theme;
+  own?.replaceSync(noted('device', 'sutur-pencils'));
 }

@@ -1,6 +1,7 @@
 // What may happen to the connection to the record while the page is open: told to the family in
 // plain words, with what can be done.
 import { t } from '../i18n.ts';
+import { note, noted } from '../notes.ts';
 import * as state from '../state.ts';
 import * as store from '../store/store.ts';
 import { reasonOf } from '../store/unavailable.ts';
@@ -23,22 +24,14 @@ export function watchConnection() {
  * again.
  */
 function reload() {
-  try {
-    sessionStorage.setItem(RELOADED, '1');
-  } catch {
-    // then nothing is told
-  }
+  note('visit', RELOADED, '1');
   location.reload();
 }
 
 function wasReloaded(): boolean {
-  try {
-    const reloaded = sessionStorage.getItem(RELOADED) !== null;
-    sessionStorage.removeItem(RELOADED);
-    return reloaded;
-  } catch {
-    return false;
-  }
+  const reloaded = noted('visit', RELOADED) !== '';
+  note('visit', RELOADED, undefined);
+  return reloaded;
 }
 
 /** Shows the record as it can be read now, or why it cannot. */

@@ -1,6 +1,7 @@
 // How the browser keeps the record, and what a family can do so that it stays.
 import { clearsAfterWeek, gecko, installed } from '../offline/device.ts';
 import { t } from '../i18n.ts';
+import { note, noted } from '../notes.ts';
 import * as state from '../state.ts';
 import type { State } from '../state.ts';
 
@@ -22,26 +23,6 @@ export interface Safety {
 const PUT_OFF = 'sutur-put-off';
 const SAID = 'sutur-said';
 
-/** What a storage holds under a key; empty where there is none, or it is blocked. */
-function noted(storage: () => Storage, key: string): string {
-  try {
-    return storage().getItem(key) ?? '';
-  } catch {
-    return '';
-  }
-}
-
-function note(storage: () => Storage, key: string, value: string) {
-  try {
-    storage().setItem(key, value);
-  } catch {
-    // then it is said again at the next visit
-  }
-}
-
-const local = () => localStorage;
-const visit = () => sessionStorage;
-
 const persisted = async () => (await navigator.storage?.persisted?.().catch(() => false)) ?? false;
 
 /** Firefox alone shows a question, until it was answered; the others decide by themselves. */
@@ -59,8 +40,8 @@ export async function look(): Promise<Safety> {
   const safety: Safety = {
     kept: persistent ? 'persistent' : week ? 'week' : installed() ? 'installed' : 'loose',
     question: !persistent && (await wouldAsk()),
-    putOff: Number(noted(local, PUT_OFF)) || 0,
-    quiet: noted(visit, SAID) !== '',
+    putOff: Number(noted('device', PUT_OFF)) || 0,
+    quiet: noted('visit', SAID) !== '',
   };
   state.set({ safety });
   return safety;
@@ -102,13 +83,13 @@ export async function install() {
 
 /** Nothing more is said for some days. */
 export function putOff() {
-  note(local, PUT_OFF, String(Date.now()));
+  note('device', PUT_OFF, String(Date.now()));
   hush();
 }
 
 /** Nothing more is said in this visit. */
 export function hush() {
-  note(visit, SAID, '1');
+  note('visit', SAID, '1');
   const { safety } = state.get();
   if (safety) state.set({ safety: { ...safety, quiet: true } });
 }

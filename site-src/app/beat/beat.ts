@@ -1,5 +1,6 @@
 // Counts to be seen: for each length a row of dots that fill one after another, without a sound, at
 // the pace of the family's own tapping. Where motion is reduced the dots stand still, numbered.
+import { note, noted } from '../notes.ts';
 import { paceOf, readPace, starts, tapped } from './pace.ts';
 
 /** One length of a rule. */
@@ -87,21 +88,11 @@ const seconds = (words: Words, pace: number) => words.pace((pace / 1000).toFixed
 
 let here: number | undefined; // for a browser that keeps nothing
 
-function kept(): number {
-  try {
-    return here ?? readPace(localStorage.getItem(KEPT));
-  } catch {
-    return readPace(null);
-  }
-}
+const kept = (): number => here ?? readPace(noted('device', KEPT));
 
 function keep(pace: number) {
   here = pace;
-  try {
-    localStorage.setItem(KEPT, String(pace));
-  } catch {
-    /* kept until the page is left */
-  }
+  note('device', KEPT, String(pace));
 }
 
 function make<K extends keyof HTMLElementTagNameMap>(tag: K, className = '', text = '') {

@@ -1,5 +1,6 @@
 // The colours a family draws with, in place of the usual ones: what they come to on paper and on
 // the dark page, and which are hard to tell apart. Pure but for apply.
+import { note } from '../notes.ts';
 import { own as sheet } from '../theme.ts';
 import type { Catalogue, Family } from '../types.ts';
 import {
@@ -97,9 +98,5 @@ export function styles({ families, themes }: Catalogue, own: Pencils = {}): stri
 export function apply(c: Catalogue, pencils?: Pencils) {
   const text = styles(c, pencils);
   sheet?.replaceSync(text);
-  try {
-    localStorage.setItem('sutur-pencils', text);
-  } catch {
-    /* a browser that keeps nothing still shows the page */
-  }
+  note('device', 'sutur-pencils', text);
 }

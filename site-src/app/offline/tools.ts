@@ -1,5 +1,7 @@
 // What boot.ts has made ready for a page that cannot go on: Repair, and the record as a file. The
 // app takes them over before it puts its own screen in their place.
+import { note } from '../notes.ts';
+
 export const tools = document.getElementById('tools');
 
 const again = document.getElementById('again');
@@ -20,10 +22,4 @@ export const reopen = () =>
   );
 
 /** The app has started: what boot.ts noted of an attempt before is over. */
-export function started() {
-  try {
-    sessionStorage.removeItem('sutur-tried');
-  } catch {
-    /* nothing was noted then */
-  }
-}
+export const started = () => note('visit', 'sutur-tried', undefined);

@@ -1,6 +1,7 @@
 // A mark outside the database, by which an emptied database is told from a new device: that a record
 // was here, with no name. It goes when the family itself removes its last learner. Safari clears it
 // together with the database, so that its absence says nothing.
+import { note, noted } from '../notes.ts';
 import { date, isWhole } from './checks.ts';
 import type { Entry, Learner } from '../types.ts';
 
@@ -15,30 +16,23 @@ export interface Mark {
 /** What was here, if the mark is whole. */
 export function readMark(): Mark | undefined {
   try {
-    const { day, n } = JSON.parse(localStorage.getItem(KEY)!) as Mark;
+    const { day, n } = JSON.parse(noted('device', KEY)) as Mark;
     return date(day) && isWhole(n, 1e6) ? { day, n } : undefined;
   } catch {
-    return undefined; // none, or storage is blocked
+    return undefined; // there is none
   }
 }
 
-/** Notes what is here, the newest session first; an empty record leaves the mark as it is. */
+/**
+ * Notes what is here, the newest session first; an empty record leaves the mark as it is. Where
+ * nothing can be noted, an emptied database looks like a new device.
+ */
 export function markRecord(learners: Learner[], sessions: Entry[]) {
   if (!learners[0]) return;
   const day = sessions[0]?.day ?? learners[0].made.slice(0, 10);
   const mark: Mark = { day, n: sessions.length };
-  try {
-    localStorage.setItem(KEY, JSON.stringify(mark));
-  } catch {
-    // then an emptied database looks like a new device
-  }
+  note('device', KEY, JSON.stringify(mark));
 }
 
 /** The family has removed its last learner. */
-export function forgetRecord() {
-  try {
-    localStorage.removeItem(KEY);
-  } catch {
-    // there was none
-  }
-}
+export const forgetRecord = () => note('device', KEY, undefined);

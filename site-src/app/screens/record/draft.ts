@@ -1,45 +1,27 @@
 // What was typed into forms, for the time that the tab lives, so that a page loaded again by mistake
 // loses nothing.
+import { note, noted, notedBelow } from '../../notes.ts';
 import type { Typed } from '../../record/typed.ts';
 import type { Form } from './kept.ts';
 
-const nameOf = (key: string) => `sutur-form ${key}`;
+const BEGIN = 'sutur-form ';
 
-export function keepDraft(key: string, { typed }: Form) {
-  try {
-    sessionStorage.setItem(nameOf(key), JSON.stringify(typed));
-  } catch {
-    // then it lasts as long as the page
-  }
-}
+/** Keeps what is typed; where that cannot be, it lasts as long as the page. */
+export const keepDraft = (key: string, { typed }: Form) =>
+  note('visit', BEGIN + key, JSON.stringify(typed));
 
 /** The keys of the forms in which something was typed. */
-export function draftKeys(): string[] {
-  try {
-    const begin = nameOf('');
-    return Object.keys(sessionStorage).flatMap((x) =>
-      x.startsWith(begin) ? x.slice(begin.length) : [],
-    );
-  } catch {
-    return [];
-  }
-}
+export const draftKeys = (): string[] => notedBelow('visit', BEGIN);
 
-export function forgetDraft(key: string) {
-  try {
-    sessionStorage.removeItem(nameOf(key));
-  } catch {
-    // there is none
-  }
-}
+export const forgetDraft = (key: string) => note('visit', BEGIN + key, undefined);
 
 /** The part of a form that was typed before the page was loaded. */
 export function keptDraft(key: string): Partial<Form> {
   try {
-    const typed: unknown = JSON.parse(sessionStorage.getItem(nameOf(key)) ?? 'null');
+    const typed: unknown = JSON.parse(noted('visit', BEGIN + key));
     return isTyped(typed) ? { typed, touched: true } : {};
   } catch {
-    return {};
+    return {}; // there is none
   }
 }
 
