@@ -1,4 +1,5 @@
 // The planner at work: fetches what it needs, and gives it the learner who is reading.
+import { memo } from './memo.ts';
 import { dayNumber, today } from './record/week.ts';
 import { Child } from './plan/child.ts';
 import { course, type Course } from './plan/course.ts';
@@ -50,17 +51,11 @@ export function childOf(l: Learner): Child | undefined {
   return there && new Child(there, l, sessions, taught, dayNumber(today()));
 }
 
-let last: { of: unknown[]; child: Child } | undefined;
+const last = memo<Child | undefined>();
 
 /** The learner as the planner sees it, once there is one and the course is there. */
 export function child(): Child | undefined {
   const l = state.learner();
-  const there = courseOf();
-  if (!l || !there) return undefined;
-  const { sessions, taught } = state.get();
-  const day = dayNumber(today());
-  const of = [there, l, sessions, taught, day];
-  if (!last || of.some((x, i) => x !== last!.of[i]))
-    last = { of, child: new Child(there, l, sessions, taught, day) };
-  return last.child;
+  const { course, sessions, taught } = state.get();
+  return l && last([course, l, sessions, taught, today()], () => childOf(l));
 }

@@ -1,5 +1,6 @@
 // The one state. Screens are functions of it; whatever changes it calls set, and the page is drawn
 // again once.
+import { memo } from './memo.ts';
 import { defaults, first, type State } from './shape.ts';
 import type { Book } from './text/explain.ts';
 import type { Entry, Learner, Settings, Taught } from './types.ts';
@@ -59,13 +60,11 @@ export function learner(s: Readonly<State> = state): Learner | undefined {
   return all.find((l) => l.id === s.settings.learner) ?? all[0];
 }
 
-/** The last answer of sessionsOf: it is asked for at each drawing. */
-let own: { id: string; of: Entry[]; list: Entry[] } = { id: '', of: [], list: [] };
+const own = memo<Entry[]>();
 
 export function sessionsOf(id: string): Entry[] {
-  const of = state.sessions;
-  if (own.id !== id || own.of !== of) own = { id, of, list: of.filter((x) => x.learner === id) };
-  return own.list;
+  const { sessions } = state;
+  return own([id, sessions], () => sessions.filter((x) => x.learner === id));
 }
 
 export const taughtOf = (id: string): Taught[] => state.taught.filter((x) => x.learner === id);

@@ -2,7 +2,6 @@
 import '../later.ts';
 import { t } from '../i18n.ts';
 import { BackupError, LARGEST, parse, write } from '../record/backup.ts';
-import { change, merge } from '../record/merge.ts';
 import { changes, ofLearners, preview, revived, type Row } from '../record/preview.ts';
 import { today } from '../record/week.ts';
 import * as state from '../state.ts';
@@ -85,10 +84,9 @@ export async function restore(f: File) {
 
 async function show(file: store.Whole) {
   const mine = await store.whole();
-  const rows = preview(mine, file);
+  const { rows, damaged } = preview(mine, file);
   const open = rows.filter((row) => changes(row) || row.removedHere > 0);
-  const { damaged } = change(mine, merge(mine, file));
-  if (!open.length && !damaged.length) return told(t('backup.nothing'), file);
+  if (!open.length && !damaged) return told(t('backup.nothing'), file);
   const ids = new Set(rows.map((row) => row.learner.id));
   state.set({ reading: { file, mine, rows, ids, back: false } });
 }

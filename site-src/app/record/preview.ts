@@ -20,13 +20,13 @@ export interface Row {
   rules: number;
 }
 
-/** A row for each learner of the file, in its order. */
-export function preview(mine: Whole, file: Whole): Row[] {
+/** A row for each learner of the file, in its order, and how many damaged records are set aside. */
+export function preview(mine: Whole, file: Whole): { rows: Row[]; damaged: number } {
   const to = change(mine, merge(mine, file));
   const here = new Set(mine.sessions.map((x) => x.id));
   const goneHere = new Set(mine.gone.map((x) => x.id));
   const coming = new Set(to.sessions.map((x) => x.id));
-  return file.learners.map((learner) => {
+  const rows = file.learners.map((learner) => {
     const own = <T extends { learner: string }>(list: T[]) =>
       list.filter((x) => x.learner === learner.id);
     const isNew = !mine.learners.some((x) => x.id === learner.id);
@@ -43,6 +43,7 @@ export function preview(mine: Whole, file: Whole): Row[] {
       rules: own(to.taught).length,
     };
   });
+  return { rows, damaged: to.damaged.length };
 }
 
 /** Whether a row changes anything here. */

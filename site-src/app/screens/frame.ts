@@ -137,8 +137,14 @@ export function makeRoom(el: Element) {
   new ResizeObserver(() => requestAnimationFrame(make)).observe(el);
 }
 
-/** Also a button that comes after the notice, on a page that nobody has scrolled yet. */
+/** The main button that was last seen with a notice. */
+let seen: Element | null = null;
+
+/** Also a main button that comes after the notice, on a page that nobody has scrolled yet. */
 function freeLate() {
+  const main = document.querySelector('.screen .main');
+  if (main === seen) return;
+  seen = main;
   const notice = document.querySelector('.said');
   if (notice && scrollY === 0) free(notice.getBoundingClientRect());
 }

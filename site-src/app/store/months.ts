@@ -90,26 +90,25 @@ async function replaceMonths(tx: Writing<'sessions' | 'months' | 'damaged'>, ent
 
 /** Within a write: adds the entries of sessions, in place of those that they have. */
 export const addEntries = (tx: Writing<'months'>, sessions: Session[]) =>
-  changeEntries(tx, sessions, (session) => [entryOf(session)]);
+  changeEntries(tx, [], sessions);
 
-/** Within a write: removes the entry of a session. */
-export const removeEntry = (tx: Writing<'months'>, session: Session) =>
-  changeEntries(tx, [session], () => []);
-
-async function changeEntries(
-  tx: Writing<'months'>,
-  sessions: Session[],
-  entriesOf: (session: Session) => Entry[],
-) {
+/**
+ * Within a write: the entries of some sessions go, and those of others come in place of any that
+ * they have in their month. Each month is read and written once.
+ */
+export async function changeEntries(tx: Writing<'months'>, gone: Session[], come: Session[]) {
   const months = tx.objectStore('months');
   const makeAnew = () => months.delete(VERSION_KEY);
-  if (!sessions.every((s) => isValid('months', s))) return makeAnew();
-  for (const group of groupByMonth(sessions)) {
+  const all = [...gone, ...come];
+  if (!all.every((s) => isValid('months', s))) return makeAnew();
+  const coming = new Set(come);
+  for (const group of groupByMonth(all)) {
     const month = monthOf(group[0]!);
     const before = parseMonth((await months.get(month)) ?? '[]');
     if (!before) return makeAnew();
     const ids = new Set(group.map((s) => s.id));
     const others = before.filter((entry) => !ids.has(entry.id));
-    await months.put(JSON.stringify([...others, ...group.flatMap(entriesOf)]), month);
+    const own = group.filter((s) => coming.has(s)).map(entryOf);
+    await months.put(JSON.stringify([...others, ...own]), month);
   }
 }

@@ -1,7 +1,7 @@
 // Sessions that are kept, each with what follows from it.
 import type { Draft, Gone, Learner, Ref, Session, Taught } from '../types.ts';
 import { hasLearner, patchLearner } from './learners.ts';
-import { addEntries, removeEntry } from './months.ts';
+import { addEntries, changeEntries } from './months.ts';
 import { type Patch, patched } from './patch.ts';
 import type { Writing } from './schema.ts';
 import { modify, read, write } from './transaction.ts';
@@ -65,7 +65,7 @@ export const unsaveSessions = (draft: Draft, all: Finished[]) =>
 async function unsave(tx: Tables, { session: { id, learner }, place, added }: Finished) {
   const session = await tx.objectStore('sessions').get(id);
   if (!session) return false;
-  await removeEntry(tx, session);
+  await changeEntries(tx, [session], []);
   await tx.objectStore('sessions').delete(id);
   await modify(tx, 'learners', learner, (stored) => placeBack(stored, place));
   for (const x of added) await untaught(tx, x);
@@ -97,7 +97,7 @@ export const removeSession = (id: string) =>
   write(['sessions', 'months', 'gone'], async (tx) => {
     const session = await tx.objectStore('sessions').get(id);
     if (!session) return;
-    await removeEntry(tx, session);
+    await changeEntries(tx, [session], []);
     await tx.objectStore('sessions').delete(id);
     await tx.objectStore('gone').put({ id, learner: session.learner, at: now(), session });
   });
@@ -131,7 +131,6 @@ const now = () => new Date().toISOString();
 
 /** Within a write: keeps a session, in place of what it was. */
 async function put(tx: Writing<'sessions' | 'months'>, session: Session, was?: Session) {
-  if (was) await removeEntry(tx, was);
-  await addEntries(tx, [session]);
+  await changeEntries(tx, was ? [was] : [], [session]);
   await tx.objectStore('sessions').put(session);
 }

@@ -1,7 +1,7 @@
 // The record with all its marks, as a backup has it.
 import { change, merge } from '../record/merge.ts';
 import type { Gone, Learner, Session, Taught } from '../types.ts';
-import { addEntries, rebuildMonths, removeEntry, sortSessions } from './months.ts';
+import { changeEntries, rebuildMonths, sortSessions } from './months.ts';
 import { Quarantine } from './quarantine.ts';
 import type { Damaged, Value } from './schema.ts';
 import { read, write } from './transaction.ts';
@@ -82,15 +82,13 @@ export const take = (other: Whole) =>
     const mine = known(await readStored((name) => tx.objectStore(name).getAll()));
     const { removed, ...add } = change(mine, merge(mine, other));
     const was = new Map(removed.map((session) => [session.id, session]));
-    for (const session of removed) await removeEntry(tx, session);
-    const before = new Map(mine.sessions.map((session) => [session.id, session]));
-    for (const { id } of add.sessions) if (before.has(id)) await removeEntry(tx, before.get(id)!);
-    await addEntries(tx, add.sessions);
-    const brought = new Set(add.sessions.map((session) => session.id));
+    const coming = new Set(add.sessions.map((session) => session.id));
+    const before = mine.sessions.filter((x) => was.has(x.id) || coming.has(x.id));
+    await changeEntries(tx, before, add.sessions);
     await Promise.all([
       ...removed.map(({ id }) => tx.objectStore('sessions').delete(id)),
       ...mine.gone
-        .filter((x) => brought.has(x.id))
+        .filter((x) => coming.has(x.id))
         .map(({ id }) => tx.objectStore('gone').delete(id)),
       ...add.learners.map((learner) => tx.objectStore('learners').put(learner)),
       ...add.sessions.map((session) => tx.objectStore('sessions').put(session)),

@@ -1,5 +1,6 @@
 // Computes what is next for every learner, one of them each time the page is idle.
 import { whenIdle } from '../../idle.ts';
+import { memo } from '../../memo.ts';
 import { type Outlook, outlook, states } from '../../plan/outlook.ts';
 import { childOf } from '../../planner.ts';
 import { dayNumber, today } from '../../record/week.ts';
@@ -7,15 +8,11 @@ import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import { listed } from '../parts/switch.ts';
 
-/** The last answer of statesOf: it is asked for at each drawing. */
-let last: { of: unknown[]; map: Map<string, string> } | undefined;
+const last = memo<Map<string, string>>();
 
-function statesOf(s: State): Map<string, string> {
+function statesOf({ learners, sessions, taught }: State): Map<string, string> {
   const day = dayNumber(today());
-  const of = [s.learners, s.sessions, s.taught, day];
-  if (!last || of.some((x, i) => x !== last!.of[i]))
-    last = { of, map: states(s.learners, s.sessions, s.taught, day) };
-  return last.map;
+  return last([learners, sessions, taught, day], () => states(learners, sessions, taught, day));
 }
 
 /** What is next for a learner, if it has been computed for the record as it is. */

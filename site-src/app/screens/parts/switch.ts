@@ -3,6 +3,7 @@
 import { html, nothing } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { t } from '../../i18n.ts';
+import { memo } from '../../memo.ts';
 import { inOrder } from '../../record/people.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
@@ -11,9 +12,14 @@ import { leave, shut } from './box.ts';
 import { disc } from './disc.ts';
 import { called } from './words.ts';
 
+const last = memo<Learner[]>();
+
 /** Those who read, in the order that the family has chosen. */
-export const listed = (s: State): Learner[] =>
-  inOrder(state.readers(s), s.sessions, s.settings.sort ?? 'read');
+export function listed(s: State): Learner[] {
+  const { learners, sessions, settings } = s;
+  const by = settings.sort ?? 'read';
+  return last([learners, sessions, by], () => inOrder(state.readers(s), sessions, by));
+}
 
 /** now is the one who reads; choose is given the id of another. */
 export function switcher(s: State, now: Learner, choose: (id: string) => void) {

@@ -4,6 +4,7 @@ import { html, nothing } from 'lit-html';
 import { repeat } from 'lit-html/directives/repeat.js';
 import { bringBack, forget, readRemoved } from '../../actions/sessions.ts';
 import { dayName, t } from '../../i18n.ts';
+import { sameItems } from '../../memo.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import type { Gone, Learner, Session } from '../../types.ts';
@@ -25,8 +26,7 @@ let readFor: unknown[] = [];
 export function followRemoved(s: State) {
   const l = state.learner(s);
   const now = [l?.id, s.sessions];
-  if (!l || (s.removed?.learner === l.id && now.every((x, i) => x === readFor[i]))) return;
-  if (readFor[0] === l.id && readFor[1] === s.sessions) return; // on its way, or failed
+  if (!l || sameItems(now, readFor)) return;
   readFor = now;
   void readRemoved(l.id);
 }

@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { choose } from '../../actions/learner.ts';
 import { t, weekday } from '../../i18n.ts';
+import { sameItems } from '../../memo.ts';
 import { reopen } from '../../offline/tools.ts';
 import { week } from '../../record/week.ts';
 import * as state from '../../state.ts';
@@ -168,7 +169,7 @@ export const today: Screen = {
     if (s.sessions.length) fetchKeeping();
     if (s.card && s.card !== 'failed') s.card.drawn?.(s);
     const now = [...state.records(), s.draftWrites];
-    if (now.every((x, i) => x === readFor[i])) return;
+    if (sameItems(now, readFor)) return;
     readFor = now;
     void readLeft(l);
   },
