@@ -3,12 +3,11 @@ import { t } from '../i18n.ts';
 import { inOrder } from '../record/people.ts';
 import * as state from '../state.ts';
 import * as store from '../store/store.ts';
+import { called } from '../text/names.ts';
 import type { Learner } from '../types.ts';
 import { keep } from './keep.ts';
 import { choose } from './learner.ts';
 import { offerUndo } from './undo.ts';
-
-const called = (l: Learner) => l.name || t('child');
 
 /** Puts a learner into the archive: nothing is planned any more, and the record stays. */
 export async function archive(l: Learner) {

@@ -32,7 +32,7 @@ function plain(x: unknown): unknown {
 }
 
 /**
- * Hands the record over as a file; false if there is none. Shape as in log/backup.ts: its version
+ * Hands the record over as a file; false if there is none. Shape as in record/backup.ts: its version
  * is that of the database. Checking records takes too much code for this place; so the file says
  * that they are unchecked, and reading it back checks.
  */

@@ -29,10 +29,11 @@ export function preview(mine: Whole, file: Whole): { rows: Row[]; damaged: numbe
   const rows = file.learners.map((learner) => {
     const own = <T extends { learner: string }>(list: T[]) =>
       list.filter((x) => x.learner === learner.id);
-    const isNew = !mine.learners.some((x) => x.id === learner.id);
+    const known = mine.learners.find((x) => x.id === learner.id);
+    const isNew = !known;
     const sessions = own(file.sessions);
     return {
-      learner: (isNew ? undefined : mine.learners.find((x) => x.id === learner.id)) ?? learner,
+      learner: known ?? learner,
       isNew,
       other: !isNew && to.learners.some((x) => x.id === learner.id),
       added: own(to.sessions).filter((x) => !here.has(x.id)).length,

@@ -1,5 +1,5 @@
-// Names letters, marks and verses in words, for explanations and for screen readers.
-import type { Letter, Place, Ref, Rule, Verse } from '../types.ts';
+// Names letters, marks, verses, rules and learners in words, for explanations and for screen readers.
+import type { Learner, Letter, Place, Ref, Rule, Verse } from '../types.ts';
 import { has, join, type Key, t } from '../i18n.ts';
 
 const code = (c: number) => c.toString(16).padStart(4, '0');
@@ -59,3 +59,6 @@ function versesName(surahs: { la: string }[], from: Ref, to: Ref): string {
 
 /** The name of a rule; of one that is not known any more, its id. */
 export const nameOfRule = (rules: Rule[], id: string) => rules.find((r) => r.id === id)?.name ?? id;
+
+/** What a learner is called. */
+export const called = (l: Pick<Learner, 'name'> | undefined) => l?.name || t('child');

@@ -10,6 +10,7 @@ import { linesName } from '../../text/names.ts';
 import type { Entry, Learner } from '../../types.ts';
 import { disc } from '../parts/disc.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
+import { tick } from '../parts/tick.ts';
 import { called } from '../parts/words.ts';
 import { start } from './start.ts';
 
@@ -25,19 +26,12 @@ export interface Row {
 
 /** The name, with a box to tick for the same lines. */
 export function who(s: State, { learner: l }: Row) {
-  const turn = () => {
-    const { ticked } = state.get();
-    const on = !ticked.includes(l.id);
-    state.set({ ticked: on ? [...ticked, l.id] : ticked.filter((id) => id !== l.id) });
+  const turn = (on: boolean) => {
+    const others = state.get().ticked.filter((id) => id !== l.id);
+    state.set({ ticked: on ? [...others, l.id] : others });
   };
-  return html`<label class="tick">
-    <input
-      type="checkbox"
-      data-t="tick-${l.id}"
-      .checked=${s.ticked.includes(l.id)}
-      @change=${turn}
-    />${disc(l)}<bdi>${called(l)}</bdi>
-  </label>`;
+  const name = html`<span class="who">${disc(l)}<bdi>${called(l)}</bdi></span>`;
+  return tick(`tick-${l.id}`, name, s.ticked.includes(l.id), turn);
 }
 
 export const lastRead = ({ last }: Row) =>

@@ -20,6 +20,7 @@ import type { Catalogue } from '../../types.ts';
 import { pencilChips } from '../parts/case.ts';
 import { chips } from '../parts/chips.ts';
 import { pencilPanel } from '../parts/pencils.ts';
+import { tick } from '../parts/tick.ts';
 import { change } from './printing.ts';
 import { where } from './where.ts';
 
@@ -125,15 +126,5 @@ function sizeField(o: Options) {
   </div>`;
 }
 
-const nameField = (o: Options, child: string) => html`
-  <div class="row check">
-    <input
-      id="print-name"
-      type="checkbox"
-      .checked=${o.name}
-      data-t="print-name"
-      @change=${(e: Event) => change({ name: (e.target as HTMLInputElement).checked })}
-    />
-    <label for="print-name">${t('print.with-name', { child })}</label>
-  </div>
-`;
+const nameField = (o: Options, child: string) =>
+  tick('print-name', t('print.with-name', { child }), o.name, (name) => change({ name }));

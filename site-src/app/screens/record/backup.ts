@@ -5,16 +5,8 @@ import { dateName, t } from '../../i18n.ts';
 import { today } from '../../record/week.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
+import { restoreButton } from '../parts/restore.ts';
 import { called } from '../parts/words.ts';
-import { readFile } from './reading.ts';
-
-/** Reads the file that was chosen; the same one can be chosen once more. */
-async function read(e: Event) {
-  const input = e.currentTarget as HTMLInputElement;
-  const file = input.files?.[0];
-  if (file) await readFile(file);
-  input.value = '';
-}
 
 export function backup(s: State) {
   const l = state.learner(s);
@@ -30,15 +22,7 @@ export function backup(s: State) {
       }
       <div class="row">
         <button class="big" data-t="backup" @click=${() => void save()}>${t('backup.save')}</button>
-        <label for="restore" class="button big">${t('backup.restore')}</label>
-        <input
-          type="file"
-          accept=".json,.txt,application/json,text/plain"
-          id="restore"
-          class="hidden-file"
-          data-t="restore"
-          @change=${(e: Event) => void read(e)}
-        />
+        ${restoreButton('big')}
       </div>
       ${
         l

@@ -75,16 +75,3 @@ export const noteField = (x: Form, most: number, choose: (typed: string) => void
     <p class="quiet how" id="how-note">${t('edit.note-how', { most })}</p>
   </div>
 `;
-
-export const paperField = (x: Form, choose: (paper: boolean) => void) => html`
-  <div class="row check">
-    <input
-      id="edit-paper"
-      type="checkbox"
-      .checked=${live(x.typed.paper)}
-      data-t="edit-paper"
-      @change=${(e: Event) => choose((e.target as HTMLInputElement).checked)}
-    />
-    <label for="edit-paper">${t('edit.paper')}</label>
-  </div>
-`;

@@ -8,9 +8,10 @@ import { LONGEST_NOTE } from '../../store/checks.ts';
 import { linesName } from '../../text/names.ts';
 import { type Outcome, OUTCOMES } from '../../types.ts';
 import { chips } from '../parts/chips.ts';
+import { tick } from '../parts/tick.ts';
 import { called } from '../parts/words.ts';
 import { change, formOf, leave, save } from './edit.ts';
-import { field, hasDates, noteField, paperField, problemOf } from './fields.ts';
+import { field, hasDates, noteField, problemOf } from './fields.ts';
 import type { Form } from './kept.ts';
 import { entryOf, unknown } from './opened.ts';
 import { placeField } from './place.ts';
@@ -63,7 +64,7 @@ function fields(s: State, id: string | undefined, x: Form) {
         )}
         ${problemOf(x, 'outcome')}
       </div>
-      ${paperField(x, (paper) => set({ paper }))}
+      ${tick('edit-paper', t('edit.paper'), x.typed.paper, (paper) => set({ paper }))}
       ${field(x, 'minutes', t('edit.minutes'), {
         numeric: true,
         value: x.typed.minutes,

@@ -6,8 +6,9 @@ import { dateName, t } from '../../i18n.ts';
 import { LAST, type Total, totals } from '../../record/totals.ts';
 import * as state from '../../state.ts';
 import type { Entry } from '../../types.ts';
-import { pencil, swatch } from '../parts/pencil.ts';
+import { pencil } from '../parts/pencil.ts';
 import { shareBar } from './charts.ts';
+import { ruleName } from './row.ts';
 
 export function byRule(sessions: Entry[]) {
   const all = totals(sessions);
@@ -34,11 +35,7 @@ function row(x: Total) {
   const rule = state.get().catalogue.rules.find((r) => r.id === x.rule);
   return html`<tr data-t="total-${x.rule}" .style=${rule ? pencil(rule.family) : ''}>
     <th scope="row">
-      <a href="#/rules"
-        ><b class=${rule ? 'inked' : ''}
-          >${rule ? swatch(rule.family) : nothing}${rule?.name ?? x.rule}</b
-        ></a
-      >
+      <a href="#/rules">${ruleName(x.rule)}</a>
       <p class="quiet">
         ${`${t('record.sessions', { n: x.sessions })} ${t('record.on-days', { n: x.days })}, `}<span
           class="date"

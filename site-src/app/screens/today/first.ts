@@ -9,7 +9,7 @@ import type { Mark } from '../../store/mark.ts';
 import { chips } from '../parts/chips.ts';
 import { askName } from '../parts/name.ts';
 import { placeFields } from '../parts/place.ts';
-import { restoreButton } from './restore.ts';
+import { restoreButton } from '../parts/restore.ts';
 import { withTerm } from '../parts/term.ts';
 
 const WAYS = ['forwards', 'backwards', 'chosen'] as const;

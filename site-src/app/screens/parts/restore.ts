@@ -1,4 +1,5 @@
-// A backup is read where there is no learner yet: the file is chosen here, what reads it is fetched.
+// A backup is read: the file is chosen here, what reads it is fetched, because the first screen has
+// the button too.
 import { html } from 'lit-html';
 import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
