@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { cellOf, csv } from '../node_modules/.out/app/record/csv.js';
 import { c, note, rows, session } from './csv.mjs';
+import { random as numbers } from './random.mjs';
 
 test('it begins with the byte order mark of UTF-8', () => {
   const bytes = new TextEncoder().encode(csv(c, []));
@@ -152,8 +153,7 @@ test('no name of a child is in it', () =>
   assert.ok(!csv(c, [{ ...session, learner: 'Amina' }]).includes('Amina')));
 
 test('many random notes come back', () => {
-  let seed = 1;
-  const random = (n) => (seed = (seed * 48271) % 2147483647) % n;
+  const { below: random } = numbers(1);
   const signs = ['"', ',', '\r', '\n', ';', 'a', ' ', '=', '-', "'", 'ن', '\t'];
   for (let i = 0; i < 3000; i++) {
     const text = Array.from({ length: random(8) }, () => signs[random(signs.length)]).join('');

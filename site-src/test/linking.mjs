@@ -4,17 +4,7 @@ import { readResult, resultHash } from '../node_modules/.out/app/share/result.js
 import { readWork, workHash } from '../node_modules/.out/app/share/work.js';
 import { LESSONS } from '../node_modules/.out/app/share/lessons.js';
 import { catalogue } from './site.mjs';
-
-/** Numbers from 0 up to n, the same for the same seed (xorshift). */
-export function random(seed) {
-  let x = seed;
-  return (n) => {
-    x ^= x << 13;
-    x ^= x >>> 17;
-    x ^= x << 5;
-    return (x >>> 0) % n;
-  };
-}
+import { random } from './random.mjs';
 
 const SAY = [
   'Read it twice, slowly.',
@@ -26,8 +16,7 @@ const SAY = [
 ];
 
 export function maker(seed) {
-  const upTo = random(seed);
-  const one = (list) => list[upTo(list.length)];
+  const { below: upTo, of: one } = random(seed);
   const some = (list, n) => [...new Set(Array.from({ length: upTo(n + 1) }, () => one(list)))];
   const lines = () => {
     const s = 1 + upTo(114);

@@ -6,6 +6,7 @@ import { createHash } from 'node:crypto';
 import { test } from 'node:test';
 import { TextError } from '../node_modules/.out/app/text/fetch.js';
 import { unpack, verse, VERSION } from '../node_modules/.out/app/text/surah.js';
+import { random as numbers } from './random.mjs';
 
 // Two letters, a mark and a pause sign of the Arabic block: U+0628, U+062A, U+064E, U+06D6.
 const code = {
@@ -123,13 +124,9 @@ for (const [name, bytes, n, why] of [
   test(`refused: ${name}`, () => assert.rejects(read(Uint8Array.from(bytes), n), refused(why)));
 
 test('whatever is harmed, it is refused, or the text is whole and events are on letters', async () => {
-  let seed = 1;
   let whole = 0;
   let no = 0;
-  const random = (n) => {
-    seed = (seed * 48271) % 0x7fffffff;
-    return seed % n;
-  }; // MINSTD
+  const { below: random } = numbers(1);
   for (let i = 0; i < 20_000; i++) {
     let b = [...file()];
     for (let k = random(3); k >= 0; k--) {

@@ -7,6 +7,7 @@ import { patched } from '../node_modules/.out/app/store/patch.js';
 import { isValid } from '../node_modules/.out/app/store/validate.js';
 import { c, say, several, TODAY } from './form.mjs';
 import { session } from './records.mjs';
+import { random as numbers } from './random.mjs';
 
 const bad = (patch, was) => {
   const got = say(patch, was);
@@ -88,8 +89,7 @@ test('what is refused, each in its place', () => {
 });
 
 test('whatever is typed, what is read is valid or refused', () => {
-  let seed = 7;
-  const random = (n) => (seed = (seed * 48271) % 2147483647) % n;
+  const { below: random } = numbers(7);
   const junk = [
     '',
     '0',

@@ -5,16 +5,23 @@ import (
 	"testing"
 )
 
-// TestArchive puts a learner into the archive: in no list, nothing planned, everything kept; and
-// brings them back.
-func TestArchive(t *testing.T) {
-	s := serve(t, "/", built(t))
+// maryam opens the screen of a learner who has kept one session, of one rule.
+func maryam(t *testing.T, s *server) *page {
+	t.Helper()
 	p := newPage(t)
 	p.begin(s.address, "Maryam")
 	p.toDone(s, "#/lines?rule=qalqalah&from=112:1&to=112:4")
 	p.click("outcome-alone")
 	p.wait("the day", `document.querySelector('[data-t^="next-"]')`)
 	p.click("nav-learner")
+	return p
+}
+
+// TestArchive puts a learner into the archive: in no list, nothing planned, everything kept; and
+// brings them back.
+func TestArchive(t *testing.T) {
+	s := serve(t, "/", built(t))
+	p := maryam(t, s)
 	p.addLearner("Yusuf")
 	ids := p.ids()
 	p.click("learner-" + ids["Maryam"])
@@ -53,12 +60,7 @@ func TestArchive(t *testing.T) {
 // TestDelete asks twice: it names what goes, and saves a backup first where one is wanted.
 func TestDelete(t *testing.T) {
 	s := serve(t, "/", built(t))
-	p := newPage(t)
-	p.begin(s.address, "Maryam")
-	p.toDone(s, "#/lines?rule=qalqalah&from=112:1&to=112:4")
-	p.click("outcome-alone")
-	p.wait("the day", `document.querySelector('[data-t^="next-"]')`)
-	p.click("nav-learner")
+	p := maryam(t, s)
 	p.click("remove-learner")
 	p.wait("what goes", visible(hook("goes")))
 	said := p.text(hook("confirm"))
@@ -91,12 +93,7 @@ func TestDelete(t *testing.T) {
 // TestOwn: a learner's counts, letter size and colour are theirs, and dates can be corrected.
 func TestOwn(t *testing.T) {
 	s := serve(t, "/", built(t))
-	p := newPage(t)
-	p.begin(s.address, "Maryam")
-	p.toDone(s, "#/lines?rule=qalqalah&from=112:1&to=112:4")
-	p.click("outcome-alone")
-	p.wait("the day", `document.querySelector('[data-t^="next-"]')`)
-	p.click("nav-learner")
+	p := maryam(t, s)
 	p.addLearner("Yusuf")
 	ids := p.ids()
 	size := `document.documentElement.style.getPropertyValue("--size")`

@@ -56,9 +56,13 @@ type Engine interface {
 func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	var a app
 	var wg sync.WaitGroup
-	var made [8]bundle.Output
-	var said [8][]diag.Diagnostic
-	for i, entry := range []string{bundle.StyleSource, bundle.PagesSource, bundle.PaperSource, bundle.LaterSource, bundle.SharedSource, bundle.ScriptSource, lessonSource, bootSource} {
+	entries := []string{
+		bundle.StyleSource, bundle.PagesSource, bundle.PaperSource, bundle.LaterSource, bundle.SharedSource,
+		bundle.ScriptSource, lessonSource, bootSource,
+	}
+	made := make([]bundle.Output, len(entries))
+	said := make([][]diag.Diagnostic, len(entries))
+	for i, entry := range entries {
 		wg.Go(func() {
 			switch {
 			case entry == bundle.StyleSource:
@@ -72,17 +76,20 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	}
 	files, catalogue, try, err := dataFiles(s)
 	wg.Wait()
-	ds := slices.Concat(said[:]...)
+	ds := slices.Concat(said...)
 	if err != nil {
 		ds = append(ds, diag.Diagnostic{File: "rules-content/text", Found: err.Error()})
 	}
-	for _, o := range made {
+	of := map[string]bundle.Output{}
+	for i, o := range made {
+		of[entries[i]] = o
 		files = append(files, o.Files...)
 	}
-	a.style, a.pagesStyle, a.paperStyle, a.laterStyle, a.sharedStyle = made[0].Name, made[1].Name, made[2].Name, made[3].Name, made[4].Name
-	a.script, a.lessonScript, a.bootScript = made[5].Name, made[6].Name, made[7].Name
-	a.scriptDigest, a.catalogue = integrity(made[5]), catalogue
-	for _, f := range made[0].Files {
+	a.style, a.pagesStyle, a.paperStyle = of[bundle.StyleSource].Name, of[bundle.PagesSource].Name, of[bundle.PaperSource].Name
+	a.laterStyle, a.sharedStyle = of[bundle.LaterSource].Name, of[bundle.SharedSource].Name
+	a.script, a.lessonScript, a.bootScript = of[bundle.ScriptSource].Name, of[lessonSource].Name, of[bootSource].Name
+	a.scriptDigest, a.catalogue = integrity(of[bundle.ScriptSource]), catalogue
+	for _, f := range of[bundle.StyleSource].Files {
 		if path.Ext(f.Name) == ".woff2" {
 			a.font = f.Name
 		}
@@ -97,11 +104,11 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	}
 	files = slices.Concat(files, icons, licences)
 	if s.Log != "" {
-		said, err := newsFile(s.Log)
+		news, err := newsFile(s.Log)
 		if err != nil {
 			ds = append(ds, diag.Diagnostic{File: path.Base(s.Log), Found: err.Error()})
 		}
-		files = append(files, said)
+		files = append(files, news)
 	}
 	ds = slices.Concat(ds, checkStrings(s.Dir), checkOrigins(s.Dir))
 	if diag.HasError(ds) {
