@@ -25,13 +25,14 @@ func (p *page) strokeOver() (on, off int) {
 // longWord brings a long word into view, clear of the scroll bar, with another after it on its line.
 func (p *page) longWord() box {
 	p.t.Helper()
-	return eval[box](p, `(() => {
+	at := p.rest(`(() => {
 		const all = [...document.querySelectorAll("[data-t=passage] .w")], box = w => w.getBoundingClientRect();
 		const i = all.findIndex((w, i) => w.textContent.length > 7 && box(w).right < 350 && all[i + 1] && box(all[i + 1]).top === box(w).top);
 		all[i].scrollIntoView({ block: "center", behavior: "instant" });
 		const b = box(all[i]);
-		return { L: b.left, T: b.top, R: b.right, B: b.bottom };
+		return [b.left, b.top, b.right, b.bottom];
 	})()`)
+	return box{L: at[0], T: at[1], R: at[2], B: at[3]}
 }
 
 // TestStroke strokes along a word and past its end, and back: what will be marked is shown before

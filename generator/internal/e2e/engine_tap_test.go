@@ -15,7 +15,7 @@ func (p *page) joint() (x, y float64) {
 		p.t.Fatal(err)
 	}
 	first := letter(text, text.Find(surah, from), 0, 0)
-	at := eval[[2]float64](p, fmt.Sprintf(`(() => {
+	at := p.rest(fmt.Sprintf(`(() => {
 		const w = document.querySelector("[data-t=passage] .w"), r = new Range();
 		w.scrollIntoView({ block: "center", behavior: "instant" });
 		r.setStart(w.firstChild, %d);

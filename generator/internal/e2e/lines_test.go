@@ -165,10 +165,10 @@ func (p *page) count(selector string) int {
 	return eval[int](p, fmt.Sprintf(`document.querySelectorAll(%q).length`, selector))
 }
 
-// tap puts the pointer on the middle of a letter, as a finger would.
+// tap puts the pointer on the middle of a letter at rest, as a finger would.
 func (p *page) tap(a letterAt) {
 	p.t.Helper()
-	at := eval[[2]float64](p, fmt.Sprintf(`(() => {
+	at := p.rest(fmt.Sprintf(`(() => {
 		const w = document.querySelector('[data-t=passage] .w[data-v="%d"][data-w="%d"]');
 		w.scrollIntoView({ block: "center", behavior: "instant" });
 		const r = new Range();

@@ -21,13 +21,32 @@ func (p *page) mouse(kind input.DispatchMouseEventType, x, y float64) {
 // place is the middle of an element that is brought into view.
 func (p *page) place(selector string) (x, y float64) {
 	p.t.Helper()
-	at := eval[[]float64](p, fmt.Sprintf(`(() => {
+	at := p.rest(fmt.Sprintf(`(() => {
 		const e = document.querySelector(%q);
 		e.scrollIntoView({ block: "center", behavior: "instant" });
 		const b = e.getBoundingClientRect();
 		return [b.left + b.width / 2, b.top + b.height / 2];
 	})()`, selector))
 	return at[0], at[1]
+}
+
+// rest is the place that an expression gives as numbers, once the letters' font is there and the place
+// has been the same for three frames: lines that were just opened may still move to where they were
+// left.
+func (p *page) rest(place string) []float64 {
+	p.t.Helper()
+	return eval[[]float64](p, fmt.Sprintf(`(async () => {
+		const frame = () => new Promise(r => requestAnimationFrame(r));
+		let at = [NaN];
+		for (let same = 0; same < 3; ) {
+			await document.fonts.ready;
+			await frame();
+			const now = %s;
+			same = now.join() === at.join() ? same + 1 : 0;
+			at = now;
+		}
+		return at;
+	})()`, place))
 }
 
 // TestPress holds controls down while what they belong to changes: no press is lost, and a slider

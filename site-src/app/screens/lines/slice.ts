@@ -9,7 +9,9 @@ const PAD = 10;
 
 /**
  * One slice: the word again, faint, moved so that letter l is in the middle, and over it a copy cut
- * to that letter, in ink or, when it is marked, in the pencil's colour.
+ * to that letter, in ink or, when it is marked, in the pencil's colour. Both are drawn by the style
+ * sheet from the word that they name: a button's words are then its letter's name alone, and a search
+ * in the page finds the word once.
  */
 export function face(s: Shown, l: number, box: DOMRect): TemplateResult {
   const b = Sheet.box(s, l);
@@ -21,7 +23,7 @@ export function face(s: Shown, l: number, box: DOMRect): TemplateResult {
   const size = `width:${b.right - b.left + 2 * PAD}px;height:${box.height}px`;
   const { text } = s.word;
   return html`<span class="slice" .style=${size} aria-hidden="true"
-    ><span class="slice-word" lang="ar" .style=${at} .textContent=${text}></span
-    ><span class="slice-word ink" lang="ar" .style=${`${at};${cut}`} .textContent=${text}></span
+    ><span class="slice-word" lang="ar" data-word=${text} .style=${at}></span
+    ><span class="slice-word ink" lang="ar" data-word=${text} .style=${`${at};${cut}`}></span
   ></span>`;
 }
