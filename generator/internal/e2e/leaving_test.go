@@ -54,6 +54,16 @@ func TestArchive(t *testing.T) {
 	if n := inDatabase[int](p, `return (await all("learners")).filter(l => l.archived).length`); n != 0 {
 		t.Errorf("%d are archived still", n)
 	}
+
+	// With everyone archived, the first screen leads back to them.
+	p.click("archive-learner")
+	p.wait("somebody else in hand", `document.querySelector("[data-t=nickname]")?.value === "Yusuf"`)
+	p.click("archive-learner")
+	p.wait("nobody in hand", `!document.querySelector("[data-t=nickname]")`)
+	p.open(s.address + "about.html")
+	p.open(s.address + "#/today")
+	p.clickOn(hook("all-archived") + " a")
+	p.wait("the archive", visible(hook("archive")))
 	p.calm()
 }
 

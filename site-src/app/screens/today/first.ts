@@ -23,7 +23,7 @@ export const first = (s: State) => html`
       <button class="main" data-t="begin">${t('first.begin')}</button>
       <p class="quiet">${t('first.change')}</p>
     </section>
-    ${s.was ? nothing : html`<p class="quiet row">${t('first.before')} ${restoreButton('plain')}</p>`}
+    ${s.was ? nothing : before(s)}
     <p class="quiet">${t('caution')} <a href="about.html">${t('nav.about')}</a></p>
   </form>
 `;
@@ -32,6 +32,15 @@ const welcome = () => html`
   <h1 tabindex="-1">${t('first.title')}</h1>
   <p>${t('first.what')}</p>
 `;
+
+/** Who is back: the archive knows them, or a backup does. */
+const before = (s: State) =>
+  s.learners.length
+    ? html`<p class="quiet row" data-t="all-archived">
+        ${t('first.archived')}
+        <a class="button plain" href="#/learner">${t('first.unarchive')}</a>
+      </p>`
+    : html`<p class="quiet row">${t('first.before')} ${restoreButton('plain')}</p>`;
 
 /** The browser has lost a record that was here: it is said before a new one begins. */
 const emptied = ({ n, day }: Mark) => html`
