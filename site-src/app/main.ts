@@ -33,8 +33,16 @@ async function start() {
   addEventListener('hashchange', () => state.set({ route: parseHash(c, location.hash) }));
   onOtherTab((tables) => void follow(tables).catch(() => undefined));
   watchConnection();
+  watchNetwork();
   started();
   reportDamaged();
+}
+
+function watchNetwork() {
+  const look = () => state.set({ online: navigator.onLine });
+  addEventListener('online', look);
+  addEventListener('offline', look);
+  look();
 }
 
 function failed(e: unknown) {

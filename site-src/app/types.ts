@@ -7,7 +7,15 @@ export * from './types/record.ts';
 export * from './types/text.ts';
 
 /** Screens that their name alone leads to. */
-export const PLAIN = ['today', 'rules', 'record', 'learner', 'learners', 'print'] as const;
+export const PLAIN = [
+  'today',
+  'rules',
+  'record',
+  'learner',
+  'learners',
+  'print',
+  'brought',
+] as const;
 
 /** Screens for what one person sends another: what they sent is read by the screen itself. */
 export const SENT = ['work', 'result'] as const;

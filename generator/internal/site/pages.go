@@ -34,6 +34,7 @@ type app struct {
 	catalogue                                     dataFile
 	icons                                         map[string]string // source name below site-src to name
 	iconList                                      []icon
+	screenshots                                   []screenshot
 	lost                                          string // the page lost.html, which is no file: the service worker carries it
 }
 

@@ -102,7 +102,11 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	if err != nil {
 		ds = append(ds, diag.Diagnostic{File: "LICENSES", Found: err.Error()})
 	}
-	files = slices.Concat(files, icons, licences)
+	shots, err := a.readScreenshots(s.Dir)
+	if err != nil {
+		ds = append(ds, diag.Diagnostic{File: "site-src/" + screenshotsDir, Found: err.Error()})
+	}
+	files = slices.Concat(files, icons, licences, shots)
 	if s.Log != "" {
 		news, err := newsFile(s.Log)
 		if err != nil {

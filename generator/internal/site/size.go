@@ -36,7 +36,9 @@ func Measure(files []bundle.File) Size {
 	first := firstOpen(files)
 	var s Size
 	for i, f := range files {
-		s.All += wire[i]
+		if Offline(f.Name) {
+			s.All += wire[i]
+		}
 		if first[f.Name] {
 			s.First += wire[i]
 		}

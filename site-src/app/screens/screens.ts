@@ -30,6 +30,7 @@ const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
   work: () => printed(import('./work/work.ts')).then((m) => m.work),
   send: () => printed(import('./work/send.ts')).then((m) => m.send),
   result: () => printed(import('./work/result.ts')).then((m) => m.result),
+  brought: () => printed(import('./brought/brought.ts')).then((m) => m.brought),
   print: () => printed(import('./paper/print.ts')).then((m) => m.print),
   shared: () => styled('shared', import('./shared/shared.ts')).then((m) => m.shared),
 };

@@ -21,6 +21,8 @@ import { removal } from './removal.ts';
 
 export { sayKept } from '../parts/safe.ts';
 
+const all = () => html`<p>${t('offline.ready')}</p>`;
+
 function view(s: State) {
   const l = state.learner(s);
   return html`
@@ -38,7 +40,7 @@ function view(s: State) {
         <p class="quiet">${t('print.on-paper-what')}</p>
         <a class="button big" href="#/print" data-t="to-print">${t('print.title')}</a>
       </section>
-      ${s.closed ? nothing : safePanel(s)} ${l ? archive(s) : nothing} ${keptLine(s.offline, true)}
+      ${s.closed ? nothing : safePanel(s)} ${l ? archive(s) : nothing} ${keptLine(s.offline, all())}
       <p class="quiet">${t('caution')} <a href="about.html">${t('nav.about')}</a></p>
       ${s.removing ? removal(s, s.removing) : nothing}
     </main>

@@ -9,7 +9,7 @@ import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import type { Learner } from '../../types.ts';
 import { closed } from '../parts/closed.ts';
-import { keptLine } from '../parts/kept.ts';
+import { sign } from '../parts/sign.ts';
 import { called } from '../parts/words.ts';
 import type { Screen } from '../screen.ts';
 import { first } from './first.ts';
@@ -20,7 +20,7 @@ function view(s: State) {
   return html`
     <main class="today">
       <div>${s.closed ? closed(s.closed) : l ? day(s, l) : first(s)}</div>
-      ${keptLine(s.offline, false)}
+      ${sign(s)} ${l && !s.closed ? s.keeping?.view(s) : nothing}
     </main>
   `;
 }
@@ -31,7 +31,6 @@ const day = (s: State, l: Learner) => html`
     <div class="switch-room">${s.switcher?.(s, l, (id) => void choose(id))}</div>
   </header>
   ${card(s)} ${resume(s, l)} ${l.work ? given(s) : nothing} ${days(l)} ${pages()}
-  ${s.keeping?.view(s)}
 `;
 
 /** The place of the card that is on its way, so that what is below it stays where it is. */
