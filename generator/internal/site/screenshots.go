@@ -35,7 +35,7 @@ var Shots = [][2]string{
 	{"narrow-lines.png", "Lines: every place of the rule is found and marked"},
 	{"narrow-check.png", "The check: what was found, with the reason for each place"},
 	{"wide-lines.png", "Lines: every place of the rule is found and marked"},
-	{"wide-record.png", "Record: sessions, and how far each rule is"},
+	{"wide-rules.png", "Rules: one after the other, and why in this order"},
 }
 
 // readScreenshots reads the pictures. A project without them has none to show.
