@@ -2,7 +2,8 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { broughtIn } from '../node_modules/.out/app/share/brought.js';
+import { broughtIn, linkIn } from '../node_modules/.out/app/share/brought.js';
+import { catalogue } from './site.mjs';
 
 const later = JSON.parse(readFileSync(new URL('../strings/later.json', import.meta.url), 'utf8'));
 const [{ link: hash }] = JSON.parse(
@@ -23,7 +24,7 @@ const url = `https://example.org/a/${hash}`;
 
 test('a file, whatever comes with it', () => {
   for (const f of [{ files: [3] }, { files: [3], text: url }, { title: 'a name', files: [3] }]) {
-    const { file } = broughtIn(form(f));
+    const { file } = broughtIn(catalogue, form(f));
     assert.equal(file.name, '0.json');
     assert.equal(file.size, 3);
   }
@@ -38,7 +39,7 @@ test('a link in any field, and in the middle of a message', () => {
     { files: [0], text: url }, // a form without a file has an empty one
     { url: 'https://example.org/a/', text: url },
   ])
-    assert.ok(broughtIn(form(f)).hash?.startsWith(hash), JSON.stringify(f));
+    assert.deepEqual(broughtIn(catalogue, form(f)), { hash }, JSON.stringify(f));
 });
 
 test('everything else is refused in words', () => {
@@ -52,7 +53,14 @@ test('everything else is refused in words', () => {
     [{ url: 'https://example.org/#/learner' }, 'foreign'],
     [{ url: 'javascript:alert(1)' }, 'foreign'],
   ]) {
-    assert.deepEqual(broughtIn(form(f)), { bad });
+    assert.deepEqual(broughtIn(catalogue, form(f)), { bad });
     assert.ok(`brought.${bad}` in later, bad);
   }
+});
+
+test('what a message says around a link is left out, and a link in pieces stays as it is', () => {
+  for (const after of ['', ' ', '.', '\nfor Maryam', ' Maryam', ')'])
+    assert.equal(linkIn(catalogue, `Maryam: ${url}${after}`), hash);
+  const broken = `${url.slice(0, -2)}\n${url.slice(-2)}`;
+  assert.equal(linkIn(catalogue, broken), `${hash.slice(0, -2)}+${hash.slice(-2)}`);
 });

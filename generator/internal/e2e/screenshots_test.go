@@ -29,7 +29,6 @@ func TestScreenshots(t *testing.T) {
 	}
 	s := serve(t, "/", built(t))
 	p := newPage(t)
-	p.unkept() // what is still being kept would be said
 	taken := map[string]bool{}
 	take := func(name string) {
 		t.Helper()
@@ -46,7 +45,7 @@ func TestScreenshots(t *testing.T) {
 	}
 	p.begin(s.address, "Maryam")
 	p.click("settled")
-	p.wait("the first rule", visible(hook("next-teach")))
+	p.wait("the first rule, and everything to be kept", visible(hook("next-teach"))+" && "+visible(hook("sign")))
 	take("narrow-today.png")
 	const last = from + 4
 	want := places(t, rule, surah, from, last)

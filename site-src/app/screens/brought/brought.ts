@@ -37,7 +37,9 @@ async function take(): Promise<Brought> {
   const form = await box.match(new URL(BROUGHT, at));
   await box.delete(new URL(BROUGHT, at));
   if (!form) return { bad: 'nothing' };
-  return form.headers.has('Content-Type') ? broughtIn(await form.formData()) : { bad: 'big' };
+  return form.headers.has('Content-Type')
+    ? broughtIn(state.get().catalogue, await form.formData())
+    : { bad: 'big' };
 }
 
 async function open() {
