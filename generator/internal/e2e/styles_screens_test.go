@@ -65,7 +65,7 @@ func (l *looks) day(p *page, s *server) {
 	p.open(s.address)
 	l.see(p, "first visit", visible(hook("name")))
 	p.begin(s.address, "Nur")
-	l.see(p, "settling in", visible(hook("next-settle")))
+	l.see(p, "settling in", visible(hook("next-settle"))+" && "+visible(hook("sign")))
 	p.click("settled")
 	p.wait("the first rule", visible(hook("next-teach")))
 	p.click("because")
