@@ -147,6 +147,17 @@ func TestRequestsOfSession(t *testing.T) {
 	t.Log(report)
 }
 
+// TestPermissionsPolicyTold: the header that hosts are told of is the one that is tested.
+func TestPermissionsPolicyTold(t *testing.T) {
+	data, err := os.ReadFile(filepath.Join(root, "DEVELOPERS.md"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !strings.Contains(string(data), "\nPermissions-Policy: "+permissionsPolicy+"\n") {
+		t.Errorf("DEVELOPERS.md does not have Permissions-Policy: %s", permissionsPolicy)
+	}
+}
+
 // everything is a whole session, first with the host and then without.
 func (p *page) everything(s *server) {
 	p.t.Helper()
