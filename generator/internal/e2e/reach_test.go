@@ -207,12 +207,13 @@ func TestManifestInChromium(t *testing.T) {
 	if m.Manifest == nil || len(m.Manifest.Shortcuts) != 4 || len(m.Manifest.Screenshots) < 4 || m.Manifest.ShareTarget == nil {
 		t.Fatalf("the browser has read %+v", m.Manifest)
 	}
+	screens := map[string]string{"Today": "today", "Lines": "choose", "Record": "record", "Everyone": "learners"}
 	for _, x := range m.Manifest.Shortcuts {
 		if !strings.HasPrefix(x.URL, s.address+"#/") {
 			t.Errorf("%s leads to %s", x.Name, x.URL)
 		}
 		p.open(x.URL)
-		p.wait(x.Name, fmt.Sprintf(`document.title.includes(%q)`, x.Name))
+		p.wait(x.Name, fmt.Sprintf(`document.getElementById("app").dataset.screen === %q`, screens[x.Name]))
 	}
 	if got := m.Manifest.ShareTarget.Action; got != s.address+"brought" {
 		t.Errorf("what is shared goes to %s", got)
