@@ -123,7 +123,6 @@ func TestHomeWord(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			p := newPage(t)
-			p.unkept()
 			p.withAxe()
 			p.before(granted + c.script)
 			p.begin(s.address, "Nur")
@@ -134,7 +133,7 @@ func TestHomeWord(t *testing.T) {
 				if c.offered {
 					eval[any](p, offer)
 				}
-				p.wait("what is said of the record", `document.querySelector(".kept")`)
+				p.wait("everything to be kept", visible(hook("sign")))
 				p.frames()
 			}
 			today()

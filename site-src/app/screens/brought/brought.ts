@@ -24,7 +24,7 @@ const reading = () => html`<p class="quiet">${t('brought.reading')}</p>`;
 
 const refused = (why: NonNullable<State['brought']>) => html`
   <p class="problem" role="alert" data-t="brought">${t(`brought.${why}`)}</p>
-  <div class="row">${restoreButton('big')}</div>
+  <p class="row">${restoreButton('big')}</p>
   ${paste(true)}
 `;
 

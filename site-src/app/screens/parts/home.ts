@@ -14,7 +14,7 @@ const IN_USE = 2;
 const BY_HAND: Device[] = ['ios', 'mac', 'android', 'android-firefox'];
 
 /**
- * Not beside anything else that is said, and not in a visit that has said how the record is kept,
+ * Not before the site is kept, because the word promises that; not beside anything else that is said, and not in a visit that has said how the record is kept,
  * because the steps are part of that.
  */
 const isDue = (s: State) =>
@@ -25,6 +25,7 @@ const isDue = (s: State) =>
   !due(s) &&
   !(s.notice ?? s.newer ?? s.reading) &&
   s.kept &&
+  s.offline.kind === 'ready' &&
   !installed() &&
   (!!s.install || BY_HAND.includes(device()));
 
