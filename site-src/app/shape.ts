@@ -73,6 +73,8 @@ export interface State extends Omit<Kept, 'settings'>, People {
   sample: Verse | 'failed' | undefined;
   /** Learner: whose removal is being asked about. */
   removing: Learner | undefined;
+  /** In the one file: the page that is read, once it has been unpacked. */
+  shown: Element | 'failed' | undefined;
   /** The choice of lines, from the first visit on. */
   choice: Choice | undefined;
   /** What is put into a link to work, or to a result. */
@@ -132,6 +134,7 @@ export const first = {
   removed: undefined,
   sample: undefined,
   removing: undefined,
+  shown: undefined,
   choice: undefined,
   making: undefined,
   received: undefined,

@@ -24,4 +24,6 @@ export type Route =
   | { name: 'lines' | 'give' | 'shared'; lines: Lines }
   | { name: 'send'; id: string }
   | { name: (typeof SENT)[number]; query: string }
+  // a page by its name, and a place in it; in the one file alone
+  | { name: 'read'; page: string; at: string }
   | { name: 'bad'; reason: Below<'bad'>; vars: Record<string, string | number> };

@@ -14,7 +14,7 @@ import (
 // host sends them, in gzip form at the usual level 6.
 type Size struct {
 	First int // first open of the app: page, script, style, font, icons, catalogue, manifest, service worker
-	All   int // everything, as the service worker keeps it
+	All   int // everything, as the service worker keeps it, without the one file
 	Text  int // the surahs' files: text and events
 }
 
@@ -36,6 +36,9 @@ func Measure(files []bundle.File) Size {
 	first := firstOpen(files)
 	var s Size
 	for i, f := range files {
+		if f.Name == OneFile {
+			continue
+		}
 		s.All += wire[i]
 		if first[f.Name] {
 			s.First += wire[i]

@@ -3,12 +3,12 @@ import { trusted } from './trusted.ts';
 
 /**
  * How far the site is kept on the device: not known yet; cannot be kept in this browser or at this
- * address; being kept, n of so many files; all there; not all there, and why: no network, other
+ * address; within the one file; being kept, n of so many files; all there; not all there, and why: no network, other
  * bytes than the site's, or no room. fetched says that something was missing since the page was
  * opened.
  */
 export interface Kept {
-  kind: 'unknown' | 'cannot' | 'saving' | 'ready' | 'failed';
+  kind: 'unknown' | 'cannot' | 'inside' | 'saving' | 'ready' | 'failed';
   n?: number;
   of?: number;
   why?: 'network' | 'wrong' | 'full';

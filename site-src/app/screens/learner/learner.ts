@@ -2,6 +2,7 @@
 import '../../later.ts';
 import { html, nothing } from 'lit-html';
 import { look } from '../../actions/safe.ts';
+import { page } from '../../edition/files.ts';
 import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
@@ -39,7 +40,7 @@ function view(s: State) {
         <a class="button big" href="#/print" data-t="to-print">${t('print.title')}</a>
       </section>
       ${s.closed ? nothing : safePanel(s)} ${l ? archive(s) : nothing} ${keptLine(s.offline, true)}
-      <p class="quiet">${t('caution')} <a href="about.html">${t('nav.about')}</a></p>
+      <p class="quiet">${t('caution')} <a href=${page('about.html')}>${t('nav.about')}</a></p>
       ${s.removing ? removal(s, s.removing) : nothing}
     </main>
   `;

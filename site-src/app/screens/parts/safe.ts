@@ -13,6 +13,7 @@ import {
   putOff,
   sinceBackup,
 } from '../../actions/safe.ts';
+import { page } from '../../edition/files.ts';
 import { dateName, t } from '../../i18n.ts';
 import { device, DEVICES } from '../../offline/device.ts';
 import { today } from '../../record/week.ts';
@@ -27,7 +28,7 @@ export const safePanel = (s: State) => html`
     <p data-t="safe-kept" .style=${'min-block-size:3em'}>${kept(s)}</p>
     <p class="quiet" data-t="safe-backed">${backed(s)}</p>
     <div class="row">${saving()} ${asking(s)} ${installing(s)}</div>
-    ${s.safety?.kept === 'installed' ? nothing : home(s.safety?.kept === 'week')}
+    ${more(s, s.safety?.kept === 'week')}
   </section>
 `;
 
@@ -42,7 +43,7 @@ const keeping: Pick<Screen, 'view' | 'leave'> = {
 const lines = (s: State) => html`
   <section class="card" aria-label=${t('safe.title')} data-t="safe">
     <p>${kept(s)}</p>
-    ${s.safety?.question ? nothing : home(false)}
+    ${s.safety?.question ? nothing : more(s, false)}
     <div class="row">
       ${asking(s)} ${installing(s)} ${backupDue(s) ? saving() : nothing}
       <button class="plain" data-t="safe-later" @click=${putOff}>${t('safe.later')}</button>
@@ -82,6 +83,21 @@ const installing = (s: State) =>
         ${t('safe.install')}
       </button>`
     : nothing;
+
+/** What the family can do beside. The one file has no home screen. */
+function more({ safety }: State, open: boolean) {
+  if (safety?.kept === 'file') return inFile();
+  return safety?.kept === 'installed' ? nothing : home(open);
+}
+
+const inFile = () => html`
+  <details class="opens" data-t="safe-file">
+    <summary>${t('safe.file-what')}</summary>
+    <p>${t('safe.file-newer')}</p>
+    <p>${t('safe.file-links')}</p>
+    <p><a href=${page('about.html#this-file')}>${t('safe.file-more')}</a></p>
+  </details>
+`;
 
 /** The steps of this device, and below them those of others. */
 function home(open: boolean) {

@@ -68,7 +68,7 @@ function cardOf(c: Child, next: Proposal) {
   };
   const to = lines ? linesHash(lines) : '#/lines';
   // The lesson leads back to the lines of today.
-  const lesson = todo === Teach ? lessonPath(units[unit]!.id) + (lines ? to : '') : undefined;
+  const lesson = todo === Teach ? lessonPath(units[unit]!.id, lines ? to : '') : undefined;
   // Another thing to do is another card, with its reasons folded away.
   return keyed(
     kind + to,

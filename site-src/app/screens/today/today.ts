@@ -1,6 +1,7 @@
 // Today: one card with the next thing and one line why; below it the week, small.
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { choose } from '../../actions/learner.ts';
+import { page } from '../../edition/files.ts';
 import { t, weekday } from '../../i18n.ts';
 import { sameItems } from '../../memo.ts';
 import { reopen } from '../../offline/tools.ts';
@@ -100,9 +101,9 @@ function days(l: Learner) {
 /** What an adult may want to read at any time. */
 const pages = () => html`
   <nav class="pages quiet" aria-label=${t('today.pages')}>
-    <a href="lessons/index.html" data-t="lessons">${t('today.lessons')}</a>
-    <a href="lessons/getting-ready.html">${t('today.getting-ready')}</a>
-    <a href="lessons/settling-in.html">${t('today.settling-in')}</a>
+    <a href=${page('lessons/index.html')} data-t="lessons">${t('today.lessons')}</a>
+    <a href=${page('lessons/getting-ready.html')}>${t('today.getting-ready')}</a>
+    <a href=${page('lessons/settling-in.html')}>${t('today.settling-in')}</a>
   </nav>
 `;
 

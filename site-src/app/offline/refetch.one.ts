@@ -1,0 +1,2 @@
+// Nothing in the one file can be fetched again.
+export const refetch = () => Promise.resolve();
