@@ -4,7 +4,7 @@
 import { fill, missing } from './worker/keep.ts';
 import { get, listed, made, older } from './worker/kept.ts';
 import { why } from './worker/right.ts';
-import { LOST, NAME, nameOf, scope, sw } from './worker/scope.ts';
+import { isHandedOver, LOST, NAME, nameOf, scope, sw } from './worker/scope.ts';
 import { abandon, begin, isActive, settle, unverified } from './worker/versions.ts';
 
 /** Tells every page of the site; update says that a page has a whole version already. */
@@ -68,9 +68,10 @@ sw.addEventListener('message', (e) => {
 });
 
 sw.addEventListener('fetch', (e) => {
-  if (e.request.method !== 'GET' || !e.request.url.startsWith(scope)) return;
+  const { method, mode, url } = e.request;
+  if (method !== 'GET' || !url.startsWith(scope) || isHandedOver(url)) return;
   e.respondWith(answer(e.request));
-  if (e.request.mode === 'navigate') e.waitUntil(settle());
+  if (mode === 'navigate') e.waitUntil(settle());
 });
 
 async function answer(r: Request): Promise<Response> {

@@ -82,13 +82,17 @@ func TestTwiceTheSame(t *testing.T) {
 }
 
 func TestBudgets(t *testing.T) {
-	s := site.Measure(realSite(t))
+	files := realSite(t)
+	s := site.Measure(files)
 	t.Logf("first open %d bytes, everything %d bytes over the wire", s.First, s.All)
 	if s.First > site.BudgetFirst {
 		t.Errorf("first open takes %d bytes over the wire, at most %d are expected", s.First, site.BudgetFirst)
 	}
 	if s.All > site.BudgetAll {
 		t.Errorf("everything takes %d bytes over the wire, at most %d are expected", s.All, site.BudgetAll)
+	}
+	if one := len(oneFile(t, files)); one > site.BudgetOneFile {
+		t.Errorf("the one file takes %d bytes, at most %d are expected", one, site.BudgetOneFile)
 	}
 	bare := bareText(t)
 	t.Logf("text and events %d bytes, the text alone %d", s.Text, bare)
@@ -138,7 +142,7 @@ func TestPolicy(t *testing.T) {
 		`img-src 'self' data: blob:; object-src 'none'; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types sutur lit-html">`
 	n := 0
 	for _, f := range realSite(t) {
-		if filepath.Ext(f.Name) != ".html" && f.Name != "sw.js" {
+		if filepath.Ext(f.Name) != ".html" && f.Name != "sw.js" || f.Name == site.OneFile { // it has one of its own
 			continue
 		}
 		n++

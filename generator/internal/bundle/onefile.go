@@ -23,6 +23,10 @@ func WholeScript(dir, entry string) ([]byte, []diag.Diagnostic) {
 	o := whole(options(dir))
 	o.EntryPoints = []string{entry}
 	o.Plugins = []api.Plugin{inPlace()}
+	// Modules are strict, and a plain script is not. What a plugin has found has no tsconfig.json of its
+	// own, so all have the same one; else it depends on who is first to ask for a module.
+	o.Banner = map[string]string{"js": `"use strict";`}
+	o.TsconfigRaw = `{"compilerOptions":{"verbatimModuleSyntax":true}}`
 	return only(run(dir, o))
 }
 

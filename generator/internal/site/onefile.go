@@ -87,14 +87,14 @@ func (a *app) oneFile(t *template.Template, p Page, w wholeParts, files []bundle
 	var styles, scripts, held strings.Builder
 	var styleSums, scriptSums []string
 	for i, f := range w.styles {
-		media := ` media="not all"`
+		waits := fmt.Sprintf(` data-sheet="%s" media="not all"`, f.Name)
 		if i == 0 {
-			media = ""
+			waits = ""
 		}
 		if err := inlined(f.Data, "style"); err != nil {
 			return fail(fmt.Errorf("the style sheet %s %w", f.Name, err))
 		}
-		fmt.Fprintf(&styles, `<style data-sheet="%s"%s>%s</style>`, f.Name, media, f.Data)
+		fmt.Fprintf(&styles, `<style%s>%s</style>`, waits, f.Data)
 		styleSums = append(styleSums, source(f.Data))
 	}
 	for _, f := range w.scripts {

@@ -1,0 +1,132 @@
+package e2e
+
+import (
+	"fmt"
+	"net/url"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"sutur/generator/internal/bundle"
+	"sutur/generator/internal/engine"
+	"sutur/generator/internal/site"
+)
+
+// hosted are the files of a site that belong together on a host: all but the one file.
+func hosted(files []bundle.File) []bundle.File {
+	return slices.DeleteFunc(files, func(f bundle.File) bool { return f.Name == site.OneFile })
+}
+
+// theFile writes the one file of a site into a folder and returns its address there.
+func theFile(t testing.TB, files []bundle.File, dir string) string {
+	t.Helper()
+	for _, f := range files {
+		if f.Name != site.OneFile {
+			continue
+		}
+		name := filepath.Join(dir, filepath.Base(f.Name))
+		if err := os.WriteFile(name, f.Data, 0o644); err != nil {
+			t.Fatal(err)
+		}
+		return (&url.URL{Scheme: "file", Path: filepath.ToSlash(name)}).String()
+	}
+	t.Fatalf("the site has no %s", site.OneFile)
+	return ""
+}
+
+// TestOneFileInEngines opens the one file from a folder, with no host and no network, and does there
+// what is done on the site: a session, the record after a reload, a backup written and read, a
+// lesson, a sheet to print.
+func TestOneFileInEngines(t *testing.T) {
+	inEngines(t, func(t *testing.T, b engine.Browser) {
+		files := allFiles(t)
+		if b.Name() == "webkit" {
+			files = overheard(t) // its driver does not tell what the console says
+		}
+		dir := t.TempDir()
+		address := theFile(t, files, dir)
+		p := newTab(t, b)
+		p.offline()
+		p.begin(address, "Test child")
+		n := session(p)
+		checkRecord(p, 1, n)
+		p.reload()
+		p.wait("the record after a reload", visible(hook("session")))
+		checkRecord(p, 1, n)
+		p.saysWhatDiffers()
+		text := p.backedUp()
+		p.lessonWithin()
+		p.lay(&server{address: address}, fmt.Sprintf("#/print?sheet=both&from=%d:%d&to=%[1]d:%[3]d&rule=%s", surah, from, upTo, rule))
+		if l := p.leaves(); len(l) < 2 {
+			t.Errorf("%d pages are laid for paper", len(l))
+		}
+		for _, u := range p.unfit() {
+			t.Error(u)
+		}
+		if asked := eval[[]string](p, `performance.getEntriesByType("resource").map(e => e.name).filter(n => !/^(data|blob):/.test(n))`); len(asked) > 0 {
+			t.Errorf("the file has asked for %v", asked)
+		}
+		p.calm()
+
+		// The same file at another place.
+		other := t.TempDir()
+		p.open(theFile(t, files, other) + "#/record")
+		p.wait("the record there", visible(hook("backup"))+" && document.querySelector('"+hook("restore")+"')")
+		t.Logf("%s: the file at another place shows %d sessions", b.Name(), p.count(hook("session")))
+		p.drop(text)
+		p.wait("the backup to be read", visible(hook("reading-take"))+" || "+visible(hook("notice-restored")))
+		if p.count(hook("reading-take")) > 0 {
+			p.click("reading-take")
+		}
+		p.sessions("the session of the backup", 1)
+		p.calm()
+	})
+}
+
+// saysWhatDiffers looks at what is said of the one file, on Today and on the screen of the learner.
+func (p *page) saysWhatDiffers() {
+	p.t.Helper()
+	eval[any](p, `(sessionStorage.removeItem("sutur-said"), location.hash = "#/today", 0)`) // said once a visit
+	p.reload()
+	p.wait("what differs in the file, on Today", visible(hook("safe")+" "+hook("safe-file")))
+	p.click("nav-learner")
+	p.wait("what differs in the file", visible(hook("safe-panel")+" "+hook("safe-file")))
+	if text := p.text(hook("safe-panel")); !strings.Contains(text, "one file") || strings.Contains(text, "home screen") {
+		p.t.Errorf("the panel says %q", text)
+	}
+	p.wait("that all is in the file", fmt.Sprintf(`document.querySelector('%s')?.innerText.includes("in this file")`, hook("offline")))
+}
+
+// backedUp saves a backup and returns what is in it.
+func (p *page) backedUp() string {
+	p.t.Helper()
+	eval[any](p, `(() => {
+		const make = URL.createObjectURL;
+		URL.createObjectURL = b => (void b.text().then(t => { globalThis.saved = t; }), make.call(URL, b));
+		return 0;
+	})()`)
+	p.click("safe-backup")
+	p.wait("the backup", `globalThis.saved`)
+	return eval[string](p, `saved`)
+}
+
+// lessonWithin goes to a lesson, to a place in it, to the next one, and back to the app.
+func (p *page) lessonWithin() {
+	p.t.Helper()
+	p.click("nav-today")
+	p.click("lessons")
+	p.wait("the list of lessons", `document.querySelectorAll(".inside .lesson-list a").length > 30`)
+	p.clickOn(fmt.Sprintf(`.lesson-list a[href$="%s.html"]`, rule))
+	p.wait("the lesson", `document.querySelector(".inside main.lesson h1")`)
+	p.wait("coloured letters", fmt.Sprintf(`CSS.highlights.get("f-%s")?.size > 0`, family))
+	picture(p.t, "one-file-lesson-"+p.engine, p.settled())
+	p.clickOn(".on a")
+	p.wait("the lines to try", `document.getElementById("try").getBoundingClientRect().top < innerHeight`)
+	p.clickOn(".try-lines a")
+	p.wait("lines of the lesson", visible(hook("passage")))
+	if n := eval[int](p, `[...document.querySelectorAll('style[data-sheet="pages"]')].filter(s => s.media !== "not all").length`); n > 0 {
+		p.t.Error("the style of pages stays in effect on the lines")
+	}
+}
