@@ -1,6 +1,7 @@
 package e2e
 
 import (
+	"bytes"
 	"fmt"
 	"net/url"
 	"os"
@@ -8,6 +9,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"github.com/chromedp/cdproto/emulation"
 
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/engine"
@@ -74,7 +77,11 @@ func TestOneFileInEngines(t *testing.T) {
 		other := t.TempDir()
 		p.open(theFile(t, files, other) + "#/record")
 		p.wait("the record there", visible(hook("backup"))+" && document.querySelector('"+hook("restore")+"')")
-		t.Logf("%s: the file at another place shows %d sessions", b.Name(), p.count(hook("session")))
+		// What parts.html says of this in "this-file".
+		apart := map[string]int{"chromium": 1, "firefox": 0, "webkit": 1}
+		if n := p.count(hook("session")); n != apart[b.Name()] {
+			t.Errorf("the file at another place shows %d sessions, want %d", n, apart[b.Name()])
+		}
 		p.drop(text)
 		p.wait("the backup to be read", visible(hook("reading-take"))+" || "+visible(hook("notice-restored")))
 		if p.count(hook("reading-take")) > 0 {
@@ -121,12 +128,91 @@ func (p *page) lessonWithin() {
 	p.clickOn(fmt.Sprintf(`.lesson-list a[href$="%s.html"]`, rule))
 	p.wait("the lesson", `document.querySelector(".inside main.lesson h1")`)
 	p.wait("coloured letters", fmt.Sprintf(`CSS.highlights.get("f-%s")?.size > 0`, family))
-	picture(p.t, "one-file-lesson-"+p.engine, p.settled())
+	if p.tab != nil {
+		picture(p.t, "one-file-lesson-"+p.engine, p.settled())
+	}
 	p.clickOn(".on a")
 	p.wait("the lines to try", `document.getElementById("try").getBoundingClientRect().top < innerHeight`)
 	p.clickOn(".try-lines a")
 	p.wait("lines of the lesson", visible(hook("passage")))
 	if n := eval[int](p, `[...document.querySelectorAll('style[data-sheet="pages"]')].filter(s => s.media !== "not all").length`); n > 0 {
 		p.t.Error("the style of pages stays in effect on the lines")
+	}
+}
+
+// TestOneFileDamaged: a letter of the text that is another one is not shown, nor a file that is cut
+// off taken for a whole one; and where nothing runs, the file says what it is.
+func TestOneFileDamaged(t *testing.T) {
+	files := allFiles(t)
+	dir := t.TempDir()
+	address := theFile(t, files, dir)
+	name := filepath.Join(dir, "sutur.html")
+	whole, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	put := func(data []byte) {
+		t.Helper()
+		if err := os.WriteFile(name, data, 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	p := newPage(t)
+	at := bytes.Index(whole, []byte(`data-file="data/s078.`))
+	at += bytes.IndexByte(whole[at:], '>') + 500
+	other := bytes.Clone(whole)
+	if other[at] = 'A'; whole[at] == 'A' {
+		other[at] = 'B'
+	}
+	put(other)
+	p.open(address + "#/lines?from=78:1&to=78:5")
+	p.wait("words about the text", fmt.Sprintf(`document.querySelector('%s')?.innerText.includes("is not the verified text")`, hook("text-error")))
+	if n := p.count(".w"); n > 0 {
+		t.Errorf("%d words are shown", n)
+	}
+	p.open("about:blank")
+	p.open(address + "#/lines?from=79:1&to=79:5")
+	p.wait("a surah that is whole", visible(hook("verse-79-5")))
+
+	put(whole[:len(whole)*3/4])
+	p.open("about:blank")
+	p.open(address)
+	p.wait("words about the file", visible("#boot")+` && getComputedStyle(document.getElementById("boot")).visibility === "visible" && document.getElementById("boot").innerText.includes("cut off")`)
+
+	put(whole)
+	call(p, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
+	p.open("about:blank")
+	p.open(address)
+	text := p.text("noscript main")
+	for _, want := range []string{"Open the file in a browser", "qualified teacher", "printed mushaf"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("without scripts the file says %q, without %q", text, want)
+		}
+	}
+	if n := p.count("#boot:not([hidden])"); n > 0 && eval[bool](p, visible("#boot")) {
+		t.Error("without scripts it says that it has not started yet")
+	}
+}
+
+// TestOneFileAsks: of a whole session in the one file Chromium tells no request but that for the file.
+func TestOneFileAsks(t *testing.T) {
+	address := theFile(t, allFiles(t), t.TempDir())
+	p := newPage(t)
+	p.begin(address, "Test child")
+	checkRecord(p, 1, session(p))
+	p.lessonWithin()
+	p.calm()
+	own := 0
+	for _, r := range p.requests {
+		at, _, _ := strings.Cut(r, "#")
+		switch {
+		case at == address:
+			own++
+		case !strings.HasPrefix(r, "data:") && !strings.HasPrefix(r, "blob:"):
+			t.Errorf("a request for %s", r)
+		}
+	}
+	if own == 0 {
+		t.Error("not even the file was asked for: this check sees nothing")
 	}
 }

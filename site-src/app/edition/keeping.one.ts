@@ -2,6 +2,6 @@
 import '../later.ts';
 import * as state from '../state.ts';
 
-export const keepSite = async () => state.set({ offline: { kind: 'inside' } });
+export const keepSite = async () => state.set({ offline: { kind: 'one-file' } });
 
 export const keepAgain = keepSite;

@@ -8,7 +8,7 @@ import { trusted } from './trusted.ts';
  * opened.
  */
 export interface Kept {
-  kind: 'unknown' | 'cannot' | 'inside' | 'saving' | 'ready' | 'failed';
+  kind: 'unknown' | 'cannot' | 'one-file' | 'saving' | 'ready' | 'failed';
   n?: number;
   of?: number;
   why?: 'network' | 'wrong' | 'full';

@@ -11,7 +11,7 @@ export const keptLine = (k: Kept, always: boolean) => html`
 `;
 
 /** Nothing has to be fetched. */
-const AT_REST = ['ready', 'inside'];
+const AT_REST = ['ready', 'one-file'];
 
 function words(k: Kept, always: boolean) {
   const { kind, n = 0, of = 0, why = 'network' } = k;

@@ -68,6 +68,7 @@ let alive: Element | undefined;
 function drawn({ shown, route }: State) {
   if (!shown || shown === 'failed' || shown === alive || route.name !== 'read') return;
   alive = shown;
+  document.title = t('page.title', { screen: read.title(state.get()) }); // known only now
   const { at } = route;
   enliven(shown, `#${at}`, left.signal);
   // After the page has been scrolled to its beginning (draw.ts).
