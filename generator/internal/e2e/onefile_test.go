@@ -46,7 +46,7 @@ func TestOneFileInEngines(t *testing.T) {
 	inEngines(t, func(t *testing.T, b engine.Browser) {
 		files := allFiles(t)
 		if b.Name() == "webkit" {
-			files = overheard(t) // its driver does not tell what the console says
+			files = wholeEdition(t, listening) // its driver does not tell what the console says
 		}
 		dir := t.TempDir()
 		address := theFile(t, files, dir)

@@ -1,11 +1,8 @@
 package site
 
 import (
-	"bytes"
 	"encoding/base64"
-	"errors"
 	"fmt"
-	"html"
 	"html/template"
 	"path"
 	"regexp"
@@ -83,38 +80,26 @@ func (a *app) oneFile(t *template.Template, p Page, w wholeParts, files []bundle
 	fail := func(err error) (bundle.File, []diag.Diagnostic) {
 		return bundle.File{}, []diag.Diagnostic{{File: OneFile, Found: err.Error()}}
 	}
-	in := &inside{}
-	var styles, scripts, held strings.Builder
-	var styleSums, scriptSums []string
-	for i, f := range w.styles {
-		waits := fmt.Sprintf(` data-sheet="%s" media="not all"`, f.Name)
+	styles, looks, err := elements(w.styles, "style", func(i int, name string) string {
 		if i == 0 {
-			waits = ""
+			return ""
 		}
-		if err := inlined(f.Data, "style"); err != nil {
-			return fail(fmt.Errorf("the style sheet %s %w", f.Name, err))
-		}
-		fmt.Fprintf(&styles, `<style%s>%s</style>`, waits, f.Data)
-		styleSums = append(styleSums, source(f.Data))
-	}
-	for _, f := range w.scripts {
-		if err := inlined(f.Data, "script"); err != nil {
-			return fail(fmt.Errorf("the script %s %w", f.Name, err))
-		}
-		fmt.Fprintf(&scripts, `<script>%s</script>`, f.Data)
-		scriptSums = append(scriptSums, source(f.Data))
-	}
-	kept, err := heldFiles(files)
+		return fmt.Sprintf(` data-sheet="%s" media="not all"`, name)
+	})
 	if err != nil {
 		return fail(err)
 	}
-	for _, k := range kept {
-		fmt.Fprintf(&held, `<script type="application/octet-stream" data-file="%s" data-sha="%s">%s</script>`+"\n",
-			k.name, k.sha, base64.StdEncoding.EncodeToString(k.data))
+	scripts, runs, err := elements(w.scripts, "script", func(int, string) string { return "" })
+	if err != nil {
+		return fail(err)
 	}
-	in.Policy = "default-src 'none'; script-src " + strings.Join(scriptSums, " ") + "; style-src " + strings.Join(styleSums, " ") +
+	held, err := heldFiles(files)
+	if err != nil {
+		return fail(err)
+	}
+	in := &inside{Styles: styles, Scripts: scripts, Files: heldElements(held)}
+	in.Policy = "default-src 'none'; script-src " + runs + "; style-src " + looks +
 		"; img-src data: blob:; font-src data:; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types sutur lit-html"
-	in.Styles, in.Scripts, in.Files = template.HTML(styles.String()), template.HTML(scripts.String()), template.HTML(held.String())
 	for _, f := range files {
 		if f.Name == a.icons["icons/touch-180.png"] {
 			in.Icon = template.URL("data:image/png;base64," + base64.StdEncoding.EncodeToString(f.Data))
@@ -124,8 +109,20 @@ func (a *app) oneFile(t *template.Template, p Page, w wholeParts, files []bundle
 	return execute(t, OneFile, oneFilePage, p)
 }
 
-// source names a script or style in a content policy (W3C, Content Security Policy).
-func source(data []byte) string { return "'sha256-" + digest(data) + "'" }
+// elements puts scripts or styles into elements, with the attributes that attrs gives, and names them
+// as a content policy does (W3C, Content Security Policy).
+func elements(parts []bundle.File, element string, attrs func(i int, name string) string) (all template.HTML, sources string, err error) {
+	var b strings.Builder
+	var sums []string
+	for i, f := range parts {
+		if err := inlined(f.Data, element); err != nil {
+			return "", "", fmt.Errorf("the %s %s %w", element, f.Name, err)
+		}
+		fmt.Fprintf(&b, "<%s%s>%s</%[1]s>", element, attrs(i, f.Name), f.Data)
+		sums = append(sums, "'sha256-"+digest(f.Data)+"'")
+	}
+	return template.HTML(b.String()), strings.Join(sums, " "), nil
+}
 
 var odd = regexp.MustCompile(`(?i)</?(?:script|style)|<!--|\r|\x00`)
 
@@ -135,103 +132,6 @@ func inlined(data []byte, element string) error {
 		return fmt.Errorf("holds %q, which has a meaning of its own within a %s", found, element)
 	}
 	return nil
-}
-
-// heldFile is a file within the one file: packed, with the SHA-256 of what it unpacks to, in base64.
-type heldFile struct {
-	name, sha string
-	data      []byte
-}
-
-// heldFiles are the data files as they are; of each page that is read its main part, with links that
-// lead within the one file; and the licences as such pages.
-func heldFiles(files []bundle.File) ([]heldFile, error) {
-	names := map[string]bool{}
-	for _, f := range files {
-		names[f.Name] = pageText(f) != nil
-	}
-	list := make([]heldFile, len(files))
-	errs := make([]error, len(files))
-	each(len(files), func() func(int) {
-		return func(i int) {
-			f := files[i]
-			text := pageText(f)
-			switch {
-			case strings.HasPrefix(f.Name, "data/"):
-				raw := unpacked(f)
-				list[i] = heldFile{f.Name, digest(raw), f.Data}
-			case text != nil:
-				if text, errs[i] = leadWithin(f.Name, text, names); errs[i] == nil {
-					list[i] = heldFile{f.Name, digest(text), compress(text)}
-				}
-			}
-		}
-	})
-	return slices.DeleteFunc(list, func(h heldFile) bool { return h.name == "" }), errors.Join(errs...)
-}
-
-var mainPart = regexp.MustCompile(`(?s)<main\b.*</main>`)
-
-// pageText is what the one file shows of a page of the site, or of a licence; nil for other files.
-func pageText(f bundle.File) []byte {
-	switch {
-	case strings.HasPrefix(f.Name, "licences/"):
-		return fmt.Appendf(nil, "<main><h1>%s</h1><pre>%s</pre></main>",
-			html.EscapeString(strings.TrimSuffix(path.Base(f.Name), ".txt")), html.EscapeString(string(f.Data)))
-	case path.Ext(f.Name) == ".html" && f.Name != "index.html":
-		return mainPart.Find(f.Data)
-	}
-	return nil
-}
-
-var href = regexp.MustCompile(`\shref="([^"]*)"`)
-
-// leadWithin has the links of a page lead to screens of the app and to the pages that are there. It
-// fails where one leads elsewhere.
-func leadWithin(name string, text []byte, there map[string]bool) (out []byte, err error) {
-	out = href.ReplaceAllFunc(text, func(m []byte) []byte {
-		to := html.UnescapeString(string(href.FindSubmatch(m)[1]))
-		within := addressWithin(name, to, there)
-		if within == "" {
-			err = fmt.Errorf("%s links to %q, which is not in the one file", name, to)
-		}
-		return []byte(` href="` + html.EscapeString(within) + `"`)
-	})
-	return out, err
-}
-
-// addressWithin is the address in the one file of what a page of this name links to, as page in
-// site-src/app/edition/files.one.ts makes it; "" for what is not there.
-func addressWithin(name, to string, there map[string]bool) string {
-	file, at, placed := strings.Cut(to, "#")
-	if file == "" {
-		file = path.Base(name)
-	}
-	file = path.Join(path.Dir(name), file)
-	switch {
-	case file == "index.html" && placed:
-		return "#" + at
-	case file == "index.html":
-		return "#/today"
-	case !there[file]:
-		return ""
-	case placed:
-		return "#/read?page=" + component(file) + "&at=" + component(at)
-	}
-	return "#/read?page=" + component(file)
-}
-
-// component escapes as encodeURIComponent does (ECMA-262) what names and places of ours hold.
-func component(s string) string {
-	var b bytes.Buffer
-	for _, c := range []byte(s) {
-		if strings.IndexByte("/?=&:,#%+ ", c) >= 0 {
-			fmt.Fprintf(&b, "%%%02X", c)
-		} else {
-			b.WriteByte(c)
-		}
-	}
-	return b.String()
 }
 
 // sizeInWords is a size in megabytes of a million bytes, as pages say it.

@@ -82,8 +82,8 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	files, catalogue, try, err := dataFiles(s)
 	wg.Wait()
 	ds := slices.Concat(said...)
-	if !diag.HasError(ds) { // it has the same sources
-		ds = append(ds, wholeSaid...)
+	if !diag.HasError(ds) && diag.HasError(wholeSaid) { // the sources are the same, and so are the warnings
+		ds = wholeSaid
 	}
 	if err != nil {
 		ds = append(ds, diag.Diagnostic{File: "rules-content/text", Found: err.Error()})
