@@ -135,7 +135,7 @@ func (p *page) lessonWithin() {
 	p.wait("the lines to try", `document.getElementById("try").getBoundingClientRect().top < innerHeight`)
 	p.clickOn(".try-lines a")
 	p.wait("lines of the lesson", visible(hook("passage")))
-	if n := eval[int](p, `[...document.querySelectorAll('style[data-sheet="pages"]')].filter(s => s.media !== "not all").length`); n > 0 {
+	if n := eval[int](p, `[...document.querySelectorAll('style[data-sheet="one-file"]')].filter(s => s.media !== "not all").length`); n > 0 {
 		p.t.Error("the style of pages stays in effect on the lines")
 	}
 }

@@ -67,11 +67,6 @@ func wholes(s Source) (wholeParts, []diag.Diagnostic) {
 		})
 	}
 	wg.Wait()
-	for i := range made {
-		if made[i].Name == path.Base(strings.TrimSuffix(bundle.InsideSource, ".css")) {
-			made[i].Name = "pages" // what the script asks for
-		}
-	}
 	return wholeParts{made[:len(styles)], made[len(styles):]}, slices.Concat(said...)
 }
 

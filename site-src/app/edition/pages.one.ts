@@ -22,7 +22,7 @@ export function sheet(name: string): Promise<void> {
 export function styles(ofPages: boolean) {
   for (const s of document.querySelectorAll<HTMLStyleElement>('style[data-sheet]')) {
     const name = s.dataset.sheet!;
-    s.media = (ofPages ? name === 'pages' : wanted.has(name)) ? 'all' : 'not all';
+    s.media = (ofPages ? name === 'one-file' : wanted.has(name)) ? 'all' : 'not all';
   }
 }
 
