@@ -216,3 +216,28 @@ func TestOneFileAsks(t *testing.T) {
 		t.Error("not even the file was asked for: this check sees nothing")
 	}
 }
+
+// TestOneFileFromSite: the site offers the one file, its worker leaves it to the host, and it works at
+// an address as well.
+func TestOneFileFromSite(t *testing.T) {
+	s := serve(t, "/a/b/", allFiles(t))
+	p := newPage(t)
+	p.open(s.address)
+	p.wait("everything to be stored", kept)
+	p.open(s.address + "about.html")
+	if n := p.count(`a[download][href="one-file/sutur.html"]`); n != 1 {
+		t.Errorf("the page about Sutur offers it %d times", n)
+	}
+	const ask = `fetch("one-file/sutur.html", { method: "GET" }).then(async r => (await r.text()).length, () => 0)`
+	if n := eval[int](p, ask); n < 1_000_000 {
+		t.Errorf("from the host come %d characters", n)
+	}
+	p.open(s.address + "one-file/sutur.html")
+	p.wait("the first screen", drawn)
+	p.calm()
+	p.open(s.address + "about.html")
+	cut(p, s)
+	if n := eval[int](p, ask); n != 0 {
+		t.Errorf("without a network %d characters of something come in its place", n)
+	}
+}
