@@ -198,9 +198,15 @@ func TestOneFileDamaged(t *testing.T) {
 func TestOneFileAsks(t *testing.T) {
 	address := theFile(t, allFiles(t), t.TempDir())
 	p := newPage(t)
+	p.withAxe()
 	p.begin(address, "Test child")
 	checkRecord(p, 1, session(p))
 	p.lessonWithin()
+	for _, screen := range []string{"read?page=about.html&at=this-file", "read?page=lessons%2F" + rule + ".html", "learner", "give?from=78:1&to=78:2"} {
+		eval[any](p, fmt.Sprintf(`(location.hash = "#/%s", 0)`, screen))
+		p.wait(screen, `document.querySelector(".screen main:not([aria-busy]) h1")`)
+		p.axe("in the one file, " + screen)
+	}
 	p.calm()
 	own := 0
 	for _, r := range p.requests {
