@@ -116,6 +116,7 @@ func (p *page) backedUp() string {
 	})()`)
 	p.click("safe-backup")
 	p.wait("the backup", `globalThis.saved`)
+	p.click("notice-close") // nothing is to move under what is pressed next
 	return eval[string](p, `saved`)
 }
 
@@ -123,6 +124,7 @@ func (p *page) backedUp() string {
 func (p *page) lessonWithin() {
 	p.t.Helper()
 	p.click("nav-today")
+	p.wait("the card of today", `document.querySelector('[data-t^="next-"]')`)
 	p.click("lessons")
 	p.wait("the list of lessons", `document.querySelectorAll(".inside .lesson-list a").length > 30`)
 	p.clickOn(fmt.Sprintf(`.lesson-list a[href$="%s.html"]`, rule))
