@@ -66,15 +66,17 @@ export function lacks(l: Layout): string {
   return '';
 }
 
+/** In the middle of the screen: Print lies over its foot. */
+function showFirst() {
+  const first = document.querySelector<HTMLElement>(FIRST);
+  first?.focus({ preventScroll: true });
+  first?.scrollIntoView({ block: 'center' });
+}
+
 /** Leads from the sentence beside Print to the lines that are offered. */
 export const seeBetter = (p: Printing) =>
   p.offers.length
-    ? html`<button
-        type="button"
-        class="link"
-        data-t="see-better"
-        @click=${() => document.querySelector<HTMLElement>(FIRST)?.focus()}
-      >
+    ? html`<button type="button" class="link" data-t="see-better" @click=${showFirst}>
         ${t('print.see-better')}
       </button>`
     : nothing;

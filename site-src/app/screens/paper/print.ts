@@ -4,7 +4,6 @@ import '../../later.ts';
 import { html, nothing } from 'lit-html';
 import { apply } from '../../colour/pencils.ts';
 import { t } from '../../i18n.ts';
-import { added } from '../../paper/leaves.ts';
 import { hasLines } from '../../paper/options.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
@@ -83,19 +82,19 @@ const progress = (done: number) => html`
   </div>
 `;
 
-function status({ layout: l, busy, stopped }: Printing): string {
+function status({ layout: l, busy, stopped }: Printing) {
   if (busy) return t('print.laying-out');
   if (stopped) return t('print.stopped');
   if (!l) return '';
-  return [t('print.pages', { n: pageCount(l) }), ...more(l), lacks(l)].filter(Boolean).join(' ');
+  const lack = lacks(l);
+  return [t('print.pages', { n: pageCount(l) }), more(l), lack && html` <b>${lack}</b>`];
 }
 
 /** What is to be done with the pages once they are printed. */
-function more(l: Layout): string[] {
-  if (l.sheet === 'card' && l.inked.length) return [t('print.card-fold')];
-  if (l.sheet !== 'booklet' || l.options.booklet.lay !== 'fold') return [];
-  const n = added(l.leaves);
-  return [t('print.sheets', { n: l.sides.length / 2 }), n ? t('print.filled', { n }) : ''];
+function more(l: Layout): string {
+  if (l.sheet === 'card' && l.inked.length) return ` ${t('print.card-fold')}`;
+  if (l.sheet !== 'booklet' || l.options.booklet.lay !== 'fold') return '';
+  return ` ${t('print.sheets', { n: l.sides.length / 2 })}`;
 }
 
 /** Another address of this screen does not enter it anew. */

@@ -16,10 +16,10 @@ export function days({ options: o }: BookletLayout) {
       <h2>${t('print.days', { n: o.booklet.juz })}</h2>
       <table class="days">
         <tr>
-          <th>${t('print.day')}</th>
-          <th class="wide">${t('print.read')}</th>
-          <th>${t('print.found')}</th>
-          ${OUTCOMES.map((x) => html`<th class="narrow">${t(`print.went.${x}`)}</th>`)}
+          <th class="day">${t('print.day')}</th>
+          <th>${t('print.read')}</th>
+          <th class="slim">${t('print.found')}</th>
+          ${OUTCOMES.map((x) => html`<th class="slim">${t(`print.went.${x}`)}</th>`)}
         </tr>
         ${Array.from(
           { length: rows },

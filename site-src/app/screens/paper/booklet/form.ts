@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { t } from '../../../i18n.ts';
 import { ANSWERS, LAYS, LEAST, MOST_POINTS, usualSize } from '../../../paper/booklet.ts';
+import { added } from '../../../paper/leaves.ts';
 import { learnt } from '../../../paper/learnt.ts';
 import { type Options, STEP } from '../../../paper/options.ts';
 import { rulesInOrder } from '../../../plan/ladder.ts';
@@ -45,9 +46,24 @@ export function bookletFields(s: State, { booklet: b }: Options) {
       (x) => t(`print.lay.${x}`),
       (x) => changeBooklet({ lay: x, size: usualSize(x) }),
     )}
-    ${b.lay === 'one' ? nothing : html`<p class="quiet" data-t="lay-how">${t(`print.lay-${b.lay}`)}</p>`}
-    ${sizeField(b.size, LEAST, MOST_POINTS, STEP, (size) => changeBooklet({ size }))}
+    ${layHow(s)} ${sizeField(b.size, LEAST, MOST_POINTS, STEP, (size) => changeBooklet({ size }))}
   `;
+}
+
+/** More sheets than these hardly fold together (common practice, no source). */
+const THICK = 16;
+
+/** How pages that stand in twos are printed, and what their number asks for. */
+function layHow({ printing }: State) {
+  const { lay } = printing!.options.booklet;
+  if (lay === 'one') return nothing;
+  const l = printing!.layout;
+  const there = !printing!.busy && l?.sheet === 'booklet' && l.options.booklet.lay === lay;
+  const n = there ? added(l.leaves) : 0;
+  const thick = there && lay === 'fold' && l.sides.length / 2 > THICK;
+  return html`<p class="quiet" data-t="lay-how">
+    ${t(`print.lay-${lay}`)} ${n ? t('print.filled', { n }) : ''} ${thick ? t('print.thick') : ''}
+  </p>`;
 }
 
 /** The rules that have a place in the juz; those learnt are chosen until others are. */

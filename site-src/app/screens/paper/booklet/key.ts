@@ -12,7 +12,7 @@ export function keyPage(l: BookletLayout, n: number) {
     <div class="key-page">
       <h2>${t('print.key-title', { n: l.options.booklet.juz })}</h2>
       <p>${t(list.length ? 'print.key-what' : 'print.key-empty')}</p>
-      <ul class="key-list">
+      <ul class="key-list" .style=${`--row:${l.keyRow}mm`}>
         ${list.map(item)}
       </ul>
       ${
@@ -28,6 +28,6 @@ const item = ({ rule, key, places }: BookletPencil) => html`
   <li data-rule=${rule.id} data-n=${places} .style=${pencil(rule.family)}>
     <b class="key-name">${key ?? ''}</b>
     <span class="key-text inked">${swatch(rule.family)}${rule.name}</span> ${arabic(rule.ar)}
-    <span class="dots"></span><span>${t('print.places', { n: places })}</span>
+    <span class="dots"></span><b>${places}</b><span class="try"></span>
   </li>
 `;

@@ -35,8 +35,9 @@ export interface BookletLayout extends Omit<Content, 'found' | 'keys'> {
   /** Places by range and rule. */
   counts: number[][];
   tables: Table[][];
-  /** Rules on a page of the key. */
+  /** Rules on a page of the key, and the height (mm) of each. */
   perKey: number;
+  keyRow: number;
   leaves: Leaf[];
   /** The pages on each side of paper, from left to right. */
   sides: number[][];
@@ -47,6 +48,7 @@ export interface BookletLayout extends Omit<Content, 'found' | 'keys'> {
 /** Heights in millimetres of what stands on a page above a list, and of a rule in the key. */
 const KEY_HEAD = 30;
 const KEY_ROW = 8.5;
+const KEY_ROW_MOST = 12;
 const COUNTS_HEAD = 32;
 
 /** Shares of the work: the lines, the answers; the rest is drawing. */
@@ -78,11 +80,17 @@ export async function layOutBooklet(job: Job, box: HTMLElement): Promise<Booklet
     ranges: list,
     counts: countIn(list, found.hits, [...found.totals.keys()]),
     tables: answers ? tables(list.length, content.pencils.length, tableRoom(o)) : [],
-    perKey: Math.floor((roomOf(o)[1] - KEY_HEAD) / KEY_ROW),
+    ...keyOf(content.pencils.length, roomOf(o)[1] - KEY_HEAD),
   };
   const leaves = leavesOf(partsOf(pages), o.booklet);
   const layout = { ...pages, leaves, sides: sides(leaves.length, o.booklet.lay), fits: {} };
   return { ...layout, fits: fitsOf(layout, box) };
+}
+
+/** The rules of the key have what room there is. */
+function keyOf(rules: number, room: number): Pick<BookletLayout, 'perKey' | 'keyRow'> {
+  const perKey = Math.floor(room / KEY_ROW);
+  return { perKey, keyRow: Math.min(KEY_ROW_MOST, room / Math.max(1, Math.min(rules, perKey))) };
 }
 
 const partsOf = (
