@@ -51,6 +51,9 @@ export interface Room {
   gap: number;
 }
 
+/** How many rows the head of a table takes, which has the rules' shapes and keys. */
+const HEAD = 2;
+
 /** All tables by page, side by side where there is room. */
 export function tables(rows: number, rules: number, r: Room): Table[][] {
   if (!rules) return [];
@@ -58,7 +61,7 @@ export function tables(rows: number, rules: number, r: Room): Table[][] {
   const blocks = Math.ceil(rules / most);
   const wide = Math.ceil(rules / blocks);
   const across = Math.max(1, Math.floor((r.width + r.gap) / (r.name + wide * r.column + r.gap)));
-  const high = Math.max(1, Math.floor(r.height / r.row) - 1); // the first row has the rules' keys
+  const high = Math.max(1, Math.floor(r.height / r.row) - HEAD);
   const all: Table[] = [];
   for (let k = 0; k < rules; k += wide)
     for (let i = 0; i < rows; i += high)

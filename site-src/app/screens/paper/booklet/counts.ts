@@ -20,9 +20,9 @@ export function countsPage(l: BookletLayout, n: number) {
 }
 
 function table(l: BookletLayout, { rows, rules }: Table) {
-  return html`<table class="counts">
+  return html`<table class="tally">
     <tr>
-      <th></th>
+      <td></td>
       ${l.pencils
         .slice(...rules)
         .map(
