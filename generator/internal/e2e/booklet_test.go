@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"math"
 	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
@@ -266,14 +267,24 @@ func TestBookletPaper(t *testing.T) {
 // bookletPictures saves the first pages as they are printed.
 func (p *page) bookletPictures(name string, pages int) {
 	p.t.Helper()
-	if os.Getenv("SUTUR_PICTURES") == "" {
+	dir := os.Getenv("SUTUR_PICTURES")
+	if dir == "" {
 		return
+	}
+	if err := os.MkdirAll(dir, 0o755); err != nil {
+		p.t.Fatal(err)
 	}
 	p.do(chromedp.EmulateViewport(1200, 1250))
 	p.media("print")
 	for i := range pages {
 		eval[any](p, fmt.Sprintf(`(document.querySelectorAll(".leaves > *")[%d]?.scrollIntoView({ behavior: "instant" }), 0)`, i))
-		p.photo(fmt.Sprintf("booklet-%s-%d", name, i+1))
+		png, err := chromedp.Run(p.ctx, chromedp.CaptureScreenshot())
+		if err == nil {
+			err = os.WriteFile(filepath.Join(dir, fmt.Sprintf("booklet-%s-%d.png", name, i+1)), png, 0o644)
+		}
+		if err != nil {
+			p.t.Fatal(err)
+		}
 	}
 	p.media("")
 	p.do(chromedp.EmulateViewport(390, 844))

@@ -71,7 +71,7 @@ function begin(root: HTMLElement, l: Layout | undefined) {
   scale();
 }
 
-/** Paints the sides that were drawn since the last time. */
+/** Paints the sides that were drawn since the last time; colours come with the last. */
 function paintBooklet(root: HTMLElement, l: BookletLayout, drawn: number) {
   const now = l.sides.slice(sides, drawn).flat();
   if (!now.length) return;
@@ -80,7 +80,7 @@ function paintBooklet(root: HTMLElement, l: BookletLayout, drawn: number) {
     const words = inkedOn(l, n);
     if (words.length) paint(root.querySelector(`[data-page="${n}"]`)!, words, colours);
   }
-  highlight('paper', colours);
+  if (sides === l.sides.length) highlight('paper', colours);
 }
 
 function scale() {

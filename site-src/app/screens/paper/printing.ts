@@ -48,7 +48,7 @@ const REST = 150;
 const SEEN = 20;
 
 /** Sides of paper that are drawn at once. */
-const AT_ONCE = 6;
+const AT_ONCE = 2;
 
 /** How far the work is when the pages are laid out, and are to be drawn. */
 const LAID_OUT = 0.8;

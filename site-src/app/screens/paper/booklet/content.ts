@@ -26,11 +26,15 @@ export interface Content {
   keys: Map<number, string>;
 }
 
-export async function contentOf({ c, options: { booklet }, learnt }: Job): Promise<Content> {
+export async function contentOf(job: Job): Promise<Content> {
+  const { c, learnt } = job;
+  const { booklet } = job.options;
   const { from, to } = versesOf(c, booklet);
   const [vs, opening] = await Promise.all([verses(c, from, to), basmala(c, from, to)]);
+  await job.step?.(0);
   const all = rulesInOrder(c).map((r) => c.rules.indexOf(r));
   const { totals } = marks(vs, all);
+  await job.step?.(0);
   const ids = booklet.rules ?? learnt.map((r) => r.id);
   const asked = all.filter((r) => ids.includes(c.rules[r]!.id));
   const found = marks(

@@ -20,7 +20,7 @@ export function countsPage(l: BookletLayout, n: number) {
 }
 
 function table(l: BookletLayout, { rows, rules }: Table) {
-  return html`<table class="tally">
+  return html`<table class="tally" .style=${`--rules:${rules[1] - rules[0]}`}>
     <tr>
       <td></td>
       ${l.pencils
@@ -38,7 +38,9 @@ function table(l: BookletLayout, { rows, rules }: Table) {
 
 const countsRow = (l: BookletLayout, r: VerseRange, all: number[], rules: [number, number]) => html`
   <tr data-range="${r.s}:${r.a}-${r.b}">
-    <th scope="row">${linesName(l.c.surahs, { s: r.s, a: r.a }, { s: r.s, a: r.b })}</th>
+    <th scope="row">
+      <span>${linesName(l.c.surahs, { s: r.s, a: r.a }, { s: r.s, a: r.b })}</span>
+    </th>
     ${all
       .slice(...rules)
       .map((n, i) => html`<td data-rule=${l.pencils[rules[0] + i]!.rule.id}>${n || '·'}</td>`)}

@@ -84,6 +84,7 @@ export async function layOutBooklet(job: Job, box: HTMLElement): Promise<Booklet
   };
   const leaves = leavesOf(partsOf(pages), o.booklet);
   const layout = { ...pages, leaves, sides: sides(leaves.length, o.booklet.lay), fits: {} };
+  await job.step?.(ALL_LINES);
   return { ...layout, fits: fitsOf(layout, box) };
 }
 
@@ -112,7 +113,7 @@ function tableRoom(o: Options): Room {
 const PLACES = {
   cover: '.cover, .cover-head, .contents, .contents li',
   pencils: '.key-page, .key-list, .key-list li, .key-text',
-  counts: '.counts-page, .counts-page th',
+  counts: '.counts-page, .tables, .tally th',
   days: '.days-page, .days th',
 } as const;
 

@@ -17,7 +17,7 @@ import type { Content } from './content.ts';
 export const HEAD = 8;
 
 /** Words that are measured at once. */
-const WORDS = 250;
+const WORDS = 120;
 
 /** Lines broken into pages. */
 export interface LineSet {
