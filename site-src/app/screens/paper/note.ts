@@ -66,11 +66,11 @@ export function lacks(l: Layout): string {
   return '';
 }
 
-/** In the middle of the screen: Print lies over its foot. */
+/** At the top of the screen: Print lies over its foot. */
 function showFirst() {
   const first = document.querySelector<HTMLElement>(FIRST);
   first?.focus({ preventScroll: true });
-  first?.scrollIntoView({ block: 'center' });
+  first?.closest('.print-note')?.scrollIntoView();
 }
 
 /** Leads from the sentence beside Print to the lines that are offered. */
