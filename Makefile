@@ -38,8 +38,9 @@ $(NODE_STAMP): site-src/package.json site-src/package-lock.json | node
 	cd site-src && npm ci --no-audit --no-fund --silent
 	@touch $@
 
+# One table; STAGES names some, such as STAGES="engine bytes".
 bench:
-	$(GO) test -run '^$$' -bench . -benchmem ./...
+	@GO="$(GO)" $(GO) run ./generator/internal/bench/cmd $(STAGES)
 
 # Every file of a version with every fault of a host: about an hour. Counts are printed.
 faults:
