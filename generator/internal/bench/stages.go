@@ -2,10 +2,11 @@ package bench
 
 import (
 	"bytes"
-	"compress/gzip"
 	"errors"
 	"fmt"
 	"strings"
+
+	"github.com/klauspost/compress/gzip"
 
 	"sutur/generator/internal/build"
 	"sutur/generator/internal/diag"

@@ -230,7 +230,8 @@ func (p *page) choose(rule string, surah, from, to int) {
 	p.set("to", fmt.Sprint(to))
 	p.click("open")
 	p.wait("the lines", visible(hook(fmt.Sprintf("verse-%d-%d", surah, to))))
-	eval[any](p, `document.fonts.ready.then(() => 0)`)
+	// With its first frames a new screen goes to its top.
+	eval[any](p, `document.fonts.ready.then(() => new Promise(r => requestAnimationFrame(() => requestAnimationFrame(() => r(0)))))`)
 }
 
 // set gives a field a value, as a choice by hand does.

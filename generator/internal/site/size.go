@@ -2,10 +2,11 @@ package site
 
 import (
 	"bytes"
-	"compress/gzip"
 	"path"
 	"regexp"
 	"strings"
+
+	"github.com/klauspost/compress/gzip"
 
 	"sutur/generator/internal/bundle"
 )
@@ -75,13 +76,20 @@ func firstOpen(files []bundle.File) map[string]bool {
 	return names
 }
 
+// hostLevel is the level of our compressor that comes nearest to what hosts send, gzip's usual level
+// 6: on all pages, scripts and styles together it gives 0.1 percent more.
+const hostLevel = 8
+
 func wireSize(buf *bytes.Buffer, f bundle.File) int {
 	switch path.Ext(f.Name) {
 	case ".gz", ".woff2", ".png":
 		return len(f.Data)
 	}
 	buf.Reset()
-	w := gzip.NewWriter(buf)
+	w, err := gzip.NewWriterLevel(buf, hostLevel)
+	if err != nil {
+		panic(err) // the level is a constant
+	}
 	w.Write(f.Data) // a buffer takes everything
 	w.Close()
 	return buf.Len()
