@@ -230,8 +230,7 @@ func (p *page) choose(rule string, surah, from, to int) {
 	p.set("to", fmt.Sprint(to))
 	p.click("open")
 	p.wait("the lines", visible(hook(fmt.Sprintf("verse-%d-%d", surah, to))))
-	// With its first frames a new screen goes to its top.
-	eval[any](p, `document.fonts.ready.then(() => new Promise(r => requestAnimationFrame(() => requestAnimationFrame(() => r(0)))))`)
+	eval[any](p, `document.fonts.ready.then(() => 0)`)
 }
 
 // set gives a field a value, as a choice by hand does.
