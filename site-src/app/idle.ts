@@ -6,6 +6,8 @@ const LONGEST = 400;
 /** Pause (ms) where the browser does not tell of such moments. */
 const PAUSE = 30;
 
+export const nextIdle = () => new Promise<void>((run) => void whenIdle(run));
+
 /** Runs once when the page is idle; returns what calls it off. */
 export function whenIdle(run: () => void): () => void {
   if (!window.requestIdleCallback) {

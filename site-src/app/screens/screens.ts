@@ -42,13 +42,27 @@ export function screenFor(s: State): Screen {
   return there === 'failed' ? failed : (there ?? waiting);
 }
 
+/** Makes a screen ready for an address that will probably be asked for; failures wait until it is. */
+export async function ahead(r: Route) {
+  const name = nameOf(r);
+  if (name === 'today') return;
+  try {
+    if (!state.get().screens[name]) put(name)(await FETCH[name]());
+    const screen = state.get().screens[name];
+    if (screen !== 'failed') await screen?.ahead?.(r);
+  } catch {
+    // told of when it is asked for
+  }
+}
+
+const put = (name: Name) => (x: Screen | undefined) =>
+  state.set({ screens: { ...state.get().screens, [name]: x ?? 'failed' } });
+
 function fetchScreen(r: Route) {
   const name = nameOf(r);
   if (name === 'today') return;
   // A part that was cut off may still be a script, which lacks the screen.
-  const put = (x: Screen | undefined) =>
-    state.set({ screens: { ...state.get().screens, [name]: x ?? 'failed' } });
-  void FETCH[name]().then(put, () => put(undefined));
+  void FETCH[name]().then(put(name), () => put(name)(undefined));
 }
 
 /** What a page is called before its screen has come. */

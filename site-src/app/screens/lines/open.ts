@@ -4,7 +4,7 @@ import { loadCourse } from '../../planner.ts';
 import { claim, letGo } from '../../practice/claim.ts';
 import { fitted, fresh } from '../../practice/draft.ts';
 import * as practice from '../../practice/practice.ts';
-import { readLines } from '../../practice/reading.ts';
+import { type Read, readLines } from '../../practice/reading.ts';
 import { linesHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import { TextError } from '../../text/data.ts';
@@ -18,10 +18,9 @@ export async function open(want: Lines) {
   const { catalogue } = state.get();
   const who = state.learner()?.id ?? '';
   try {
-    const { verses, basmala, draft } = await readLines(catalogue, who, want);
+    const read = await readLines(catalogue, who, want);
     if (mine !== visit) return;
-    const left = draft ? fitted(withPencils(draft, want), verses) : fresh(who, want);
-    practice.begin(catalogue, verses, basmala, left);
+    practice.begin(opened(read, who, want));
     join(who);
     named();
     claim();
@@ -37,6 +36,12 @@ export async function open(want: Lines) {
     if (!(e instanceof TextError)) throw e;
     if (mine === visit) state.set({ unreadable: e.code });
   }
+}
+
+/** The lines as they were left, or fresh. */
+export function opened({ draft, ...text }: Read, who: string, want: Lines) {
+  const left = draft ? fitted(withPencils(draft, want), text.verses) : fresh(who, want);
+  return practice.opened({ ...text, draft: left });
 }
 
 /** A draft with the pencils that the address asks for as well. */

@@ -4,6 +4,7 @@ import { html, nothing } from 'lit-html';
 import { guard } from 'lit-html/directives/guard.js';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { keep } from '../../actions/keep.ts';
+import { whenIdle } from '../../idle.ts';
 import { join, t } from '../../i18n.ts';
 import type { Child } from '../../plan/child.ts';
 import { Practise, ReadOn, Review, Settle, Teach } from '../../plan/day.ts';
@@ -13,7 +14,6 @@ import { child, loadCourse } from '../../planner.ts';
 import { linesHash, printHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import { changeLearner } from '../../store/store.ts';
-import { prefetch } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
 import { lessonPath } from '../parts/lesson.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
@@ -21,6 +21,7 @@ import { term, withTerm } from '../parts/term.ts';
 import { called } from '../parts/words.ts';
 import { switcher } from '../parts/switch.ts';
 import type { Screen } from '../screen.ts';
+import { ahead } from '../screens.ts';
 import { why } from './why.ts';
 
 export { loadCourse, switcher };
@@ -42,7 +43,7 @@ function nextFor(c: Child): Proposal {
 
 let ready: Child | undefined;
 
-/** The card; nothing without a learner. Its lines are fetched before they are asked for. */
+/** The card; nothing without a learner. Its lines are made ready before they are asked for. */
 export const card: Pick<Screen, 'view' | 'drawn'> = {
   view() {
     const c = child();
@@ -53,7 +54,7 @@ export const card: Pick<Screen, 'view' | 'drawn'> = {
     if (!c || c === ready) return;
     ready = c;
     const { lines } = nextFor(c);
-    if (lines) prefetch(c.course.c, lines);
+    if (lines) whenIdle(() => void ahead({ name: 'lines', lines }));
   },
 };
 
