@@ -2,6 +2,7 @@
 import type { Catalogue } from '../types.ts';
 import type { Phrases } from './phrases.ts';
 import { rare } from './ready.ts';
+import { ENOUGH } from './score.ts';
 import { type Unit, units } from './units.ts';
 
 /** All lessons over the text: what is the same for every child. */
@@ -13,5 +14,5 @@ export interface Course {
 }
 
 export function course(x: Phrases, c: Catalogue): Course {
-  return { x, c, units: units(c), rare: rare(x.places(0, x.of.length - 2)) };
+  return { x, c, units: units(c), rare: rare(x.counts.map((_, r) => x.upTo(r, ENOUGH))) };
 }

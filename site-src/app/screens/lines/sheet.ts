@@ -33,7 +33,7 @@ function lay(el: HTMLElement, p: Practice) {
   laid = { el, verses: p.verses, sheet };
   follow(el, sheet);
   keys(el, sheet, paintLines);
-  sheet.whenFont(el.textContent, paintLines);
+  setTimeout(() => sheet.whenFont(el.textContent, paintLines)); // the letters come first
   // Letters move when the lines are laid anew: by a turned phone or a setting.
   let size = '';
   resized?.disconnect();
