@@ -1,5 +1,6 @@
 // Opens lines: the text, what was marked in them before, and the claim on them.
 import { choose } from '../../actions/learner.ts';
+import { afterFrame } from '../../idle.ts';
 import { loadCourse } from '../../planner.ts';
 import { claim, letGo } from '../../practice/claim.ts';
 import { fitted, fresh } from '../../practice/draft.ts';
@@ -27,7 +28,7 @@ export async function open(want: Lines) {
     addEventListener('pagehide', letGo);
     addEventListener('pageshow', again);
     // The letters come first; what is around them a moment later.
-    requestAnimationFrame(() => setTimeout(() => practice.set({})));
+    afterFrame(() => practice.set({}));
     // For the place after the session, which can do without.
     setTimeout(() => {
       if (mine === visit) loadCourse().catch(() => undefined);
