@@ -6,7 +6,7 @@ NODE_STAMP := site-src/node_modules/.package-lock.json
 PRETTIER := site-src/node_modules/.bin/prettier --log-level warn
 FORMATTED := '*.md' 'LICENSES/*.md' 'rules-content/**/*.{md,json}' 'site-src/**/*.{ts,mjs,css,html,md}' site-src/strings/*.json
 
-.PHONY: build serve test lint format types bench faults tools node
+.PHONY: build serve test lint format types bench screenshots faults tools node
 # Of two package managers at once, one fails.
 .NOTPARALLEL:
 
@@ -38,8 +38,13 @@ $(NODE_STAMP): site-src/package.json site-src/package-lock.json | node
 	cd site-src && npm ci --no-audit --no-fund --silent
 	@touch $@
 
+# The pictures of the app that the manifest names, taken of the site as it is now.
+screenshots:
+	SCREENSHOTS=1 $(GO) test -count=1 -run '^TestScreenshots$$' ./generator/internal/e2e
+
+# One table; STAGES names some, such as STAGES="engine bytes".
 bench:
-	$(GO) test -run '^$$' -bench . -benchmem ./...
+	@GO="$(GO)" $(GO) run ./generator/internal/bench/cmd $(STAGES)
 
 # Every file of a version with every fault of a host: about an hour. Counts are printed.
 faults:

@@ -1,6 +1,6 @@
 // Helps where the app's own script does not start, and shares no file with it. The words are those
 // of the page; they are hidden until something goes wrong or the start takes long.
-import { refetch } from './offline/refetch.ts';
+import { answers, refetch } from './offline/refetch.ts';
 import { rescue } from './offline/rescue.ts';
 
 const $ = (id: string) => document.getElementById(id);
@@ -68,7 +68,7 @@ const repair = () =>
     (m) => m.repair(refetch),
     async () => {
       await refetch();
-      return (await fetch(location.href, { cache: 'no-store' })).ok;
+      return answers();
     },
   );
 

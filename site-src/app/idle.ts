@@ -6,6 +6,11 @@ const LONGEST = 400;
 /** Pause (ms) where the browser does not tell of such moments. */
 const PAUSE = 30;
 
+/** Runs once the next frame has been painted: what measures before lays the page out twice. */
+export const afterFrame = (run: () => void) => void requestAnimationFrame(() => setTimeout(run));
+
+export const nextIdle = () => new Promise<void>((run) => void whenIdle(run));
+
 /** Runs once when the page is idle; returns what calls it off. */
 export function whenIdle(run: () => void): () => void {
   if (!window.requestIdleCallback) {

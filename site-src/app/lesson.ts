@@ -1,79 +1,11 @@
-// A page without the app: colours the letters of a lesson's examples by ranges, folds what follows
-// the first minute, turns the examples as cards, fills counts, leads back to the lines it was opened
-// from, and has the site kept, as the first page that is opened may be this one. Without it the
-// whole word is set off and everything is open.
-import { beat } from './beat/beat.ts';
-import { cards } from './lesson/cards.ts';
-import { fold, unfolded } from './lesson/fold.ts';
-import { today } from './lesson/today.ts';
+// A page without the app: what lesson/page.ts adds to it, and the site is kept, as the first page that
+// is opened may be this one.
+import { enliven } from './lesson/page.ts';
 import { keep } from './offline/offline.ts';
-import { words } from './text/letters.ts';
-import { paint } from './painting/paint.ts';
-import { Sheet } from './painting/sheet.ts';
-import type { Sign } from './marking/signs.ts';
-import { familyLook, type Span } from './marking/spans.ts';
 import { early } from './theme.ts';
 
 early();
-
-/**
- * One figure, or words within a sentence: data-marks holds "word.letter:rule", letters counted from
- * 0. The word's own set-off names the family.
- */
-function colour(figure: HTMLElement, n: number) {
-  const text = figure.querySelector<HTMLElement>('.ayah') ?? figure;
-  const sheet = new Sheet();
-  const spans: Span[] = [];
-  const els = new Map(
-    [...text.querySelectorAll<HTMLElement>('.w')].map((w) => [Number(w.dataset.w), w]),
-  );
-  const all = [...els].map(([i, el]) => ({ i, el, word: words(el.textContent)[0]! }));
-  for (const x of all) sheet.put({ v: 0, w: x.i, el: x.el, node: textOf(x.el), word: x.word });
-  for (const m of (figure.dataset.marks ?? '').matchAll(/(\d+)\.(\d+):/g)) {
-    const w = Number(m[1]);
-    const l = Number(m[2]);
-    const el = els.get(w);
-    const set = el?.closest('mark') ?? el?.querySelector('mark');
-    const family = /(?:^|\s)f-([\w-]+)/.exec(set?.className ?? '')?.[1];
-    if (!el || !family) continue;
-    spans.push({ v: 0, w, l, ...familyLook(family, form(family)) });
-    set?.classList.add('by-letter');
-  }
-  const draw = () => unfolded(figure, () => paint(sheet, figure, spans, `figure-${n}`));
-  draw();
-  sheet.whenFont(text.textContent, draw);
-}
-
-/** The shape of a family, which the style sheet names: these pages do without the catalogue. */
-const form = (family: string) =>
-  getComputedStyle(document.documentElement).getPropertyValue(`--form-${family}`).trim() as Sign;
-
-function textOf(el: HTMLElement): Text {
-  return document.createTreeWalker(el, NodeFilter.SHOW_TEXT).nextNode() as Text;
-}
-
-document.querySelectorAll<HTMLElement>('[data-marks]').forEach(colour);
-
-today();
-fold();
-cards();
-document.querySelectorAll<HTMLElement>('.beat').forEach(counts);
-
-/** The lengths stand in the page, and so do the words. */
-function counts(host: HTMLElement) {
-  const lengths = [...host.querySelectorAll<HTMLElement>('[data-counts]')].map((li) => ({
-    name: li.querySelector('.beat-name')!.textContent.replace(/\s+/g, ' ').trim(),
-    counts: Number(li.dataset.counts),
-  }));
-  const d = host.dataset;
-  beat(host, lengths, {
-    hint: d.hint!,
-    still: host.querySelector('p')!.textContent,
-    tap: d.tap!,
-    more: d.more!,
-    pace: (n) => d.pace!.replace('{n}', n),
-  });
-}
+enliven(document, location.hash);
 
 // These pages have no place to say how far it is: the app says it.
 const quiet = () => undefined;

@@ -1,6 +1,7 @@
 // Puts the settings of the device into effect: letter size, spacing, theme and the own pencils.
 import { note } from './notes.ts';
 import * as state from './state.ts';
+import { setTheme } from './theme.ts';
 import type { Settings } from './types.ts';
 
 let applied: Settings | undefined;
@@ -12,8 +13,7 @@ export function apply(s: Settings) {
   const root = document.documentElement;
   root.style.setProperty('--size', String(s.size));
   root.style.setProperty('--spacing', String(s.spacing));
-  if (s.theme === 'auto') delete root.dataset.theme;
-  else root.dataset.theme = s.theme;
+  setTheme(s.theme);
   if (s.pencils) void own();
   note('device', 'sutur-theme', s.theme);
 }

@@ -3,6 +3,7 @@
 import { watchConnection } from './actions/connection.ts';
 import { follow, recheck, take } from './actions/keep.ts';
 import { begun, draw, drawFailed } from './draw.ts';
+import { keepSite } from './edition/keeping.ts';
 import { t } from './i18n.ts';
 import type { Install } from './offline/device.ts';
 import { reopen, started } from './offline/tools.ts';
@@ -33,8 +34,16 @@ async function start() {
   addEventListener('hashchange', () => state.set({ route: parseHash(c, location.hash) }));
   onOtherTab((tables) => void follow(tables).catch(() => undefined));
   watchConnection();
+  watchNetwork();
   started();
   reportDamaged();
+}
+
+function watchNetwork() {
+  const look = () => state.set({ online: navigator.onLine });
+  addEventListener('online', look);
+  addEventListener('offline', look);
+  look();
 }
 
 function failed(e: unknown) {
@@ -55,31 +64,6 @@ function settle() {
 }
 
 const ignore = () => undefined;
-
-/** Says what a newer version brings. */
-async function what(take: () => void) {
-  const part = await import('./screens/parts/news.ts').catch(() => undefined);
-  if (part) await part.showNews(take);
-  else state.set({ notice: { text: t('error.part'), hold: true } });
-}
-
-async function keepSite() {
-  const newer = (take: () => void) => {
-    const action = { label: t('update.take'), run: take };
-    const more = { label: t('update.news'), run: () => void what(take) };
-    state.set({ newer: { text: t('update.ready'), hold: true, name: 'update', action, more } });
-  };
-  try {
-    const { keep } = await import('./offline/offline.ts');
-    keep('sw.js', {
-      kept: (offline) => state.set({ offline }),
-      noRoom: () => state.set({ notice: { text: t('update.full'), name: 'no-room' } }),
-      newer,
-    });
-  } catch {
-    state.set({ offline: { kind: 'failed', why: 'network' } });
-  }
-}
 
 // Shown where it is said what it is for (screens/parts/safe.ts), not whenever the browser likes.
 addEventListener('beforeinstallprompt', (offer) => {

@@ -1,6 +1,7 @@
 // What the one state holds, and what it begins with.
 import type { Reading } from './actions/backup.ts';
 import type { Safety } from './actions/safe.ts';
+import type { Below } from './i18n.ts';
 import type { Mark } from './store/mark.ts';
 import type { Kept } from './store/store.ts';
 import type { Reason } from './store/unavailable.ts';
@@ -73,12 +74,16 @@ export interface State extends Omit<Kept, 'settings'>, People {
   sample: Verse | 'failed' | undefined;
   /** Learner: whose removal is being asked about. */
   removing: Learner | undefined;
+  /** In the one file: the page that is read, once it has been unpacked. */
+  shown: Element | 'failed' | undefined;
   /** The choice of lines, from the first visit on. */
   choice: Choice | undefined;
   /** What is put into a link to work, or to a result. */
   making: Making | undefined;
   /** A link to work, or to a result, that was opened: what was chosen beside it. */
   received: Received | undefined;
+  /** Why what another app has shared cannot be opened. */
+  brought: Below<'brought'> | undefined;
   /** The shared screen, while it is shown. */
   board: Board | undefined;
   /** What is to be printed, while the print screen is shown. */
@@ -93,6 +98,10 @@ export interface State extends Omit<Kept, 'settings'>, People {
   /** Whether the device kept what was written last. */
   kept: boolean;
   offline: Offline;
+  /** Whether there is a network, as far as the browser knows. */
+  online: boolean;
+  /** Today: what the sign of what is kept says when it is opened, once it has been fetched. */
+  keptHere: Pick<Screen, 'view'> | undefined;
   /** Why the record cannot be opened. */
   closed: Reason | undefined;
   /** Grows with every write of drafts that the lines have not made themselves. */
@@ -132,6 +141,7 @@ export const first = {
   removed: undefined,
   sample: undefined,
   removing: undefined,
+  shown: undefined,
   choice: undefined,
   making: undefined,
   received: undefined,
@@ -148,4 +158,5 @@ export const first = {
   draftWrites: 0,
   closed: undefined,
   offline: { kind: 'unknown' },
+  online: true,
 } as unknown as State;

@@ -1,10 +1,12 @@
 // The service worker: keeps every file of the site, answers from what is kept, and says when a
 // newer version is ready. worker/right.ts decides what counts as kept, worker/versions.ts which
 // versions stay.
+import { bring } from './worker/brought.ts';
 import { fill, missing } from './worker/keep.ts';
 import { get, listed, made, older } from './worker/kept.ts';
+import { BROUGHT } from './worker/names.ts';
 import { why } from './worker/right.ts';
-import { LOST, NAME, nameOf, scope, sw } from './worker/scope.ts';
+import { isHandedOver, LOST, NAME, nameOf, scope, sw } from './worker/scope.ts';
 import { abandon, begin, isActive, settle, unverified } from './worker/versions.ts';
 
 /** Tells every page of the site; update says that a page has a whole version already. */
@@ -68,9 +70,12 @@ sw.addEventListener('message', (e) => {
 });
 
 sw.addEventListener('fetch', (e) => {
-  if (e.request.method !== 'GET' || !e.request.url.startsWith(scope)) return;
+  const { method, mode, url } = e.request;
+  if (!url.startsWith(scope)) return;
+  if (method === 'POST' && nameOf(url) === BROUGHT) return e.respondWith(bring(e.request));
+  if (method !== 'GET' || isHandedOver(url)) return;
   e.respondWith(answer(e.request));
-  if (e.request.mode === 'navigate') e.waitUntil(settle());
+  if (mode === 'navigate') e.waitUntil(settle());
 });
 
 async function answer(r: Request): Promise<Response> {

@@ -17,8 +17,20 @@ function make(): CSSStyleSheet | undefined {
   }
 }
 
+/** The colour of the browser's own bars, for the light page and the dark one (pages/parts.html). */
+const bars = [...document.querySelectorAll<HTMLMetaElement>('meta[name=theme-color]')];
+const papers = bars.map((m) => m.content);
+
+/** The page's own choice goes before the system's, also around the page. */
+export function setTheme(theme: string) {
+  const chosen = ['light', 'dark'].indexOf(theme);
+  const { dataset } = document.documentElement;
+  if (chosen < 0) delete dataset.theme;
+  else dataset.theme = theme;
+  bars.forEach((m, i) => (m.content = papers[chosen < 0 ? i : chosen] ?? ''));
+}
+
 export function early() {
-  const theme = noted('device', 'sutur-theme');
-  if (theme === 'light' || theme === 'dark') document.documentElement.dataset.theme = theme;
+  setTheme(noted('device', 'sutur-theme'));
   own?.replaceSync(noted('device', 'sutur-pencils'));
 }

@@ -7,7 +7,15 @@ export * from './types/record.ts';
 export * from './types/text.ts';
 
 /** Screens that their name alone leads to. */
-export const PLAIN = ['today', 'rules', 'record', 'learner', 'learners', 'print'] as const;
+export const PLAIN = [
+  'today',
+  'rules',
+  'record',
+  'learner',
+  'learners',
+  'print',
+  'brought',
+] as const;
 
 /** Screens for what one person sends another: what they sent is read by the screen itself. */
 export const SENT = ['work', 'result'] as const;
@@ -24,4 +32,6 @@ export type Route =
   | { name: 'lines' | 'give' | 'shared'; lines: Lines }
   | { name: 'send'; id: string }
   | { name: (typeof SENT)[number]; query: string }
+  // a page by its name, and a place in it; in the one file alone
+  | { name: 'read'; page: string; at: string }
   | { name: 'bad'; reason: Below<'bad'>; vars: Record<string, string | number> };

@@ -2,7 +2,8 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { BackupError, LARGEST, parse, write } from '../node_modules/.out/app/record/backup.js';
+import { BackupError, parse, write } from '../node_modules/.out/app/record/backup.js';
+import { LARGEST } from '../node_modules/.out/app/record/largest.js';
 import { change, merge } from '../node_modules/.out/app/record/merge.js';
 
 import { t, learner, session, taught, records, none, file } from './records.mjs';

@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
+import { page } from '../node_modules/.out/app/edition/files.one.js';
 import { linesHash, parseHash, parseRef } from '../node_modules/.out/app/share/link.js';
 
 const surahs = Array.from({ length: 114 }, (_, i) => ({
@@ -107,6 +108,31 @@ test('anything at all is answered and never throws', () => {
     const got = parseHash(c, hash);
     if (got.name === 'lines') assert.ok(got.lines.from.a >= 1 && got.lines.to.a >= 1, hash);
   }
+});
+
+test('pages of the one file are screens, with the place in them', () => {
+  for (const [path, name, at] of [
+    ['about.html', 'about.html', ''],
+    ['about.html#cautions', 'about.html', 'cautions'],
+    ['lessons/glossary.html#t-sakin', 'lessons/glossary.html', 't-sakin'],
+    [
+      'lessons/ra.html#/lines?rule=ra&from=78:1&to=78:2',
+      'lessons/ra.html',
+      '/lines?rule=ra&from=78:1&to=78:2',
+    ],
+    ['licences/CC-BY-SA-4.0.txt', 'licences/CC-BY-SA-4.0.txt', ''],
+  ])
+    assert.deepEqual(parseHash(c, page(path)), { name: 'read', page: name, at }, path);
+  for (const odd of [
+    '',
+    '//host/x.html',
+    'https://host/x.html',
+    '../x.html',
+    'a/b.html',
+    'sw.js',
+    '/about.html',
+  ])
+    assert.equal(parseHash(c, page(odd)).name, 'bad', odd);
 });
 
 test('places', () => {

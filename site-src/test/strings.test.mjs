@@ -76,3 +76,14 @@ test('plural entries have the forms of the language', () => {
 test('no exclamation marks', () => {
   for (const v of Object.values(en)) assert.doesNotMatch(JSON.stringify(v), /!/);
 });
+
+test('what the one file says differently is said on the site, of the same things', () => {
+  const own = Object.entries(file('one-file.json'));
+  assert.ok(own.length > 10, `${own.length} keys`);
+  const places = (text) => [...text.matchAll(/\{\w+\}/g)].map(String).sort();
+  for (const [k, text] of own) {
+    assert.ok(k in en, k);
+    assert.notEqual(text, en[k], k);
+    for (const p of places(text)) assert.ok(places(en[k]).includes(p), `${k}: ${p}`);
+  }
+});

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"runtime"
 	"slices"
 	"strings"
 	"testing"
@@ -68,9 +69,12 @@ func TestTooManyFamilies(t *testing.T) {
 	}
 }
 
-// TestTwiceTheSame: a build is a function of its sources.
+// TestTwiceTheSame: a build is a function of its sources, on however many cores.
 func TestTwiceTheSame(t *testing.T) {
-	a, b := realSite(t), realSite(t)
+	a := realSite(t)
+	old := runtime.GOMAXPROCS(1)
+	b := realSite(t)
+	runtime.GOMAXPROCS(old)
 	if len(a) != len(b) {
 		t.Fatalf("%d and %d files", len(a), len(b))
 	}
@@ -82,13 +86,17 @@ func TestTwiceTheSame(t *testing.T) {
 }
 
 func TestBudgets(t *testing.T) {
-	s := site.Measure(realSite(t))
+	files := realSite(t)
+	s := site.Measure(files)
 	t.Logf("first open %d bytes, everything %d bytes over the wire", s.First, s.All)
 	if s.First > site.BudgetFirst {
 		t.Errorf("first open takes %d bytes over the wire, at most %d are expected", s.First, site.BudgetFirst)
 	}
 	if s.All > site.BudgetAll {
 		t.Errorf("everything takes %d bytes over the wire, at most %d are expected", s.All, site.BudgetAll)
+	}
+	if one := len(oneFile(t, files)); one > site.BudgetOneFile {
+		t.Errorf("the one file takes %d bytes, at most %d are expected", one, site.BudgetOneFile)
 	}
 	bare := bareText(t)
 	t.Logf("text and events %d bytes, the text alone %d", s.Text, bare)
@@ -138,7 +146,7 @@ func TestPolicy(t *testing.T) {
 		`img-src 'self' data: blob:; object-src 'none'; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types sutur lit-html">`
 	n := 0
 	for _, f := range realSite(t) {
-		if filepath.Ext(f.Name) != ".html" && f.Name != "sw.js" {
+		if filepath.Ext(f.Name) != ".html" && f.Name != "sw.js" || f.Name == site.OneFile { // it has one of its own
 			continue
 		}
 		n++

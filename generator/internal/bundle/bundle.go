@@ -2,7 +2,7 @@
 // through esbuild's Go API, HTML, SVG and JSON through tdewolff/minify. It reads site-src and
 // returns values; it writes nothing.
 //
-// There are three results. Script and Style come first, because their hashed names go into the
+// There are three results of the site. Script and Style come first, because their hashed names go into the
 // pages. The service worker comes last, because it carries the name and the digest of the list of
 // everything else.
 package bundle
@@ -62,6 +62,10 @@ func Script(dir, entry string) (Output, []diag.Diagnostic) {
 // Style bundles entry, a style sheet below dir, with more CSS after it, into one minified file.
 // Fonts and pictures it refers to become files of their own.
 func Style(dir, entry, more string) (Output, []diag.Diagnostic) {
+	return run(dir, styleOptions(dir, entry, more))
+}
+
+func styleOptions(dir, entry, more string) api.BuildOptions {
 	o := options(dir)
 	o.Stdin = &api.StdinOptions{
 		Contents:   fmt.Sprintf("@import %q;\n%s", "./"+filepath.Base(entry), more),
@@ -70,7 +74,7 @@ func Style(dir, entry, more string) (Output, []diag.Diagnostic) {
 		Loader:     api.LoaderCSS,
 	}
 	o.EntryNames = assets + "/" + styleName(entry) + ".[hash]"
-	return run(dir, o)
+	return o
 }
 
 // styleName is what a style sheet is called in the site.

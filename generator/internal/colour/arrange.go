@@ -1,5 +1,7 @@
 package colour
 
+import "math"
+
 // arrange gives the order of hues along the teaching sequence in which the smallest difference
 // between neighbours is as large as it can be and, among those, the sum of neighbours' differences
 // too. It is exact: dynamic programming over sets of hues, first for the smallest, then for the sum
@@ -9,7 +11,7 @@ func arrange(apart [][]int) []int {
 		return nil
 	}
 	widest := func(soFar, step int) int { return min(soFar, step) }
-	_, least := walk(apart, 0, 1<<40, widest)
+	_, least := walk(apart, 0, math.MaxInt, widest)
 	order, _ := walk(apart, least, 0, func(soFar, step int) int { return soFar + step })
 	return order
 }

@@ -1,5 +1,7 @@
 package colour
 
+import "math"
+
 // formNames are the line styles of CSS Text Decoration 3.
 var formNames = [...]string{"solid", "double", "dotted", "dashed", "wavy"}
 
@@ -16,7 +18,7 @@ func forms(order []int, apart [][]int) []int {
 	s := sharing{order: order, apart: apart, room: (len(order) + len(formNames) - 1) / len(formNames)}
 	s.group = make([]int, len(order))
 	s.bestClash = len(order) * len(order)
-	s.try(0, 0, 0, 1<<40)
+	s.try(0, 0, 0, math.MaxInt)
 	return s.label()
 }
 
@@ -76,7 +78,7 @@ func (s *sharing) label() []int {
 			}
 			return
 		}
-		beside, least := 0, 1<<40
+		beside, least := 0, math.MaxInt
 		for i := range s.order {
 			for j := range i {
 				if alike(name[s.best[i]], name[s.best[j]]) {

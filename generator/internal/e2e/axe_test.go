@@ -104,7 +104,7 @@ func TestAxeScreens(t *testing.T) {
 		p.scheme(scheme)
 		for _, at := range []string{
 			one, one + "&edit=1", "#/record?add=1", "#/record?session=nobody", "#/today", "#/lines", fmt.Sprintf("#/lines?rule=%s&from=%d:%d&to=%d:%d", rule, surah, from, surah, upTo), "#/rules", "#/record", "#/learner", "#/learners",
-			fmt.Sprintf("#/print?rule=%s&from=%d:%d&to=%d:%d", rule, surah, from, surah, upTo), "#/print?sheet=answer&rule=noon-ikhfa&also=ghunnah,stops&from=78:12&to=78:16", "#/print?sheet=card", "#/print?sheet=record", "#/shared?" + sharedLines, "#/nowhere",
+			fmt.Sprintf("#/print?rule=%s&from=%d:%d&to=%d:%d", rule, surah, from, surah, upTo), "#/print?sheet=answer&rule=noon-ikhfa&also=ghunnah,stops&from=78:12&to=78:16", "#/print?sheet=card", "#/print?sheet=record", "#/print?sheet=booklet&key=madd-lazim&answers=only", "#/shared?" + sharedLines, "#/nowhere",
 		} {
 			eval[bool](p, fmt.Sprintf(`location.hash = %q, true`, at))
 			p.wait(at, fmt.Sprintf(`location.hash === %q && document.querySelector("main")?.innerText.length > 20`, at))

@@ -74,6 +74,12 @@ func (p *page) another() *page {
 
 func openTab(t testing.TB, profile chromedp.ContextOption) *page {
 	t.Helper()
+	return tabOf(t, browser, profile)
+}
+
+// tabOf is openTab in a browser of its own.
+func tabOf(t testing.TB, browser context.Context, profile chromedp.ContextOption) *page {
+	t.Helper()
 	p := &page{t: t}
 	ctx, cancel := chromedp.NewContext(browser, profile)
 	t.Cleanup(cancel)

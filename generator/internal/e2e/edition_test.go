@@ -41,8 +41,14 @@ var editions struct {
 	made map[string][]bundle.File
 }
 
-// edition builds the project as it would be after the changes; each once.
+// edition builds the project as it would be after the changes, as a host has it; each once.
 func edition(t testing.TB, changes []change) []bundle.File {
+	t.Helper()
+	return hosted(wholeEdition(t, changes))
+}
+
+// wholeEdition is the same with the one file, which stands beside it.
+func wholeEdition(t testing.TB, changes []change) []bundle.File {
 	t.Helper()
 	editions.Lock()
 	defer editions.Unlock()

@@ -192,6 +192,12 @@ func (p *page) hear() {
 
 // overheard is the site made so that it keeps what goes wrong in it for hear.
 func overheard(t testing.TB) []bundle.File {
+	t.Helper()
+	return edition(t, listening)
+}
+
+// listening makes it so.
+var listening = func() []change {
 	const listen = `{
 	const keep = (...words: unknown[]) => {
 		const list = [...JSON.parse(sessionStorage.getItem("overheard") ?? "[]"), words.map(String).join(" ")];
@@ -207,8 +213,8 @@ func overheard(t testing.TB) []bundle.File {
 }
 early();
 `
-	return edition(t, []change{
+	return []change{
 		{"site-src/app/main.ts", "early();\n", listen},
 		{"site-src/app/lesson.ts", "early();\n", listen},
-	})
-}
+	}
+}()

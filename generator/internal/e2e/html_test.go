@@ -27,7 +27,7 @@ func tool(t testing.TB, name string) string {
 // page as it is served.
 func TestHTML(t *testing.T) {
 	dir, n := t.TempDir(), 0
-	for _, f := range built(t) {
+	for _, f := range allFiles(t) {
 		if path.Ext(f.Name) != ".html" {
 			continue
 		}
@@ -72,7 +72,7 @@ var (
 // may, and so may the names of XML namespaces, which are no addresses.
 func TestNoOtherHost(t *testing.T) {
 	read := 0
-	for _, f := range built(t) {
+	for _, f := range allFiles(t) {
 		switch path.Ext(f.Name) {
 		case ".html", ".css", ".js", ".json", ".webmanifest", ".svg":
 		default:

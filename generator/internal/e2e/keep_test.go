@@ -127,13 +127,13 @@ func TestBackup(t *testing.T) {
 	}
 }
 
-// give hands a file to a file input.
-func (p *page) give(name, file string) {
+// give hands files to a file input.
+func (p *page) give(name string, files ...string) {
 	p.t.Helper()
 	p.wait("the place for a file", `document.querySelector('`+hook(name)+`')`)
 	doc := call(p, dom.GetDocument, dom.GetDocumentParams{})
 	node := call(p, dom.QuerySelector, dom.QuerySelectorParams{NodeID: doc.Root.NodeID, Selector: hook(name)})
-	call(p, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: []string{file}, NodeID: node.NodeID})
+	call(p, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: files, NodeID: node.NodeID})
 }
 
 // TestPaper makes a PDF of lines: it holds the text and is not blank.

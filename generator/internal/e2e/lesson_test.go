@@ -63,7 +63,7 @@ func TestLessons(t *testing.T) {
 func TestLinks(t *testing.T) {
 	files := built(t)
 	pages := map[string]string{}
-	for _, f := range files {
+	for _, f := range allFiles(t) {
 		pages[f.Name] = string(f.Data)
 	}
 	s := serve(t, "/", files)

@@ -18,7 +18,7 @@ func printModel(t testing.TB) *page {
 	eval[any](p, `(async () => {
 		const url = (await `+documentOf(`"index.html"`)+`).documentElement.dataset.catalogue;
 		globalThis.c = JSON.parse(await new Response((await fetch(url)).body.pipeThrough(new DecompressionStream("gzip"))).text());
-		globalThis.def = { kind: "practice", part: "verses", from: { s: 78, a: 1 }, to: { s: 78, a: 10 }, rule: "noon-ikhfa", also: [], show: "focus", paper: "a4", turn: "portrait", size: 32, name: false };
+		globalThis.def = { kind: "practice", part: "verses", from: { s: 78, a: 1 }, to: { s: 78, a: 10 }, rule: "noon-ikhfa", also: [], show: "focus", paper: "a4", turn: "portrait", size: 32, name: false, booklet: { juz: 30, rules: undefined, answers: "end", lay: "one", size: 28 } };
 	})()`)
 	return p
 }
@@ -134,7 +134,8 @@ func TestPrintAddressRoundTrip(t *testing.T) {
 			for (const part of ["verses", "surah", "page", "juz"]) for (const n of [1, 17, 30]) {
 				const size = 24 + 2 * (k++ % 13), at = part === "verses" ? { from: { s: 2, a: n }, to: { s: 3, a: n } } : model.part(c, part, n);
 				const o = { ...def, kind, show, paper, turn, size, part, ...at, rule: k % 2 ? "qalqalah" : "", also: [[], ["stops"], ["ghunnah", "all-long"]][k % 3], name: k % 3 === 0 };
-				if (kind === "card" || kind === "record") Object.assign(o, { part: def.part, from: def.from, to: def.to, rule: def.rule, also: def.also, show: def.show, size: def.size });
+				if (kind === "booklet") o.booklet = { juz: n, rules: [undefined, [], ["ghunnah", "qalqalah"]][k % 3], answers: ["end", "only", "none"][k % 3], lay: ["one", "two", "fold"][k % 3], size: 18 + 2 * (k % 10) };
+				if (kind === "card" || kind === "record" || kind === "booklet") Object.assign(o, { part: def.part, from: def.from, to: def.to, rule: def.rule, also: def.also, show: def.show, size: def.size });
 				const hash = model.format(c, o), got = model.parse(c, hash, def);
 				const flat = (x) => JSON.stringify(Object.entries(x).sort());
 				if (got.problem || flat(got.options) !== flat(o) || /nur/i.test(hash)) out.push(hash + " " + JSON.stringify(got));
@@ -149,7 +150,7 @@ func TestPrintAddressRoundTrip(t *testing.T) {
 // FuzzPrintAddress: whatever stands after #, the screen has a sheet to show and the reason for what
 // it does not take.
 func FuzzPrintAddress(f *testing.F) {
-	for _, s := range []string{"#/print", "#/print?sheet=both&juz=30", "#/print?from=78:1&to=79:3&size=48", "#/print?size=1e9", "#/print?page=%", "#/print?from=9999999999:1", "#/print?rule=ghunnah&also=ghunnah,stops,,x,STOPS&show=focus", "#/print?rule=__proto__&sheet=constructor"} {
+	for _, s := range []string{"#/print", "#/print?sheet=both&juz=30", "#/print?from=78:1&to=79:3&size=48", "#/print?size=1e9", "#/print?page=%", "#/print?from=9999999999:1", "#/print?rule=ghunnah&also=ghunnah,stops,,x,STOPS&show=focus", "#/print?rule=__proto__&sheet=constructor", "#/print?sheet=booklet&juz=31&key=x,ghunnah&lay=fold&answers=&size=1"} {
 		f.Add(s)
 	}
 	p := printModel(f)
@@ -162,6 +163,7 @@ func FuzzPrintAddress(f *testing.F) {
 		if bad := eval[string](p, fmt.Sprintf(`(() => {
 			const { options: o } = model.parse(c, %s, def);
 			return model.inside(c, o.from) && model.inside(c, o.to) && model.span(c, o.from, o.to) >= 1 && o.size >= 24 && o.size <= 48
+				&& o.booklet.size >= 18 && o.booklet.size <= 36 && o.booklet.juz >= 1 && o.booklet.juz <= 30 && (o.booklet.rules ?? []).every(x => c.rules.some(r => r.id === x))
 				&& (o.rule === "" || c.rules.some(r => r.id === o.rule)) && o.also.length <= 12 && new Set([o.rule, ...o.also]).size === o.also.length + 1
 				&& o.also.every(x => x === "stops" || [...c.rules, ...c.groups].some(r => r.id === x)) && model.KINDS.includes(o.kind) ? "" : JSON.stringify(o);
 		})()`, text)); bad != "" {

@@ -87,7 +87,7 @@ func (p *page) unfit() []string {
 	defer p.media("")
 	return eval[[]string](p, `[...document.querySelectorAll(".print-stage .leaf")].flatMap((l, i) => {
 		const out = [], say = (what, el) => out.push("page " + (i + 1) + ": " + what + " " + el.textContent.slice(0, 60)), foot = l.querySelector(".leaf-foot").getBoundingClientRect(), source = l.querySelector(".leaf-foot span").getBoundingClientRect();
-		const box = l.getBoundingClientRect(), inner = 12.9 * 96 / 25.4;
+		const box = l.getBoundingClientRect(), inner = parseFloat(getComputedStyle(l).paddingLeft) - 1;
 		for (const el of l.querySelectorAll(".line, .leaf-head, .week-block li, .numbers, .card-text"))
 			// Letters may have boxes higher than their line: in a row of the record, what is seen is measured below.
 			if (el.scrollWidth > el.clientWidth + 1 || (!el.matches(".line, .numbers, .card-text, .week-block li") && el.scrollHeight > el.clientHeight + 1)) say("overflows: " + el.className, el);
@@ -95,7 +95,7 @@ func (p *page) unfit() []string {
 			const r = el.getBoundingClientRect(), rule = el.parentElement.getBoundingClientRect();
 			if (r.top < rule.top - 1 || r.bottom > rule.bottom + 1) say("is higher than its place:", el);
 		}
-		for (const el of l.querySelectorAll(".week-block, .week-block ol, .week-block li, .fill-in, .went, .head-line, .card-rule, .leaf-foot")) {
+		for (const el of l.querySelectorAll(".week-block, .week-block ol, .week-block li, .fill-in, .went, .head-line, .card-rule, .leaf-foot, .cover, .cover-head, .cover-foot, .contents, .contents li, .key-page, .key-list li, .counts-page, .tables, .tally th, .days-page, .days th")) {
 			const r = el.getBoundingClientRect();
 			for (const k of [...el.children].map(x => x.getBoundingClientRect()))
 				if (k.left < r.left - 1 || k.right > r.right + 1 || k.top < r.top - 1 || k.bottom > r.bottom + 1) { say("does not hold what is in it: " + el.className, el); break; }
@@ -111,7 +111,7 @@ func (p *page) unfit() []string {
 		}
 		for (const el of l.querySelectorAll(".w")) { const r = el.getBoundingClientRect(); if (r.right > box.right - 8 * 96 / 25.4) say("a word is over the edge:", el); }
 		for (const el of l.querySelectorAll(".row-line .line")) { const w = el.lastElementChild.getBoundingClientRect(); if (w.left < box.left + inner + 12 * 96 / 25.4) say("a line runs into the margin:", el); }
-		for (const el of l.querySelectorAll(".row-line, .totals, .week-block, .card-rule")) if (el.getBoundingClientRect().bottom > Math.min(foot.bottom, source.top) + 1) say("runs into the foot:", el);
+		for (const el of l.querySelectorAll(".row-line, .totals, .week-block, .card-rule, .cover-foot, .key-page > *, .tally, .days")) if (el.getBoundingClientRect().bottom > Math.min(foot.bottom, source.top) + 1) say("runs into the foot:", el);
 		return out;
 	})`)
 }

@@ -13,7 +13,7 @@ import (
 // site-src/README.md, step by step. It counts presses, and says for whom.
 var madeUpScreen = []change{
 	// 1. Its address.
-	{"site-src/app/types.ts", "'learners', 'print'] as const", "'learners', 'print', 'counter'] as const"},
+	{"site-src/app/types.ts", "  'brought',\n] as const", "  'brought',\n  'counter',\n] as const"},
 	// 2. What it remembers.
 	{"site-src/app/shape.ts", "  notice: Notice | undefined;\n", "  /** How often the counter was pressed. */\n  presses: number;\n  notice: Notice | undefined;\n"},
 	{"site-src/app/shape.ts", "  notice: undefined,\n", "  presses: 0,\n  notice: undefined,\n"},

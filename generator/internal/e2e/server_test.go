@@ -48,7 +48,14 @@ func documentOf(name string) string {
 	})`, name)
 }
 
+// built is the site as a host has it.
 func built(t testing.TB) []bundle.File {
+	t.Helper()
+	return hosted(allFiles(t))
+}
+
+// allFiles is the same with the one file, which stands beside it.
+func allFiles(t testing.TB) []bundle.File {
 	t.Helper()
 	files, err := siteFiles()
 	if err != nil {

@@ -55,6 +55,33 @@ func BenchmarkLines(b *testing.B) {
 	report(b, ms)
 }
 
+// BenchmarkFirstStart is the first press of the card of Today after the site was opened, a second
+// after the card came: to the painted letters, at a quarter of this machine's speed. The site is kept
+// on the device, as at every opening but the first.
+func BenchmarkFirstStart(b *testing.B) {
+	s := serve(b, "/", built(b))
+	p := newPage(b)
+	p.begin(s.address, "")
+	rest(p)
+	slowPhone(p)
+	var ms []float64
+	for b.Loop() {
+		p.open(s.address + "about.html")
+		p.open(s.address)
+		p.wait("the card of today", visible(hook("start")))
+		ms = append(ms, eval[float64](p, fmt.Sprintf(`(async () => {
+			await new Promise(r => setTimeout(r, 1000));
+			const seen = () => document.querySelector('[data-t=passage] .w'), start = performance.now();
+			const letters = new Promise(r => { const o = new MutationObserver(() => { if (seen()) { o.disconnect(); r(); } }); o.observe(document.body, { childList: true, subtree: true }); });
+			document.querySelector('%s').click();
+			await letters;
+			await %s;
+			return performance.now() - start;
+		})()`, hook("start"), painted)))
+	}
+	report(b, ms)
+}
+
 // BenchmarkMark is the time from a finger's touch to the coloured letter on screen, at a quarter of
 // this machine's speed. The letters are as large as they can be made, so that the touch marks at
 // once.

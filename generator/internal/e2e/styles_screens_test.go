@@ -65,7 +65,7 @@ func (l *looks) day(p *page, s *server) {
 	p.open(s.address)
 	l.see(p, "first visit", visible(hook("name")))
 	p.begin(s.address, "Nur")
-	l.see(p, "settling in", visible(hook("next-settle")))
+	l.see(p, "settling in", visible(hook("next-settle"))+" && "+visible(hook("sign")))
 	p.click("settled")
 	p.wait("the first rule", visible(hook("next-teach")))
 	p.click("because")
@@ -296,11 +296,16 @@ func (l *looks) print(p *page, s *server) {
 		{"print many", "sheet=both&surah=78&rule=noon-ikhfa&size=48"},
 		{"print card", "sheet=card"},
 		{"print record", "sheet=record&turn=landscape"},
+		{"print booklet", "sheet=booklet&juz=29&lay=fold&size=30"},
 		{"print wrong", "sheet=poster"},
 	} {
 		p.lay(s, "#/print?"+x.hash)
 		l.see(p, x.what, visible(".leaf"))
 	}
+	eval[any](p, `(location.hash = "#/print?sheet=booklet&juz=30", 0)`)
+	l.see(p, "print progress", visible(hook("print-progress")))
+	p.lay(s, "#/print?sheet=practice&from=112:1&to=112:4&rule=noon-ikhfa")
+	l.see(p, "print few", visible(hook("better-1")))
 	p.set("pencil-noon", "#101010")
 	l.see(p, "print pencils", `document.querySelector("[data-t=pencil-said] li")`)
 }

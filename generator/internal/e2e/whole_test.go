@@ -14,6 +14,7 @@ import (
 
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/copies"
+	"sutur/generator/internal/site"
 )
 
 // alive is true once the app has started, with all its parts of one version.
@@ -74,7 +75,7 @@ func (p *page) wrongFiles(files []bundle.File) []string {
 	type row [2]string
 	var want []row
 	for _, f := range files {
-		if f.Name == "sw.js" || f.Name == copies.ListName || path.Base(f.Name)[0] == '.' {
+		if f.Name == "sw.js" || f.Name == copies.ListName || path.Base(f.Name)[0] == '.' || !site.Offline(f.Name) {
 			continue
 		}
 		sum := sha256.Sum256(f.Data)

@@ -24,9 +24,7 @@ type chromium struct {
 
 // StartChromium starts Chromium for chromedp. The context is the browser's: a tab is a context
 // below it.
-func StartChromium() (context.Context, context.CancelFunc, error) { return startChromium() }
-
-func startChromium(more ...chromedp.ExecAllocatorOption) (context.Context, context.CancelFunc, error) {
+func StartChromium(more ...chromedp.ExecAllocatorOption) (context.Context, context.CancelFunc, error) {
 	path, err := ChromiumPath()
 	if err != nil {
 		return nil, nil, err

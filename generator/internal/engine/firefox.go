@@ -27,8 +27,9 @@ type firefox struct {
 
 var bidiAt = regexp.MustCompile(`WebDriver BiDi listening on (ws://\S+)`)
 
-// quiet keeps Firefox from asking other hosts for anything, and gives it the scroll bars and the
-// touch of a phone; the rest is set by its remote control.
+// quiet keeps Firefox from asking other hosts for anything, gives it the scroll bars and the touch of
+// a phone, and keeps files apart from each other, as readers have it and remote control would not;
+// the rest is set by that.
 const quiet = `user_pref("app.update.disabledForTesting", true);
 user_pref("browser.shell.checkDefaultBrowser", false);
 user_pref("datareporting.policy.dataSubmissionEnabled", false);
@@ -37,6 +38,7 @@ user_pref("network.connectivity-service.enabled", false);
 user_pref("network.dns.disableIPv6", true);
 user_pref("dom.w3c_touch_events.enabled", 1);
 user_pref("network.proxy.type", 0);
+user_pref("security.fileuri.strict_origin_policy", true);
 user_pref("ui.useOverlayScrollbars", 1);
 user_pref("toolkit.telemetry.server", "data:,");
 `

@@ -44,7 +44,7 @@ func Last(name, profile string) (*Lasting, error) {
 
 func lastChromium(profile string) (*Lasting, error) {
 	var cmd *exec.Cmd
-	ctx, cancel, err := startChromium(chromedp.UserDataDir(profile), chromedp.ModifyCmdFunc(func(c *exec.Cmd) {
+	ctx, cancel, err := StartChromium(chromedp.UserDataDir(profile), chromedp.ModifyCmdFunc(func(c *exec.Cmd) {
 		grouped(c)
 		cmd = c
 	}))

@@ -188,6 +188,23 @@ func FuzzEngine(f *testing.F) {
 	})
 }
 
+// TestAllocations: reading the whole text allocates nothing, once there is room for the events of
+// the longest verse.
+func TestAllocations(t *testing.T) {
+	tx := load(t)
+	e := New(tx)
+	var buf []Event
+	read := func() {
+		for v := range tx.Verses {
+			buf = e.Verse(buf[:0], v)
+		}
+	}
+	read()
+	if n := testing.AllocsPerRun(1, read); n != 0 {
+		t.Errorf("%v allocations for the whole text, expected none", n)
+	}
+}
+
 // BenchmarkFloor is the least that any reader of the text does: decode it rune by rune and look
 // each rune up once.
 func BenchmarkFloor(b *testing.B) {

@@ -2,12 +2,13 @@ package site
 
 import (
 	"bytes"
-	"compress/gzip"
 	"crypto/sha256"
 	"encoding/base64"
 	"encoding/hex"
 	"encoding/json"
 	"sync"
+
+	"github.com/klauspost/compress/gzip"
 
 	"sutur/generator/internal/bundle"
 	"sutur/generator/internal/colour"
@@ -193,9 +194,9 @@ func hash(data []byte) string {
 	return hex.EncodeToString(sum[:5])
 }
 
-// level of compression: the next two levels save less than one part in a hundred and take half as
-// long again, or twice as long.
-const level = 7
+// level of compression: the level below takes an eighth of the time and gives 1.5 percent more
+// bytes.
+const level = 9
 
 var zippers = sync.Pool{New: func() any {
 	w, err := gzip.NewWriterLevel(nil, level)
@@ -206,7 +207,8 @@ var zippers = sync.Pool{New: func() any {
 }}
 
 // compress returns data in gzip form, with no time and no name in it, so that the same data gives
-// the same bytes.
+// the same bytes. The compressor is a module's, pinned by go.mod: what the standard library's makes
+// may change with every release of Go (TestCompressor).
 func compress(data []byte) []byte {
 	var buf bytes.Buffer
 	w := zippers.Get().(*gzip.Writer)

@@ -19,20 +19,26 @@ const (
 	description  = "From reading Arabic letters to reading the Qur'an with its recitation rules, one rule at a time, on a few lines. Works with no signal."
 )
 
-// manifest is the web application manifest (W3C, Web Application Manifest).
+// manifest is the web application manifest (W3C, Web Application Manifest, with its note Application
+// Information, and the draft Web Share Target). It has no id: one is resolved against the origin and
+// not against the manifest, so that two copies on one host would be one app; without it the start
+// address is the id.
 type manifest struct {
-	Name        string `json:"name"`
-	ShortName   string `json:"short_name"`
-	Description string `json:"description"`
-	ID          string `json:"id"`
-	StartURL    string `json:"start_url"`
-	Scope       string `json:"scope"`
-	Display     string `json:"display"`
-	Lang        string `json:"lang"`
-	Dir         string `json:"dir"`
-	Background  string `json:"background_color"`
-	Theme       string `json:"theme_color"`
-	Icons       []icon `json:"icons"`
+	Name        string       `json:"name"`
+	ShortName   string       `json:"short_name"`
+	Description string       `json:"description"`
+	StartURL    string       `json:"start_url"`
+	Scope       string       `json:"scope"`
+	Display     string       `json:"display"`
+	Lang        string       `json:"lang"`
+	Dir         string       `json:"dir"`
+	Background  string       `json:"background_color"`
+	Theme       string       `json:"theme_color"`
+	Categories  []string     `json:"categories"`
+	Icons       []icon       `json:"icons"`
+	Shortcuts   []shortcut   `json:"shortcuts"`
+	Screenshots []screenshot `json:"screenshots,omitempty"`
+	ShareTarget shareTarget  `json:"share_target"`
 }
 
 type icon struct {
@@ -42,14 +48,68 @@ type icon struct {
 	Purpose string `json:"purpose,omitempty"`
 }
 
+// shortcut is a screen that the app's icon offers.
+type shortcut struct {
+	Name  string `json:"name"`
+	URL   string `json:"url"`
+	Icons []icon `json:"icons,omitempty"`
+}
+
+// shareTarget is where the system sends what other apps share: the service worker answers there
+// (site-src/app/worker/brought.ts), and share/brought.ts reads the form.
+type shareTarget struct {
+	Action  string `json:"action"`
+	Method  string `json:"method"`
+	Enctype string `json:"enctype"`
+	Params  struct {
+		Title string     `json:"title"`
+		Text  string     `json:"text"`
+		URL   string     `json:"url"`
+		Files []sharedAs `json:"files"`
+	} `json:"params"`
+}
+
+type sharedAs struct {
+	Name   string   `json:"name"`
+	Accept []string `json:"accept"`
+}
+
+// backupTypes are those under which backups are handed over; some systems share no JSON but text.
+var backupTypes = []string{"application/json", ".json", "text/plain", ".txt"}
+
+func newShareTarget() shareTarget {
+	s := shareTarget{Action: "./brought", Method: "POST", Enctype: "multipart/form-data"}
+	s.Params.Title, s.Params.Text, s.Params.URL = "title", "text", "url"
+	s.Params.Files = []sharedAs{{"files", backupTypes}}
+	return s
+}
+
+// shortcuts are the screens that the icon offers, each with the app's icon.
+func (a app) shortcuts() (list []shortcut) {
+	var icons []icon
+	for _, i := range a.iconList {
+		if i.Purpose == "" && i.Sizes == "192x192" {
+			icons = append(icons, i)
+		}
+	}
+	for _, s := range [][2]string{{"Today", "today"}, {"Lines", "lines"}, {"Record", "record"}, {"Everyone", "learners"}} {
+		list = append(list, shortcut{Name: s[0], URL: "./#/" + s[1], Icons: icons})
+	}
+	return list
+}
+
 func (a app) manifest() bundle.File {
 	return bundle.File{Name: manifestName, Data: encode(manifest{
 		Name:        "Sutur",
 		ShortName:   "Sutur",
 		Description: description,
-		ID:          "./", StartURL: "./", Scope: "./",
+		StartURL:    "./", Scope: "./",
 		Display: "standalone", Lang: "en", Dir: "ltr", Background: colour.PaperLight, Theme: colour.PaperLight,
-		Icons: a.iconList,
+		Categories:  []string{"education", "books"},
+		Icons:       a.iconList,
+		Shortcuts:   a.shortcuts(),
+		Screenshots: a.screenshots,
+		ShareTarget: newShareTarget(),
 	})}
 }
 

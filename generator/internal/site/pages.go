@@ -34,6 +34,7 @@ type app struct {
 	catalogue                                     dataFile
 	icons                                         map[string]string // source name below site-src to name
 	iconList                                      []icon
+	screenshots                                   []screenshot
 	lost                                          string // the page lost.html, which is no file: the service worker carries it
 }
 
@@ -64,6 +65,8 @@ type Page struct {
 	Lesson       *LessonPage  // on a lesson page, the lesson; else nil
 	Previous     *LessonPage  // the lesson before and after, on the page of a lesson that teaches a rule
 	Next         *LessonPage
+	Inside       *inside // on a page of the one file; else nil
+	OneFile      *offer  // on the page that offers the one file; else nil
 	icons        map[string]string
 }
 
@@ -137,15 +140,19 @@ func (p Page) Asset(name string) (string, error) {
 	return p.Root + n, nil
 }
 
-// pages makes all HTML pages, and a.lost.
-func (a *app) pages(s Source, try [][]Try) ([]bundle.File, []diag.Diagnostic) {
+// pages makes all HTML pages, and a.lost. Of w and files, which are all but the pages, it makes the
+// one file.
+func (a *app) pages(s Source, try [][]Try, w wholeParts, files []bundle.File) ([]bundle.File, bundle.File, []diag.Diagnostic) {
+	none := func(ds ...diag.Diagnostic) ([]bundle.File, bundle.File, []diag.Diagnostic) {
+		return nil, bundle.File{}, ds
+	}
 	t, err := template.ParseGlob(path.Join(s.Dir, pagesDir, "*.html"))
 	if err != nil {
-		return nil, []diag.Diagnostic{templateDiagnostic(err)}
+		return none(templateDiagnostic(err))
 	}
 	root, below, err := a.page(s, try, ""), a.page(s, try, "../"), error(nil)
 	if root.TouchIcon, err = root.Asset("icons/touch-180.png"); err != nil {
-		return nil, []diag.Diagnostic{{File: "site-src", Found: err.Error()}}
+		return none(diag.Diagnostic{File: "site-src", Found: err.Error()})
 	}
 	below.TouchIcon = "../" + root.TouchIcon
 	about, index := root, below
@@ -155,13 +162,11 @@ func (a *app) pages(s Source, try [][]Try) ([]bundle.File, []diag.Diagnostic) {
 	shell.LessonScript, shell.PagesStyle = "", "" // the app has its own
 	lost, ds := execute(t, lostPage, lostPage, shell)
 	a.lost = string(lost.Data)
-	var files []bundle.File
+	var pages []bundle.File
 	add := func(name, tmpl string, p Page) {
 		f, d := execute(t, name, tmpl, p)
-		files, ds = append(files, f), append(ds, d...)
+		pages, ds = append(pages, f), append(ds, d...)
 	}
-	add("index.html", "app.html", shell)
-	add("about.html", "about.html", about)
 	add("lessons/index.html", "lessons-index.html", index)
 	for i := range below.Lessons {
 		p := below
@@ -179,7 +184,18 @@ func (a *app) pages(s Source, try [][]Try) ([]bundle.File, []diag.Diagnostic) {
 		p.teach(&below.Texts[i])
 		add("lessons/"+p.Lesson.ID+".html", "lesson.html", p)
 	}
-	return files, ds
+	// The page about Sutur is another one in the one file, whose size it says on the site.
+	about.Inside = &inside{}
+	within, more := execute(t, "about.html", "about.html", about)
+	if ds = append(ds, more...); diag.HasError(ds) {
+		return none(ds...)
+	}
+	one, more := a.oneFile(t, shell, w, slices.Concat(files, pages, []bundle.File{within}))
+	ds = append(ds, more...)
+	about.Inside, about.OneFile = nil, &offer{OneFile, sizeInWords(len(one.Data))}
+	add("index.html", "app.html", shell)
+	add("about.html", "about.html", about)
+	return pages, one, ds
 }
 
 // execute makes one page of a template.

@@ -8,17 +8,19 @@ import (
 	"fmt"
 	"io"
 	"path"
+	"slices"
 
 	"sutur/generator/internal/bundle"
 )
 
-// precache makes the file that lists files, sorted by name, with the length and the digest of each,
+// precache makes the file that lists the files that are kept offline, sorted by name, with the length and the digest of each,
 // and what the service worker has to know of that file. The version is the digest of all names and
 // contents.
 //
 // The list is a file of its own because digests do not compress: within the worker they would be
 // part of the first open.
 func precache(files []bundle.File) (bundle.File, bundle.Precache) {
+	files = slices.DeleteFunc(slices.Clone(files), func(f bundle.File) bool { return !Offline(f.Name) })
 	rows := make([]bundle.Listed, len(files))
 	each(len(files), func() func(int) {
 		return func(i int) { rows[i] = bundle.NewListed(files[i], unpacked(files[i])) }

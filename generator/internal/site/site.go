@@ -2,6 +2,8 @@
 // the service worker with its list of everything. It is the last stage, and the only one that
 // writes files.
 //
+// The one file is made of the same values, and is no part of the worker's list.
+//
 // Make is a function from values to values: scripts and styles are bundled while the data of the
 // surahs is encoded and compressed, then pages are made with the hashed names of both, then the
 // service worker with the names of all files. Write puts the result in place of the old folder in
@@ -74,9 +76,15 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 			}
 		})
 	}
+	var whole wholeParts
+	var wholeSaid []diag.Diagnostic
+	wg.Go(func() { whole, wholeSaid = wholes(s) })
 	files, catalogue, try, err := dataFiles(s)
 	wg.Wait()
 	ds := slices.Concat(said...)
+	if !diag.HasError(ds) && diag.HasError(wholeSaid) { // the sources are the same, and so are the warnings
+		ds = wholeSaid
+	}
 	if err != nil {
 		ds = append(ds, diag.Diagnostic{File: "rules-content/text", Found: err.Error()})
 	}
@@ -102,7 +110,11 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	if err != nil {
 		ds = append(ds, diag.Diagnostic{File: "LICENSES", Found: err.Error()})
 	}
-	files = slices.Concat(files, icons, licences)
+	shots, err := a.readScreenshots(s.Dir)
+	if err != nil {
+		ds = append(ds, diag.Diagnostic{File: "site-src/" + screenshotsDir, Found: err.Error()})
+	}
+	files = slices.Concat(files, icons, licences, shots)
 	if s.Log != "" {
 		news, err := newsFile(s.Log)
 		if err != nil {
@@ -114,7 +126,7 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	if diag.HasError(ds) {
 		return nil, ds
 	}
-	pages, pageDiags := a.pages(s, try)
+	pages, one, pageDiags := a.pages(s, try, whole, files)
 	ds = append(ds, pageDiags...)
 	files = append(files, pages...)
 	files = append(files, a.manifest())
@@ -127,7 +139,7 @@ func Make(s Source) ([]bundle.File, []diag.Diagnostic) {
 	if diag.HasError(ds) {
 		return nil, ds
 	}
-	files = unique(append(files, list, worker))
+	files = unique(append(files, list, worker, one))
 	return unique(append(files, copies.List(files))), ds
 }
 

@@ -59,6 +59,8 @@ var sample = map[string]string{
 	"pages/parts.html":         `{{define "policy"}}<meta http-equiv="Content-Security-Policy" content="default-src 'self'">{{end}}`,
 	"pages/lost.html":          `<!doctype html><html lang="en"><head>{{template "policy"}}<title>Lost</title></head><body></body></html>`,
 	"pages/about.html":         `<!doctype html><html lang="en"><head>{{template "policy"}}<title>{{.Title}}</title></head><body></body></html>`,
+	"style/one-file.css":       "p{margin:4px}",
+	"pages/one-file.html":      `<!doctype html><html lang="en"><head><meta http-equiv="Content-Security-Policy" content="{{.Inside.Policy}}"><title>{{.Title}}</title><link rel="icon" href="{{.Inside.Icon}}">{{.Inside.Styles}}</head><body>{{.Inside.Files}}{{.Inside.Scripts}}</body></html>`,
 	"pages/lesson.html":        `<!doctype html><html lang="en"><head>{{template "policy"}}<title>{{.Title}}</title></head><body>{{with .Previous}}<a rel="prev" href="{{.Href}}">{{.Name}}</a>{{end}}{{.Lesson.Body}}<img src="{{.Asset "icons/icon.svg"}}" alt=""></body></html>`,
 	"pages/lessons-index.html": `<!doctype html><html lang="en"><head>{{template "policy"}}<title>{{.Title}}</title></head><body>{{range .Lessons}}<a href="{{.Href}}">{{.Name}}</a>{{end}}</body></html>`,
 }
@@ -227,7 +229,7 @@ func TestPrecache(t *testing.T) {
 	if err := json.Unmarshal(files[name], &rows); err != nil {
 		t.Fatal(err)
 	}
-	if len(rows) != len(files)-3 { // without itself, the worker and the list of digests
+	if len(rows) != len(files)-4 { // without itself, the worker, the one file and the list of digests
 		t.Errorf("%d rows for %d files", len(rows), len(files))
 	}
 	for _, row := range rows {
@@ -236,7 +238,7 @@ func TestPrecache(t *testing.T) {
 		if strings.HasSuffix(n, ".gz") {
 			want = append(want, sum(unzip(t, files[n]))...)
 		}
-		if files[n] == nil || n == "sw.js" || n == name || !reflect.DeepEqual(row, want) {
+		if files[n] == nil || n == "sw.js" || n == OneFile || n == name || !reflect.DeepEqual(row, want) {
 			t.Errorf("the list holds %v, want %v", row, want)
 		}
 	}

@@ -2,10 +2,11 @@ package site
 
 import (
 	"bytes"
-	"compress/gzip"
 	"path"
 	"regexp"
 	"strings"
+
+	"github.com/klauspost/compress/gzip"
 
 	"sutur/generator/internal/bundle"
 )
@@ -14,7 +15,7 @@ import (
 // host sends them, in gzip form at the usual level 6.
 type Size struct {
 	First int // first open of the app: page, script, style, font, icons, catalogue, manifest, service worker
-	All   int // everything, as the service worker keeps it
+	All   int // everything, as the service worker keeps it, without the one file
 	Text  int // the surahs' files: text and events
 }
 
@@ -36,7 +37,9 @@ func Measure(files []bundle.File) Size {
 	first := firstOpen(files)
 	var s Size
 	for i, f := range files {
-		s.All += wire[i]
+		if Offline(f.Name) {
+			s.All += wire[i]
+		}
 		if first[f.Name] {
 			s.First += wire[i]
 		}
@@ -75,13 +78,20 @@ func firstOpen(files []bundle.File) map[string]bool {
 	return names
 }
 
+// hostLevel is the level of our compressor that comes nearest to what hosts send, gzip's usual level
+// 6: on all pages, scripts and styles together it gives 0.1 percent more.
+const hostLevel = 8
+
 func wireSize(buf *bytes.Buffer, f bundle.File) int {
 	switch path.Ext(f.Name) {
 	case ".gz", ".woff2", ".png":
 		return len(f.Data)
 	}
 	buf.Reset()
-	w := gzip.NewWriter(buf)
+	w, err := gzip.NewWriterLevel(buf, hostLevel)
+	if err != nil {
+		panic(err) // the level is a constant
+	}
 	w.Write(f.Data) // a buffer takes everything
 	w.Close()
 	return buf.Len()

@@ -1,7 +1,8 @@
 // Saves the record to a file, hands it over, and reads such a file back after a look.
 import '../later.ts';
 import { t } from '../i18n.ts';
-import { BackupError, LARGEST, parse, write } from '../record/backup.ts';
+import { BackupError, parse, write } from '../record/backup.ts';
+import { LARGEST } from '../record/largest.ts';
 import { changes, ofLearners, preview, revived, type Row } from '../record/preview.ts';
 import { today } from '../record/week.ts';
 import * as state from '../state.ts';

@@ -1,4 +1,5 @@
 // How the browser keeps the record, and what a family can do so that it stays.
+import { ONE_FILE } from '../edition/files.ts';
 import { clearsAfterWeek, gecko, installed } from '../offline/device.ts';
 import { t } from '../i18n.ts';
 import { note, noted } from '../notes.ts';
@@ -10,8 +11,11 @@ const FIVE_DAYS = 5 * 864e5;
 
 /** What the browser says of its storage, and what the family has heard of it. */
 export interface Safety {
-  /** persistent: not cleared when space runs short; week: cleared after a week without a visit. */
-  kept: 'persistent' | 'installed' | 'week' | 'loose';
+  /**
+   * persistent: not cleared when space runs short; week: cleared after a week without a visit; file: by
+   * the place of the one file, whatever else the browser says.
+   */
+  kept: 'persistent' | 'installed' | 'week' | 'loose' | 'file';
   /** Whether to ask for persistent storage would show a question of the browser's own. */
   question: boolean;
   /** When it was put off last (ms); 0 for never. */
@@ -33,13 +37,21 @@ async function wouldAsk(): Promise<boolean> {
   return answer?.state === 'prompt';
 }
 
+const browserKeeps = (persistent: boolean) =>
+  persistent
+    ? 'persistent'
+    : clearsAfterWeek(persistent)
+      ? 'week'
+      : installed()
+        ? 'installed'
+        : 'loose';
+
 /** Puts into the state how the record is kept now. */
 export async function look(): Promise<Safety> {
   const persistent = await persisted();
-  const week = clearsAfterWeek(persistent);
   const safety: Safety = {
-    kept: persistent ? 'persistent' : week ? 'week' : installed() ? 'installed' : 'loose',
-    question: !persistent && (await wouldAsk()),
+    kept: ONE_FILE ? 'file' : browserKeeps(persistent),
+    question: !ONE_FILE && !persistent && (await wouldAsk()),
     putOff: Number(noted('device', PUT_OFF)) || 0,
     quiet: noted('visit', SAID) !== '',
   };

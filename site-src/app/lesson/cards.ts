@@ -2,8 +2,8 @@
 // finger needs neither.
 import { scrolling } from '../motion.ts';
 
-export function cards(): void {
-  document.querySelectorAll<HTMLElement>('.verses').forEach(turnable);
+export function cards(page: ParentNode): void {
+  page.querySelectorAll<HTMLElement>('.verses').forEach(turnable);
 }
 
 function turnable(row: HTMLElement) {

@@ -2,21 +2,23 @@
 // paper and for browsers without a script.
 
 /** Folds every part but the one that the address names, and opens all while the page is printed. */
-export function fold(): void {
-  const folds = [...document.querySelectorAll<HTMLDetailsElement>('.part, .check details')];
+export function fold(page: ParentNode, at: string, left?: AbortSignal): void {
+  const folds = [...page.querySelectorAll<HTMLDetailsElement>('.part, .check details')];
+  const signal = left && { signal: left };
   for (const d of folds) d.open = false;
-  reveal(location.hash);
-  addEventListener('hashchange', () => reveal(location.hash));
+  reveal(at);
+  addEventListener('hashchange', () => reveal(location.hash), signal);
   // The address does not change where the part that it names has been folded again.
-  document.addEventListener('click', (e) => {
+  const click = (e: Event) => {
     const a = (e.target as Element).closest?.('a');
     if (a?.getAttribute('href')?.startsWith('#')) reveal(a.hash);
-  });
-  print(folds);
+  };
+  document.addEventListener('click', click, signal);
+  print(folds, signal);
 }
 
-/** Opens all that stands around the place. */
-function reveal(hash: string) {
+/** Shows the place, with all open that stands around it. */
+export function reveal(hash: string) {
   const at = /^#[\w-]+$/.test(hash) && document.getElementById(hash.slice(1));
   if (!at) return;
   let d = at.closest('details');
@@ -35,14 +37,16 @@ export function unfolded(el: Element, f: () => void): void {
   for (const d of shut) d.open = false;
 }
 
-function print(folds: HTMLDetailsElement[]) {
+function print(folds: HTMLDetailsElement[], signal?: { signal: AbortSignal }) {
   let shut: HTMLDetailsElement[] = [];
-  addEventListener('beforeprint', () => {
+  const before = () => {
     shut = [...shut, ...folds.filter((d) => !d.open)];
     for (const d of shut) d.open = true;
-  });
-  addEventListener('afterprint', () => {
+  };
+  const after = () => {
     for (const d of shut) d.open = false;
     shut = [];
-  });
+  };
+  addEventListener('beforeprint', before, signal);
+  addEventListener('afterprint', after, signal);
 }

@@ -3,16 +3,14 @@ import { trusted } from './trusted.ts';
 
 /**
  * How far the site is kept on the device: not known yet; cannot be kept in this browser or at this
- * address; being kept, n of so many files; all there; not all there, and why: no network, other
- * bytes than the site's, or no room. fetched says that something was missing since the page was
- * opened.
+ * address; within the one file; being kept, n of so many files; all there; not all there, and why: no
+ * network, other bytes than the site's, or no room.
  */
 export interface Kept {
-  kind: 'unknown' | 'cannot' | 'saving' | 'ready' | 'failed';
+  kind: 'unknown' | 'cannot' | 'one-file' | 'saving' | 'ready' | 'failed';
   n?: number;
   of?: number;
   why?: 'network' | 'wrong' | 'full';
-  fetched?: boolean;
 }
 export interface Reports {
   kept: (k: Kept) => void;
@@ -33,19 +31,17 @@ let script = '';
 let wait = FIRST;
 let timer = 0;
 let asked = false;
-let fetched = false;
 let last: Kept['kind'] = 'unknown';
 
 function report(k: Kept) {
   clearTimeout(timer);
   last = k.kind;
-  fetched ||= k.kind === 'saving' || k.kind === 'failed';
   if (k.kind === 'ready') wait = FIRST;
   if (k.kind === 'failed' && k.why !== 'full') {
     timer = window.setTimeout(() => void attempt(), wait);
     wait = Math.min(2 * wait, LONGEST);
   }
-  on?.kept({ ...k, fetched });
+  on?.kept(k);
 }
 
 /** Says of a worker what becomes of it: it waits for a page to take it over, or it could not be. */

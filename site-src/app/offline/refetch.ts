@@ -15,3 +15,6 @@ export async function refetch(): Promise<void> {
   );
   await Promise.all([...urls].map((u) => fetch(u, { cache: 'reload' }).catch(() => undefined)));
 }
+
+/** Whether the host answers for this page. */
+export const answers = async () => (await fetch(location.href, { cache: 'no-store' })).ok;

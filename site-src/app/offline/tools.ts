@@ -1,5 +1,6 @@
 // What boot.ts has made ready for a page that cannot go on: Repair, and the record as a file. The
 // app takes them over before it puts its own screen in their place.
+import { isThere } from '../edition/pages.ts';
 import { note } from '../notes.ts';
 
 export const tools = document.getElementById('tools');
@@ -14,12 +15,9 @@ const again = document.getElementById('again');
  * not run.
  */
 export const reopen = () =>
-  void fetch(location.pathname, { cache: 'no-store', redirect: 'manual' }).then(
-    (r) => {
-      if (r.ok || r.type === 'opaqueredirect') again ? again.click() : location.reload();
-    },
-    () => undefined,
-  );
+  void isThere().then((yes) => {
+    if (yes) again ? again.click() : location.reload();
+  });
 
 /** The app has started: what boot.ts noted of an attempt before is over. */
 export const started = () => note('visit', 'sutur-tried', undefined);

@@ -1,6 +1,7 @@
 // What the print screen begins with: the learner's place and the rule in hand, on the paper of the
 // region.
 import type { Catalogue, Ref } from '../types.ts';
+import { usual } from './booklet.ts';
 import type { Options } from './options.ts';
 
 // Where Letter is the usual paper (Unicode CLDR (from memory), paperSize US-Letter).
@@ -38,5 +39,6 @@ export function defaults(
     turn: 'portrait',
     size: 32,
     name: false,
+    booklet: usual(c, from),
   };
 }

@@ -2,7 +2,8 @@
 // out and prints with.
 import type { Options, Paper, Turn } from './options.ts';
 
-const MM = 96 / 25.4;
+/** Pixels to a millimetre. */
+export const MM = 96 / 25.4;
 const PT = 4 / 3;
 
 // ISO 216 A4, and ANSI A (Letter), in millimetres.
@@ -10,6 +11,9 @@ const SIZES: Record<Paper, [number, number]> = { a4: [210, 297], letter: [215.9,
 
 /** Margin of a page, in millimetres. Home printers reach to within 5 mm of the edge. */
 export const EDGE = 13;
+
+/** The same of a page that is half a sheet. */
+const NARROW_EDGE = 10;
 
 /** Width of the column of the verse numbers, in millimetres. */
 export const NUMBERS = 13;
@@ -37,22 +41,53 @@ export interface Geometry {
   room: number;
 }
 
-/** Width and height of a page in millimetres. */
+/** Width and height of paper in millimetres. */
 export const pageSize = (paper: Paper, turn: Turn): [number, number] => {
   const [w, h] = SIZES[paper];
   return turn === 'portrait' ? [w, h] : [h, w];
 };
 
+type Sized = Pick<Options, 'kind' | 'paper' | 'turn' | 'size' | 'booklet'>;
+
+/** Whether two pages stand on a side of paper. */
+export const inHalves = ({ kind, booklet }: Sized) => kind === 'booklet' && booklet.lay !== 'one';
+
+/** How paper is turned; the pages of a booklet stand upright. */
+export const turnOf = (o: Sized): Turn =>
+  o.kind !== 'booklet' ? o.turn : inHalves(o) ? 'landscape' : 'portrait';
+
+/** Width and height in millimetres of what goes into the printer. */
+export const paperSize = (o: Sized) => pageSize(o.paper, turnOf(o));
+
+/** Width and height of a page in millimetres. */
+export function leafSize(o: Sized): [number, number] {
+  const [w, h] = paperSize(o);
+  return inHalves(o) ? [w / 2, h] : [w, h];
+}
+
+/** Margin of a page, in millimetres. */
+export const edgeOf = (o: Sized) => (inHalves(o) ? NARROW_EDGE : EDGE);
+
+/** Width and height of what stands between the margins above the foot, in millimetres. */
+export function roomOf(o: Sized): [number, number] {
+  const [w, h] = leafSize(o);
+  return [w - 2 * edgeOf(o), h - 2 * edgeOf(o) - FOOT];
+}
+
 /** The measures of a page for letters of size points. */
-export function geometry({ paper, turn, size }: Options): Geometry {
-  const [w, h] = pageSize(paper, turn);
+export function geometry(
+  o: Sized,
+  size = o.kind === 'booklet' ? o.booklet.size : o.size,
+): Geometry {
+  const [w, h] = leafSize(o);
+  const [wide, high] = roomOf(o);
   const em = size * PT;
   return {
     width: w * MM,
     height: h * MM,
     em,
-    line: (w - 2 * EDGE - NUMBERS) * MM,
+    line: (wide - NUMBERS) * MM,
     pitch: PITCH * em,
-    room: (h - 2 * EDGE - FOOT) * MM,
+    room: high * MM,
   };
 }

@@ -2,9 +2,10 @@
 import type { Below, Key, Vars } from '../i18n.ts';
 import { isPencil, parseRef, pencilsIn, showRef } from '../share/link.ts';
 import type { Catalogue, Ref } from '../types.ts';
+import { type Booklet, formatBooklet, parseBooklet } from './booklet.ts';
 import { inside, part, partCount, type Part, PARTS, span, type Whole } from './passage.ts';
 
-export const KINDS = ['practice', 'answer', 'both', 'card', 'record'] as const;
+export const KINDS = ['practice', 'answer', 'both', 'booklet', 'card', 'record'] as const;
 export const SHOWS = ['focus', 'learnt', 'all'] as const;
 export const PAPERS = ['a4', 'letter'] as const;
 export const TURNS = ['portrait', 'landscape'] as const;
@@ -40,6 +41,8 @@ export interface Options {
   size: number;
   /** Whether the learner's name is written on it. */
   name: boolean;
+  /** What a booklet has in place of lines, size and turn. */
+  booklet: Booklet;
 }
 
 /** Why something is not shown as it was asked for, in words of the catalogue. */
@@ -48,14 +51,15 @@ export interface Problem {
   vars: Vars;
 }
 
-/** Whether the sheet has lines of the text; the card and the record have none. */
-export const hasLines = (o: Options) => o.kind !== 'card' && o.kind !== 'record';
+/** Whether the sheet has lines that are chosen; the card and the record have none. */
+export const hasLines = ({ kind }: Options) =>
+  kind === 'practice' || kind === 'answer' || kind === 'both';
 
 /** Whether there is something to find. */
 export const hasPencils = (o: Options) => !!o.rule || o.also.length > 0;
 
 /** A query that is read one key at a time; the first value that cannot be read is the problem. */
-class Query {
+export class Query {
   problem: Problem | undefined;
   private readonly q: URLSearchParams;
 
@@ -78,6 +82,15 @@ class Query {
     if (!known) this.bad('choice', text, { name: key, accepted: list.join(', ') });
     return known ?? usual;
   }
+
+  number(key: 'size' | 'juz', least: number, most: number, usual: number): number {
+    const text = this.get(key);
+    if (text === null) return usual;
+    const n = Number(text);
+    if (/^\d{1,3}$/.test(text) && n >= least && n <= most) return n;
+    this.bad(key, text, { least, most });
+    return usual;
+  }
 }
 
 /**
@@ -96,20 +109,15 @@ export function parse(
   o.paper = q.choice('paper', PAPERS, o.paper);
   o.turn = q.choice('turn', TURNS, o.turn);
   if (name !== null) o.name = name === 'yes';
-  o.size = parseSize(q, o.size);
+  if (o.kind === 'booklet') {
+    o.booklet = parseBooklet(q, c, o.booklet);
+    return { options: o, problem: q.problem };
+  }
+  o.size = q.number('size', SMALLEST, LARGEST, o.size);
   o.rule = parseRule(q, c, o.rule);
   o.also = parseAlso(q, c, o);
   o.show = q.choice('show', SHOWS, hasPencils(o) ? o.show : 'learnt');
   return { options: { ...o, ...parseLines(q, c) }, problem: q.problem };
-}
-
-function parseSize(q: Query, usual: number): number {
-  const text = q.get('size');
-  if (text === null) return usual;
-  const n = Number(text);
-  if (/^\d{1,3}$/.test(text) && n >= SMALLEST && n <= LARGEST) return n;
-  q.bad('size', text, { least: SMALLEST, most: LARGEST });
-  return usual;
 }
 
 function parseRule(q: Query, c: Catalogue, usual: string): string {
@@ -128,7 +136,8 @@ function parseAlso(q: Query, c: Catalogue, { rule, also }: Options): string[] {
   return ids.filter((id) => isPencil(c, id));
 }
 
-type LinesOf = Pick<Options, 'part' | 'from' | 'to'>;
+/** Which lines, and how they were named. */
+export type LinesOf = Pick<Options, 'part' | 'from' | 'to'>;
 
 /** The lines that the address names, by a part of the text or by verses; nothing for none. */
 function parseLines(q: Query, c: Catalogue): LinesOf | undefined {
@@ -169,6 +178,7 @@ export function format(c: Catalogue, o: Options): string {
     q.set('show', o.show);
     q.set('size', String(o.size));
   }
+  if (o.kind === 'booklet') formatBooklet(o.booklet, q);
   q.set('paper', o.paper);
   q.set('turn', o.turn);
   if (o.name) q.set('name', 'yes');

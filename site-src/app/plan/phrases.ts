@@ -129,6 +129,14 @@ export class Phrases {
     return false;
   }
 
+  /** Places of a rule in the whole text, counted until there are most or more. */
+  upTo(rule: number, most: number): number {
+    const row = this.counts[rule]!;
+    let n = 0;
+    for (let p = 0; p < row.length && n < most; p++) n += row[p]!;
+    return n;
+  }
+
   /** Places of every rule in the verses from first to last, both included. */
   places(first: number, last: number): number[] {
     return this.counts.map((_, r) => this.count(r, this.of[first]!, this.of[last + 1]! - 1));

@@ -54,11 +54,10 @@ export function rank(x: Phrases, query: Query): Ranking {
   q.short = Math.min(query.short ?? q.min, q.min);
   const focus = new Channel(x, q.focus);
   const list = all(x, x.of[q.from]!, x.of[q.to + 1]! - 1, q.short, q.max);
-  const { as, bs } = list;
   const before = usedBefore(x, q.used);
   const same = new Set(q.used.map(([a, b]) => a * x.n + b));
-  const fresh = (i: number) => before[bs[i]! + 1] === before[as[i]!];
-  const again = (i: number) => !same.has(as[i]! * x.n + bs[i]!);
+  const fresh = (a: number, b: number) => before[b + 1] === before[a];
+  const again = (a: number, b: number) => !same.has(a * x.n + b);
   let least = 0;
   let how = AsWanted;
   if (q.focus.length) {
@@ -71,14 +70,19 @@ export function rank(x: Phrases, query: Query): Ranking {
   const order = new Order(x, q.place, q.back);
   const passages: Passage[] = [];
   const taken = new Uint8Array(x.n);
-  search(list, focus, weights(x, q, order), least, how === Again ? again : fresh, (i, points) => {
-    const a = as[i]!;
-    const b = bs[i]!;
-    if (taken.subarray(a, b + 1).includes(1)) return true;
-    taken.fill(1, a, b + 1);
-    passages.push(figures(x, q, a, b, points, order));
-    return passages.length < q.best;
-  });
+  search(
+    list,
+    focus,
+    weights(x, q, order),
+    least,
+    how === Again ? again : fresh,
+    (a, b, points) => {
+      if (taken.subarray(a, b + 1).includes(1)) return true;
+      taken.fill(1, a, b + 1);
+      passages.push(figures(x, q, a, b, points, order));
+      return passages.length < q.best;
+    },
+  );
   return { seen: list.n, least, how, passages };
 }
 

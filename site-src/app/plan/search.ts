@@ -2,7 +2,7 @@
 // is looked into only when the most it promises is no less than the best that is left (branch and
 // bound, best first). The result is that of weighing every passage and sorting, which
 // generator/internal/plan/rank.go does and the shared vectors hold it to.
-import type { All } from './candidates.ts';
+import { type All, endOf, startOf } from './candidates.ts';
 import type { Channel } from './counter.ts';
 import { Heap } from './heap.ts';
 
@@ -48,16 +48,20 @@ export function most(
   l: All,
   focus: Channel,
   want: number,
-  fresh: (i: number) => boolean,
-  again: (i: number) => boolean,
+  fresh: (a: number, b: number) => boolean,
+  again: (a: number, b: number) => boolean,
 ) {
   const out = { fresh: 0, again: 0 };
   const least = () => (out.fresh >= want ? Infinity : Math.min(out.fresh, out.again));
-  stretches(l, focus, least, (s, t) => {
-    for (let i = l.from[s]!; i < l.from[t + 1]! && out.fresh < want; i++) {
-      const n = focus.places(l.as[i]!, l.bs[i]!);
-      if (n > out.fresh && fresh(i)) out.fresh = n;
-      if (n > out.again && again(i)) out.again = n;
+  stretches(l, focus, least, (first, last) => {
+    for (let s = first; s <= last; s++) {
+      const a = l.starts[s]!;
+      for (let i = l.from[s]!; i < l.from[s + 1]! && out.fresh < want; i++) {
+        const b = endOf(l, s, i);
+        const n = focus.places(a, b);
+        if (n > out.fresh && fresh(a, b)) out.fresh = n;
+        if (n > out.again && again(a, b)) out.again = n;
+      }
     }
   });
   return out;
@@ -84,8 +88,8 @@ export function search(
   focus: Channel,
   w: Weights,
   least: number,
-  may: (i: number) => boolean,
-  take: (i: number, points: number) => boolean,
+  may: (a: number, b: number) => boolean,
+  take: (a: number, b: number, points: number) => boolean,
 ): void {
   const heap = new Heap();
   const promise = (kind: number, n: number, s: number, t: number) => {
@@ -106,10 +110,16 @@ export function search(
     if (kind === StretchKind) {
       for (let s = n; s < Math.min(n + STRETCH, l.starts.length); s++) promise(StartKind, s, s, s);
     } else if (kind === StartKind) {
+      const a = l.starts[n]!;
       for (let i = l.from[n]!; i < l.from[n + 1]!; i++) {
-        const f = focus.places(l.as[i]!, l.bs[i]!);
-        if (f >= least && may(i)) heap.push(pack(w.exact(l.as[i]!, l.bs[i]!, f), PassageKind, i));
+        const b = endOf(l, n, i);
+        const f = focus.places(a, b);
+        if (f >= least && may(a, b)) heap.push(pack(w.exact(a, b, f), PassageKind, i));
       }
-    } else if (!take(NUMBERS - 1 - n, (rest - kind) / KINDS - OFFSET)) return;
+    } else {
+      const i = NUMBERS - 1 - n;
+      const s = startOf(l, i);
+      if (!take(l.starts[s]!, endOf(l, s, i), (rest - kind) / KINDS - OFFSET)) return;
+    }
   }
 }

@@ -64,13 +64,16 @@ const pencilsOf = (c: Catalogue, d: Draft) => pencils(c, pencilIds(d.lines), tau
 export const marksRules = (p: Practice) => p.pencils.flatMap((x) => x.rules);
 
 /** Lines that are opened. */
-export function begin(c: Catalogue, verses: Verse[], basmala: string, draft: Draft) {
+export function begin(practice: Practice) {
   closing('');
-  const all = pencilsOf(c, draft);
-  const practice: Practice = {
-    draft,
-    verses,
-    basmala,
+  state.set({ practice });
+}
+
+/** Lines as they are when they are opened. */
+export function opened(read: Pick<Practice, 'verses' | 'basmala' | 'draft'>): Practice {
+  const all = pencilsOf(state.get().catalogue, read.draft);
+  return {
+    ...read,
     pencils: all,
     hand: all[0]?.id ?? '',
     history: [],
@@ -82,7 +85,6 @@ export function begin(c: Catalogue, verses: Verse[], basmala: string, draft: Dra
     say: '',
     ...CLOSED,
   };
-  state.set({ practice });
 }
 
 /** Nothing is open around the lines, as when a step begins. */

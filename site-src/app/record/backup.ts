@@ -25,9 +25,6 @@ export class BackupError extends Error {
   }
 }
 
-/** A file larger than this (bytes) is no backup of ours: a session takes about 1 KB. */
-export const LARGEST = 32 << 20;
-
 /** As that of the database, so that the record can be saved from there as it is. */
 const VERSION = 6;
 

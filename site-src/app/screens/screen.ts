@@ -8,6 +8,8 @@ export interface Screen {
   title: (s: State) => string;
   /** What is seen. Called at every change of the state; it changes nothing itself. */
   view: (s: State) => TemplateResult;
+  /** Makes an address ready that will probably be asked for; fails where it cannot be had. */
+  ahead?: (r: Route) => Promise<void>;
   /** Once, before the screen is drawn first at an address. */
   enter?: (r: Route) => void;
   /** After each drawing: what has to be measured, or painted over the text. */

@@ -1,6 +1,7 @@
 // Every screen by its name. All but Today are fetched when they are first needed, so that the first
 // open does not wait for them; offline they come from what the service worker keeps.
 import { html } from 'lit-html';
+import { pageScreen, sheet } from '../edition/pages.ts';
 import { t } from '../i18n.ts';
 import { reopen } from '../offline/tools.ts';
 import * as state from '../state.ts';
@@ -9,7 +10,6 @@ import { linesName } from '../text/names.ts';
 import type { Route } from '../types.ts';
 import { wayOut } from './parts/wayout.ts';
 import { type Name, nameOf, type Screen } from './screen.ts';
-import { sheet } from './stylesheet.ts';
 import { today } from './today/today.ts';
 
 /** A screen whose style is in a sheet of its own. */
@@ -19,7 +19,7 @@ const styled = <M>(name: string, module: Promise<M>): Promise<M> =>
 /** One that is printed or handed over. In this order: what a page is on paper comes last. */
 const printed = <M>(module: Promise<M>) => styled('paper', styled('later', module));
 
-const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
+const FETCH: Record<Exclude<Name, 'today'>, (r: Route) => Promise<Screen>> = {
   lines: () => styled('later', import('./lines/lines.ts')).then((m) => m.lines),
   choose: () => styled('later', import('./choose/choose.ts')).then((m) => m.choose),
   rules: () => styled('later', import('./rules/rules.ts')).then((m) => m.rules),
@@ -30,7 +30,9 @@ const FETCH: Record<Exclude<Name, 'today'>, () => Promise<Screen>> = {
   work: () => printed(import('./work/work.ts')).then((m) => m.work),
   send: () => printed(import('./work/send.ts')).then((m) => m.send),
   result: () => printed(import('./work/result.ts')).then((m) => m.result),
+  brought: () => printed(import('./brought/brought.ts')).then((m) => m.brought),
   print: () => printed(import('./paper/print.ts')).then((m) => m.print),
+  read: pageScreen,
   shared: () => styled('shared', import('./shared/shared.ts')).then((m) => m.shared),
 };
 
@@ -42,13 +44,27 @@ export function screenFor(s: State): Screen {
   return there === 'failed' ? failed : (there ?? waiting);
 }
 
+/** Makes a screen ready for an address that will probably be asked for; failures wait until it is. */
+export async function ahead(r: Route) {
+  const name = nameOf(r);
+  if (name === 'today') return;
+  try {
+    if (!state.get().screens[name]) put(name)(await FETCH[name](r));
+    const screen = state.get().screens[name];
+    if (screen !== 'failed') await screen?.ahead?.(r);
+  } catch {
+    // told of when it is asked for
+  }
+}
+
+const put = (name: Name) => (x: Screen | undefined) =>
+  state.set({ screens: { ...state.get().screens, [name]: x ?? 'failed' } });
+
 function fetchScreen(r: Route) {
   const name = nameOf(r);
   if (name === 'today') return;
   // A part that was cut off may still be a script, which lacks the screen.
-  const put = (x: Screen | undefined) =>
-    state.set({ screens: { ...state.get().screens, [name]: x ?? 'failed' } });
-  void FETCH[name]().then(put, () => put(undefined));
+  void FETCH[name](r).then(put(name), () => put(name)(undefined));
 }
 
 /** What a page is called before its screen has come. */

@@ -112,6 +112,15 @@ export const sessionHash = (id: string) => `#/record?session=${encodeURIComponen
 export const editHash = (id?: string) =>
   id === undefined ? '#/record?add=1' : `${sessionHash(id)}&edit=1`;
 
+const PAGE = /^(?:(?:lessons|licences)\/)?[\w-][\w.-]*\.(?:html|txt)$/;
+
+/** A page of the site that is read; what is none stays an address that leads nowhere. */
+function read(q: URLSearchParams): Route {
+  const page = q.get('page') ?? '';
+  if (!PAGE.test(page)) return bad('screen', { found: page });
+  return { name: 'read', page, at: q.get('at') ?? '' };
+}
+
 /** Reads the address after #; anything unknown becomes a plain message that says what was found. */
 export function parseHash(c: Catalogue, hash: string): Route {
   const bare = unescaped(hash, (s) => !s.includes('?') && /%(25)*3f/i.test(s));
@@ -120,6 +129,7 @@ export function parseHash(c: Catalogue, hash: string): Route {
   if (name === 'lines') return lines(c, new URLSearchParams(query));
   if (name === 'give') return give(lines(c, new URLSearchParams(query)));
   if (name === 'send') return { name, id: new URLSearchParams(query).get('id') ?? '' };
+  if (name === 'read') return read(new URLSearchParams(query));
   const sent = SENT.find((x) => x === name.toLowerCase());
   if (sent) return { name: sent, query };
   if (name === 'record') return record(new URLSearchParams(query));

@@ -4,17 +4,17 @@
 /** Whether there is a sheet of the system's that a finger would look for. */
 export const hasSheet = () => !!navigator.share && matchMedia('(pointer: coarse)').matches;
 
-/** text stands before the link, where there is any. */
+/** text stands before the link; one of both may be empty. */
 export async function send(url: string, text = ''): Promise<'sent' | 'copied' | 'shown'> {
   if (hasSheet()) {
     try {
-      await navigator.share({ url, ...(text && { text }) });
+      await navigator.share({ ...(url && { url }), ...(text && { text }) });
       return 'sent';
     } catch (e) {
       if ((e as DOMException).name === 'AbortError') return 'sent';
     }
   }
-  return (await copy(text ? `${text}\n${url}` : url)) ? 'copied' : 'shown';
+  return (await copy([text, url].filter(Boolean).join('\n'))) ? 'copied' : 'shown';
 }
 
 /** Puts text on the clipboard; false where the browser does not let. */

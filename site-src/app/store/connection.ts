@@ -2,6 +2,7 @@
 // the browser has ended it.
 import { openDB } from 'idb';
 import type { Database, Schema, Upgrading } from './schema.ts';
+import { written } from './tabs.ts';
 import { openingFailed, Unavailable, type Reason } from './unavailable.ts';
 import { upgrade, VERSION } from './versions.ts';
 
@@ -42,6 +43,7 @@ export const connect = (): Promise<Database> => (connection ??= open());
 /** Has the next call of connect open the database again. */
 export function disconnect() {
   connection = undefined;
+  written(['drafts']); // for all that is known
 }
 
 function open(): Promise<Database> {

@@ -4,6 +4,7 @@ import type { Draft } from '../types.ts';
 import { hasLearner, keysOf } from './learners.ts';
 import { Quarantine } from './quarantine.ts';
 import type { Writing } from './schema.ts';
+import { onWrite } from './tabs.ts';
 import { read, write } from './transaction.ts';
 
 /** Drafts kept for a learner: older ones go. */
@@ -11,11 +12,28 @@ const MOST = 20;
 
 const newestFirst = (a: Draft, b: Draft) => (a.updated < b.updated ? 1 : -1);
 
+/** The drafts read last, until any is written: lines that are opened need not wait for them. */
+let known: { learner: string; list: Promise<Draft[]> } | undefined;
+
+onWrite((stores) => {
+  if (stores.includes('drafts')) known = undefined;
+});
+
 /** The drafts of a learner, the newest first. */
-export async function drafts(learner: string): Promise<Draft[]> {
+export function drafts(learner: string): Promise<Draft[]> {
+  if (known?.learner === learner) return known.list;
+  const now = { learner, list: stored(learner) };
+  known = now;
+  now.list.catch(() => {
+    if (known === now) known = undefined;
+  });
+  return now.list;
+}
+
+async function stored(learner: string): Promise<Draft[]> {
   const quarantine = new Quarantine();
-  const stored = await read(['drafts'], (tx) => tx.objectStore('drafts').getAll(keysOf(learner)));
-  const valid = quarantine.accept('drafts', stored);
+  const all = await read(['drafts'], (tx) => tx.objectStore('drafts').getAll(keysOf(learner)));
+  const valid = quarantine.accept('drafts', all);
   quarantine.setAside().catch(() => undefined); // passed over again at the next reading
   return valid.sort(newestFirst);
 }

@@ -2,7 +2,7 @@
 // nothing but the database may be awaited, or it ends too soon.
 import { abort, connect, disconnect } from './connection.ts';
 import type { Database, Key, Reading, StoreName, Value, Writing } from './schema.ts';
-import { broadcast } from './tabs.ts';
+import { broadcast, written } from './tabs.ts';
 
 /** Begins a transaction, on a new connection where the one there was has died unnoticed. */
 async function begin<T>(transaction: (database: Database) => T): Promise<T> {
@@ -38,6 +38,7 @@ export async function write<Names extends StoreName>(
   durability: 'strict' | 'relaxed' = 'strict',
 ): Promise<StoreName[]> {
   const tx = await begin((database) => database.transaction(stores, 'readwrite', { durability }));
+  written(stores); // what is read from now on waits for this
   tx.done.catch(ignore); // awaited below
   try {
     await run(tx);

@@ -155,6 +155,7 @@ const FIELDS: Record<keyof Records, Fields> = {
     theme: optional(oneOf('auto', 'light', 'dark')),
     backed: optional(time),
     toldLarge: optional(flag),
+    noHome: optional(flag),
     sort: optional(oneOf('read', 'made')),
     pencils: optional((x) => isObject(x) && listOf(99, color)(Object.values(x))),
   },

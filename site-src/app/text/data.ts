@@ -1,5 +1,5 @@
 // Loads the catalogue and the surahs, and refuses any text that is not the text that was verified.
-import type { Catalogue, Lines, Ref, Surah, Verse } from '../types.ts';
+import type { Catalogue, Ref, Surah, Verse } from '../types.ts';
 import { hex } from './digest.ts';
 import { TextError, verified } from './fetch.ts';
 import { type Packed, unpack, verse, VERSION } from './surah.ts';
@@ -87,8 +87,3 @@ export async function basmala(c: Catalogue, from: Ref, to: Ref): Promise<string>
 }
 
 export const opens = (s: number) => s !== 1 && s !== 9;
-
-/** Fetches what the lines need before they are asked for; errors wait until then. */
-export const prefetch = (c: Catalogue, l: Lines) => {
-  Promise.all([verses(c, l.from, l.to), basmala(c, l.from, l.to)]).catch(() => undefined);
-};

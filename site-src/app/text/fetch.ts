@@ -1,6 +1,7 @@
 // Fetches a data file, unpacks it, and refuses it unless what is in it has the digest that was
 // computed at the build. A wrong one may lie in a cache on the way: it is fetched once more past
 // all of them before anybody is told.
+import { read } from '../edition/files.ts';
 import { base64, sha256 } from './digest.ts';
 
 /** Why lines cannot be shown; code is a key of the string catalogue below "error.". */
@@ -15,9 +16,7 @@ export class TextError extends Error {
 
 async function once(url: string, cache: RequestCache): Promise<Uint8Array<ArrayBuffer>> {
   try {
-    const res = await fetch(url, { cache });
-    if (!res.ok) throw new Error(String(res.status));
-    return new Uint8Array(await res.arrayBuffer());
+    return await read(url, cache);
   } catch (e) {
     throw new TextError('network', `${url}: ${String(e)}`);
   }

@@ -143,6 +143,8 @@ export interface Settings {
   backed?: string;
   // the order in which learners are listed: the one who read last first, or as they were made
   sort?: 'read' | 'made';
+  // whether nothing more is to be said of the home screen
+  noHome?: boolean;
 }
 
 export type Phase = 'find' | 'check' | 'read' | 'done';

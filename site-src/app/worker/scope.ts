@@ -26,5 +26,8 @@ export function nameOf(url: string): string {
   return name === '' || name.endsWith('/') ? `${name}index.html` : name;
 }
 
+/** Whether an address is that of the one file, which is handed over and not kept here. */
+export const isHandedOver = (url: string) => nameOf(url).startsWith('one-file/');
+
 /** Whether a name carries the hash of its file. */
 export const hashed = (name: string) => /\.[0-9A-Za-z_-]{8,}\.[a-z0-9.]+$/.test(name);

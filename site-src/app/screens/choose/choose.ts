@@ -6,6 +6,7 @@ import { guard } from 'lit-html/directives/guard.js';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { live } from 'lit-html/directives/live.js';
 import { t } from '../../i18n.ts';
+import { whenIdle } from '../../idle.ts';
 import { rulesInOrder } from '../../plan/ladder.ts';
 import { loadCourse, reader } from '../../planner.ts';
 import { giveHash, linesHash, MOST } from '../../share/link.ts';
@@ -14,6 +15,7 @@ import type { State } from '../../state.ts';
 import type { Route } from '../../types.ts';
 import { surahSelect } from '../parts/surahs.ts';
 import type { Screen } from '../screen.ts';
+import { ahead } from '../screens.ts';
 import { find, results, whereField } from './best.ts';
 import type { Choice } from './choice.ts';
 import { together } from './together.ts';
@@ -134,8 +136,11 @@ async function suggest(patch: Partial<Choice> = {}) {
   const ranking = find(child, rule, x.where);
   const top = ranking.passages[0];
   change({ best: { child, rule, ranking } });
-  if (x.byHand || rule < 0 || !top) return;
-  const { from, to } = child.toLines(top, x.rule);
+  if (!top) return;
+  const lines = child.toLines(top, x.rule);
+  whenIdle(() => void ahead({ name: 'lines', lines }));
+  if (x.byHand || rule < 0) return;
+  const { from, to } = lines;
   change({ surah: from.s, from: String(from.a), to: String(to.a), places: top.focus });
 }
 

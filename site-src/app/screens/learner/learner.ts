@@ -2,6 +2,7 @@
 import '../../later.ts';
 import { html, nothing } from 'lit-html';
 import { look } from '../../actions/safe.ts';
+import { page } from '../../edition/files.ts';
 import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
@@ -21,6 +22,8 @@ import { removal } from './removal.ts';
 
 export { sayKept } from '../parts/safe.ts';
 
+const all = () => html`<p>${t('offline.ready')}</p>`;
+
 function view(s: State) {
   const l = state.learner(s);
   return html`
@@ -38,8 +41,8 @@ function view(s: State) {
         <p class="quiet">${t('print.on-paper-what')}</p>
         <a class="button big" href="#/print" data-t="to-print">${t('print.title')}</a>
       </section>
-      ${s.closed ? nothing : safePanel(s)} ${l ? archive(s) : nothing} ${keptLine(s.offline, true)}
-      <p class="quiet">${t('caution')} <a href="about.html">${t('nav.about')}</a></p>
+      ${s.closed ? nothing : safePanel(s)} ${l ? archive(s) : nothing} ${keptLine(s.offline, all())}
+      <p class="quiet">${t('caution')} <a href=${page('about.html')}>${t('nav.about')}</a></p>
       ${s.removing ? removal(s, s.removing) : nothing}
     </main>
   `;

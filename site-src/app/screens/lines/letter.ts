@@ -102,5 +102,5 @@ const later = (p: Practice, rules: Rule[]) => html`
 /** To the rule's lesson, with the address of these lines, so that the page can lead back. */
 const lesson = (p: Practice, r: Rule, name: TemplateResult | string) => {
   const back = linesHash(p.draft.lines);
-  return html`<a href="${lessonPath(r.lesson)}${back}" data-t="lesson-${r.id}">${name}</a>`;
+  return html`<a href=${lessonPath(r.lesson, back)} data-t="lesson-${r.id}">${name}</a>`;
 };

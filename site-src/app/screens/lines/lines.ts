@@ -13,6 +13,7 @@ import { linesName } from '../../text/names.ts';
 import type { Lines, Route } from '../../types.ts';
 import { unread } from '../parts/unread.ts';
 import type { Screen } from '../screen.ts';
+import { ahead } from './ahead.ts';
 import { answer, summary } from './answer.ts';
 import { bar } from './bar.ts';
 import { drawer } from './drawer.ts';
@@ -108,6 +109,7 @@ let followed = 0;
 export const lines: Screen = {
   title,
   view,
+  ahead: (r) => ahead(view, linesOf(r)!),
   enter(r) {
     followed = state.get().draftWrites;
     addEventListener('keydown', onKey);

@@ -1,6 +1,7 @@
 // What else can be done with these lines: others, a link, print.
 import { html, nothing } from 'lit-html';
 import { offerUndo } from '../../actions/undo.ts';
+import { ONE_FILE } from '../../edition/files.ts';
 import { t } from '../../i18n.ts';
 import { STOPS } from '../../marking/pencils.ts';
 import * as practice from '../../practice/practice.ts';
@@ -18,9 +19,13 @@ export const menu = (s: State, l: Lines) => html`
     <summary class="button plain">${t('menu.title')}</summary>
     <div class="menu-list">
       <a class="button plain" href="#/lines" data-t="choose">${t('menu.choose')}</a>
-      <button class="plain" data-t="share" @click=${closing(() => void share(l))}>
-        ${t('menu.share')}
-      </button>
+      ${
+        ONE_FILE // it has no address that leads anybody to lines
+          ? nothing
+          : html`<button class="plain" data-t="share" @click=${closing(() => void share(l))}>
+              ${t('menu.share')}
+            </button>`
+      }
       <a class="button plain" href=${giveHash(l)} data-t="give">${t('menu.give')}</a>
       ${
         s.practice && marking(s.practice)

@@ -1,10 +1,11 @@
 // Opens lines: the text, what was marked in them before, and the claim on them.
 import { choose } from '../../actions/learner.ts';
+import { afterFrame } from '../../idle.ts';
 import { loadCourse } from '../../planner.ts';
 import { claim, letGo } from '../../practice/claim.ts';
 import { fitted, fresh } from '../../practice/draft.ts';
 import * as practice from '../../practice/practice.ts';
-import { readLines } from '../../practice/reading.ts';
+import { type Read, readLines } from '../../practice/reading.ts';
 import { linesHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import { TextError } from '../../text/data.ts';
@@ -18,17 +19,16 @@ export async function open(want: Lines) {
   const { catalogue } = state.get();
   const who = state.learner()?.id ?? '';
   try {
-    const { verses, basmala, draft } = await readLines(catalogue, who, want);
+    const read = await readLines(catalogue, who, want);
     if (mine !== visit) return;
-    const left = draft ? fitted(withPencils(draft, want), verses) : fresh(who, want);
-    practice.begin(catalogue, verses, basmala, left);
+    practice.begin(opened(read, who, want));
     join(who);
     named();
     claim();
     addEventListener('pagehide', letGo);
     addEventListener('pageshow', again);
     // The letters come first; what is around them a moment later.
-    requestAnimationFrame(() => setTimeout(() => practice.set({})));
+    afterFrame(() => practice.set({}));
     // For the place after the session, which can do without.
     setTimeout(() => {
       if (mine === visit) loadCourse().catch(() => undefined);
@@ -37,6 +37,12 @@ export async function open(want: Lines) {
     if (!(e instanceof TextError)) throw e;
     if (mine === visit) state.set({ unreadable: e.code });
   }
+}
+
+/** The lines as they were left, or fresh. */
+export function opened({ draft, ...text }: Read, who: string, want: Lines) {
+  const left = draft ? fitted(withPencils(draft, want), text.verses) : fresh(who, want);
+  return practice.opened({ ...text, draft: left });
 }
 
 /** A draft with the pencils that the address asks for as well. */

@@ -48,7 +48,7 @@ function verses(p: Practice) {
   const now = practice.stops(p);
   const { verses, basmala, draft } = p;
   return versesOf({ verses, basmala, lines: draft.lines }, (verse, v, w) =>
-    place(verse, v, w, now),
+    place(p, verse, v, w, now),
   );
 }
 
@@ -109,11 +109,11 @@ function runOf(run: Run, verse: Verse, v: number, draw: Draw) {
 }
 
 /** A word with the place to stop after it, if there is one: a line must not begin with its sign. */
-function place(verse: Verse, v: number, w: number, now: Stops): TemplateResult {
+function place(p: Practice, verse: Verse, v: number, w: number, now: Stops): TemplateResult {
   const last = w === verse.words.length - 1;
   const word = wordOf(verse.words, v, w);
   if (!last && !now.movable(v, w)) return word;
-  return html`<span class="with-stop">${word}${stop(verse, v, w, now)}</span>`;
+  return html`<span class="with-stop">${word}${stop(p, verse, v, w, now)}</span>`;
 }
 
 /** The word is one text node, as the source has it: ranges of letters are laid over it. */
@@ -131,7 +131,7 @@ export const wordOf = (words: Word[], v: number, w: number) =>
 export const number = (a: number) =>
   html`${arabicDigits(a)}<span class="latin" lang="en">${a}</span>`;
 
-function stop(verse: Verse, v: number, w: number, now: Stops) {
+function stop(p: Practice, verse: Verse, v: number, w: number, now: Stops) {
   const end = w === verse.words.length - 1 && !verse.open;
   const what = t(now.after(v, w) ? 'stop.stops' : 'stop.reads-on');
   return html`<button
@@ -139,7 +139,7 @@ function stop(verse: Verse, v: number, w: number, now: Stops) {
     ?disabled=${!now.movable(v, w)}
     data-t="stop-${verse.s}-${verse.a}-${w}"
     aria-pressed=${now.after(v, w)}
-    aria-disabled=${practice.stopsMove(practice.get()!) ? nothing : 'true'}
+    aria-disabled=${practice.stopsMove(p) ? nothing : 'true'}
     aria-label=${t(end ? 'stop.end' : 'stop.sign', { a: verse.a, what })}
     title=${what}
     @click=${() => moveStop(v, w)}

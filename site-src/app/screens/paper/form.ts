@@ -21,7 +21,10 @@ import { pencilChips } from '../parts/case.ts';
 import { chips } from '../parts/chips.ts';
 import { pencilPanel } from '../parts/pencils.ts';
 import { tick } from '../parts/tick.ts';
+import { bookletFields } from './booklet/form.ts';
+import { better } from './note.ts';
 import { change } from './printing.ts';
+import { sizeField } from './size.ts';
 import { where } from './where.ts';
 
 export function form(s: State, o: Options) {
@@ -30,8 +33,10 @@ export function form(s: State, o: Options) {
     <form class="card print-form" @submit=${(e: Event) => e.preventDefault()}>
       ${pick(o, 'kind', KINDS, (x) => `print.kind.${x}`)}
       ${hasLines(o) ? linesFields(s, o) : nothing}
+      ${o.kind === 'booklet' ? bookletFields(s, o) : nothing}
       ${pick(o, 'paper', PAPERS, (x) => `print.paper.${x}`)}
-      ${pick(o, 'turn', TURNS, (x) => `print.turn.${x}`)} ${child ? nameField(o, child) : nothing}
+      ${o.kind === 'booklet' ? nothing : pick(o, 'turn', TURNS, (x) => `print.turn.${x}`)}
+      ${child ? nameField(o, child) : nothing}
       <details data-t="print-pencils">
         <summary>${t('pencils.title')}</summary>
         ${pencilPanel(s)}
@@ -58,7 +63,8 @@ const pick = <K extends 'kind' | 'show' | 'paper' | 'turn'>(
 
 /** What only sheets with lines of the text have. */
 const linesFields = (s: State, o: Options) => html`
-  ${where(s.catalogue, o)} ${ruleField(s.catalogue, o)} ${caseField(s, o)}
+  ${where(s.catalogue, o)} ${ruleField(s.catalogue, o)} ${better(s.catalogue, s.printing!)}
+  ${caseField(s, o)}
   ${
     o.kind === 'practice'
       ? nothing
@@ -66,7 +72,7 @@ const linesFields = (s: State, o: Options) => html`
           x === 'focus' && o.also.length ? 'print.show.these' : `print.show.${x}`,
         )
   }
-  ${sizeField(o)}
+  ${sizeField(o.size, SMALLEST, LARGEST, STEP, (size) => change({ size }))}
 `;
 
 /** Finds others; where there is nothing to find, the answers show what was learnt. */
@@ -106,24 +112,6 @@ function caseField(s: State, o: Options) {
       })}
     </div>
   </details>`;
-}
-
-function sizeField(o: Options) {
-  const points = t('print.points', { n: o.size });
-  return html`<div>
-    <label for="print-size">${t('print.size')} <span class="quiet">${points}</span></label>
-    <input
-      id="print-size"
-      type="range"
-      min=${SMALLEST}
-      max=${LARGEST}
-      step=${STEP}
-      .value=${String(o.size)}
-      data-t="print-size"
-      aria-valuetext=${points}
-      @input=${(e: Event) => change({ size: Number((e.target as HTMLInputElement).value) })}
-    />
-  </div>`;
 }
 
 const nameField = (o: Options, child: string) =>

@@ -48,9 +48,8 @@ export function inkedWord(
   };
 }
 
-/** Paints the words below root, which are those of list in its order; returns their ranges. */
-export function paint(root: ParentNode, list: InkedWord[]): Ranges {
-  const out: Ranges = new Map();
+/** Paints the words below root, which are those of list in its order; adds their ranges to out. */
+export function paint(root: ParentNode, list: InkedWord[], out: Ranges = new Map()): Ranges {
   const els = root.querySelectorAll<HTMLElement>('.leaf:not([data-sheet="practice"]) .w');
   list.forEach((x, i) => paintWord(els[i]!, x, out));
   return out;

@@ -9,4 +9,9 @@ export interface Job {
   /** The rules the learner has been taught, in teaching order. */
   learnt: Rule[];
   settings: Settings;
+  /**
+   * Is told how far long work has come, 0 to 1, and lets the page draw. Fails where the work is not
+   * wanted any more.
+   */
+  step?: (done: number) => Promise<void>;
 }

@@ -4,6 +4,7 @@
 import { html, render } from 'lit-html';
 import type { Slot } from '../../painting/pieces.ts';
 import { Sheet, type Shown } from '../../painting/sheet.ts';
+import { turnOf } from '../../paper/geometry.ts';
 import type { Options } from '../../paper/options.ts';
 import type { Widths } from '../../paper/rows.ts';
 import type { Verse, Word } from '../../types.ts';
@@ -44,7 +45,7 @@ export async function inHiddenPages<T>(
   make: (box: HTMLElement) => T | Promise<T>,
 ): Promise<T> {
   const box = hiddenBox('leaves print-measure', pageStyle(o));
-  box.dataset.turn = o.turn;
+  box.dataset.turn = turnOf(o);
   try {
     return await make(box);
   } finally {

@@ -1,12 +1,13 @@
 // A page of paper: what stands on it, and its foot. What is seen on screen is what is printed.
 import { html } from 'lit-html';
 import { t } from '../../i18n.ts';
-import { geometry, pageSize } from '../../paper/geometry.ts';
+import { edgeOf, geometry, leafSize } from '../../paper/geometry.ts';
+import type { Leaf } from '../../paper/leaves.ts';
 import type { Options } from '../../paper/options.ts';
 import type { Catalogue } from '../../types.ts';
 
-/** What a page is: a sheet's name, or one that is only measured. */
-type Kind = 'practice' | 'answer' | 'card' | 'record' | 'measure';
+/** What a page is: a sheet's name, a page of a booklet, or one that is only measured. */
+type Kind = 'practice' | 'answer' | 'card' | 'record' | 'measure' | Leaf['is'];
 
 /** Page n, from 1, of a sheet of so many; fit makes its letters smaller. */
 export const page = (
@@ -43,6 +44,6 @@ export const fitStyle = (fit: number | undefined) =>
 /** The style of what pages stand in: their measures. */
 export function pageStyle(o: Options): string {
   const g = geometry(o);
-  const [w, h] = pageSize(o.paper, o.turn);
-  return `--wide:${w}mm;--high:${h}mm;--em:${g.em}px;--pitch:${g.pitch}px`;
+  const [w, h] = leafSize(o);
+  return `--wide:${w}mm;--high:${h}mm;--rim:${edgeOf(o)}mm;--em:${g.em}px;--pitch:${g.pitch}px`;
 }

@@ -1,2 +1,4 @@
-// Where the page of a lesson is, relative to the start.
-export const lessonPath = (id: string) => `lessons/${id}.html`;
+// Where the page of a lesson is; lines are those to lead back to, as an address after #.
+import { page } from '../../edition/files.ts';
+
+export const lessonPath = (id: string, lines = '') => page(`lessons/${id}.html${lines}`);

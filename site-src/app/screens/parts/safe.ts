@@ -3,22 +3,14 @@
 import '../../later.ts';
 import { html, nothing } from 'lit-html';
 import { save } from '../../actions/backup.ts';
-import {
-  ask,
-  backupDue,
-  due,
-  hush,
-  install,
-  look,
-  putOff,
-  sinceBackup,
-} from '../../actions/safe.ts';
+import { ask, backupDue, due, hush, look, putOff, sinceBackup } from '../../actions/safe.ts';
+import { page } from '../../edition/files.ts';
 import { dateName, t } from '../../i18n.ts';
-import { device, DEVICES } from '../../offline/device.ts';
 import { today } from '../../record/week.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import type { Screen } from '../screen.ts';
+import { homeSteps, homeWord, installing, never } from './home.ts';
 
 /** For the screen of the learner. */
 export const safePanel = (s: State) => html`
@@ -27,13 +19,13 @@ export const safePanel = (s: State) => html`
     <p data-t="safe-kept" .style=${'min-block-size:3em'}>${kept(s)}</p>
     <p class="quiet" data-t="safe-backed">${backed(s)}</p>
     <div class="row">${saving()} ${asking(s)} ${installing(s)}</div>
-    ${s.safety?.kept === 'installed' ? nothing : home(s.safety?.kept === 'week')}
+    ${more(s, s.safety?.kept === 'week')}
   </section>
 `;
 
-/** For Today; said once a visit, and put off for some days. */
+/** For Today; said once a visit, and put off for some days. The home screen comes when that is said. */
 const keeping: Pick<Screen, 'view' | 'leave'> = {
-  view: (s) => html`${due(s) ? lines(s) : nothing}`,
+  view: (s) => html`${due(s) ? lines(s) : homeWord(s)}`,
   leave() {
     if (due(state.get())) hush();
   },
@@ -42,7 +34,7 @@ const keeping: Pick<Screen, 'view' | 'leave'> = {
 const lines = (s: State) => html`
   <section class="card" aria-label=${t('safe.title')} data-t="safe">
     <p>${kept(s)}</p>
-    ${s.safety?.question ? nothing : home(false)}
+    ${s.safety?.question ? nothing : more(s, false)}
     <div class="row">
       ${asking(s)} ${installing(s)} ${backupDue(s) ? saving() : nothing}
       <button class="plain" data-t="safe-later" @click=${putOff}>${t('safe.later')}</button>
@@ -52,6 +44,7 @@ const lines = (s: State) => html`
 
 /** Has Today say it. */
 export async function sayKept() {
+  addEventListener('appinstalled', never);
   state.set({ keeping });
   await look();
 }
@@ -76,24 +69,17 @@ const asking = ({ safety }: State) =>
       </button>`
     : nothing;
 
-const installing = (s: State) =>
-  s.install
-    ? html`<button class="big" data-t="safe-install" @click=${() => void install()}>
-        ${t('safe.install')}
-      </button>`
-    : nothing;
-
-/** The steps of this device, and below them those of others. */
-function home(open: boolean) {
-  const own = device();
-  return html`
-    <details class="opens" data-t="safe-home" ?open=${open}>
-      <summary>${t('safe.home')}</summary>
-      <p>${t(`home.${own}`)}</p>
-      <details class="opens quiet" data-t="safe-others">
-        <summary>${t('safe.others')}</summary>
-        ${DEVICES.filter((x) => x !== own).map((x) => html`<p>${t(`home.${x}`)}</p>`)}
-      </details>
-    </details>
-  `;
+/** What the family can do beside. The one file has no home screen. */
+function more({ safety }: State, open: boolean) {
+  if (safety?.kept === 'file') return inFile();
+  return safety?.kept === 'installed' ? nothing : homeSteps(open);
 }
+
+const inFile = () => html`
+  <details class="opens" data-t="safe-file">
+    <summary>${t('safe.file-what')}</summary>
+    <p>${t('safe.file-newer')}</p>
+    <p>${t('safe.file-links')}</p>
+    <p><a href=${page('about.html#this-file')}>${t('safe.file-more')}</a></p>
+  </details>
+`;

@@ -4,7 +4,9 @@ import { html, nothing } from 'lit-html';
 import { guard } from 'lit-html/directives/guard.js';
 import { keyed } from 'lit-html/directives/keyed.js';
 import { keep } from '../../actions/keep.ts';
+import { whenIdle } from '../../idle.ts';
 import { join, t } from '../../i18n.ts';
+import { sameItems } from '../../memo.ts';
 import type { Child } from '../../plan/child.ts';
 import { Practise, ReadOn, Review, Settle, Teach } from '../../plan/day.ts';
 import { type Proposal, proposal, rulesOf } from '../../plan/proposal.ts';
@@ -13,14 +15,15 @@ import { child, loadCourse } from '../../planner.ts';
 import { linesHash, printHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
 import { changeLearner } from '../../store/store.ts';
-import { prefetch } from '../../text/data.ts';
 import { linesName } from '../../text/names.ts';
+import type { Lines } from '../../types.ts';
 import { lessonPath } from '../parts/lesson.ts';
 import { pencil, swatch } from '../parts/pencil.ts';
 import { term, withTerm } from '../parts/term.ts';
 import { called } from '../parts/words.ts';
 import { switcher } from '../parts/switch.ts';
 import type { Screen } from '../screen.ts';
+import { ahead } from '../screens.ts';
 import { why } from './why.ts';
 
 export { loadCourse, switcher };
@@ -40,20 +43,20 @@ function nextFor(c: Child): Proposal {
   return last;
 }
 
-let ready: Child | undefined;
+let ready: (Lines | undefined)[] = [];
 
-/** The card; nothing without a learner. Its lines are fetched before they are asked for. */
+/** The card; nothing without a learner. Lines to begin or go on with are made ready beforehand. */
 export const card: Pick<Screen, 'view' | 'drawn'> = {
   view() {
     const c = child();
     return html`${guard([c], () => (c ? cardOf(c, nextFor(c)) : nothing))}`;
   },
-  drawn() {
+  drawn(s) {
     const c = child();
-    if (!c || c === ready) return;
-    ready = c;
-    const { lines } = nextFor(c);
-    if (lines) prefetch(c.course.c, lines);
+    const next = [c && nextFor(c).lines, s.unfinished[0]?.lines];
+    if (sameItems(next, ready)) return;
+    ready = next;
+    for (const lines of next) if (lines) whenIdle(() => void ahead({ name: 'lines', lines }));
   },
 };
 
@@ -68,7 +71,7 @@ function cardOf(c: Child, next: Proposal) {
   };
   const to = lines ? linesHash(lines) : '#/lines';
   // The lesson leads back to the lines of today.
-  const lesson = todo === Teach ? lessonPath(units[unit]!.id) + (lines ? to : '') : undefined;
+  const lesson = todo === Teach ? lessonPath(units[unit]!.id, lines ? to : '') : undefined;
   // Another thing to do is another card, with its reasons folded away.
   return keyed(
     kind + to,

@@ -2,6 +2,7 @@
 // the device.
 import { html, nothing } from 'lit-html';
 import { add, type Beginning, lastJuz } from '../../actions/learner.ts';
+import { page } from '../../edition/files.ts';
 import { dateName, t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
@@ -24,7 +25,7 @@ export const first = (s: State) => html`
       <p class="quiet">${t('first.change')}</p>
     </section>
     ${s.was ? nothing : before(s)}
-    <p class="quiet">${t('caution')} <a href="about.html">${t('nav.about')}</a></p>
+    <p class="quiet">${t('caution')} <a href=${page('about.html')}>${t('nav.about')}</a></p>
   </form>
 `;
 

@@ -1,6 +1,7 @@
 // Today: one card with the next thing and one line why; below it the week, small.
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { choose } from '../../actions/learner.ts';
+import { page } from '../../edition/files.ts';
 import { t, weekday } from '../../i18n.ts';
 import { sameItems } from '../../memo.ts';
 import { reopen } from '../../offline/tools.ts';
@@ -9,7 +10,7 @@ import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import type { Learner } from '../../types.ts';
 import { closed } from '../parts/closed.ts';
-import { keptLine } from '../parts/kept.ts';
+import { sign } from '../parts/sign.ts';
 import { called } from '../parts/words.ts';
 import type { Screen } from '../screen.ts';
 import { first } from './first.ts';
@@ -20,7 +21,7 @@ function view(s: State) {
   return html`
     <main class="today">
       <div>${s.closed ? closed(s.closed) : l ? day(s, l) : first(s)}</div>
-      ${keptLine(s.offline, false)}
+      ${sign(s)} ${l && !s.closed ? s.keeping?.view(s) : nothing}
     </main>
   `;
 }
@@ -31,7 +32,6 @@ const day = (s: State, l: Learner) => html`
     <div class="switch-room">${s.switcher?.(s, l, (id) => void choose(id))}</div>
   </header>
   ${card(s)} ${resume(s, l)} ${l.work ? given(s) : nothing} ${days(l)} ${pages()}
-  ${s.keeping?.view(s)}
 `;
 
 /** The place of the card that is on its way, so that what is below it stays where it is. */
@@ -100,9 +100,9 @@ function days(l: Learner) {
 /** What an adult may want to read at any time. */
 const pages = () => html`
   <nav class="pages quiet" aria-label=${t('today.pages')}>
-    <a href="lessons/index.html" data-t="lessons">${t('today.lessons')}</a>
-    <a href="lessons/getting-ready.html">${t('today.getting-ready')}</a>
-    <a href="lessons/settling-in.html">${t('today.settling-in')}</a>
+    <a href=${page('lessons/index.html')} data-t="lessons">${t('today.lessons')}</a>
+    <a href=${page('lessons/getting-ready.html')}>${t('today.getting-ready')}</a>
+    <a href=${page('lessons/settling-in.html')}>${t('today.settling-in')}</a>
   </nav>
 `;
 

@@ -1,6 +1,7 @@
 // A link to be handed over: sent, copied, shown as a picture to a camera, printed.
 import { html, nothing, svg } from 'lit-html';
 import { guard } from 'lit-html/directives/guard.js';
+import { ONE_FILE } from '../../edition/files.ts';
 import { t } from '../../i18n.ts';
 import { picture, QUIET } from '../../share/picture.ts';
 import { copy, hasSheet, send } from '../../share/send.ts';
@@ -12,14 +13,15 @@ export interface Handing {
   words: string;
 }
 
-const urlOf = ({ hash }: Handing) => new URL(hash, location.href).href;
+/** The address that is handed over. The one file has none; what stands after # can be pasted instead. */
+const urlOf = ({ hash }: Handing) => (ONE_FILE ? hash : new URL(hash, location.href).href);
 
 export function handing(h: Handing) {
   const url = urlOf(h);
   return html`
     <section class="card slip" data-t="slip">
       <p class="words" data-t="words">${h.words}</p>
-      ${guard([url], () => qr(url))}
+      ${ONE_FILE ? html`<p data-t="send-file">${t('send.file')}</p>` : guard([url], () => qr(url))}
       <p class="address" dir="ltr" data-t="address">${url}</p>
       <p class="quiet off-paper" data-t="length">${t('send.length', { n: url.length })}</p>
       <div class="row">
@@ -33,14 +35,17 @@ export function handing(h: Handing) {
         <button class=${hasSheet() ? 'big' : 'main'} data-t="copy" @click=${() => void copyIt(h)}>
           ${t('send.copy')}
         </button>
-        <button class="plain" data-t="large" @click=${() => enlarge(h)}>${t('send.large')}</button>
-        <button class="plain" data-t="print-slip" @click=${() => print()}>
-          ${t('send.print')}
-        </button>
+        ${ONE_FILE ? nothing : shown(h)}
       </div>
     </section>
   `;
 }
+
+/** For a camera. */
+const shown = (h: Handing) => html`
+  <button class="plain" data-t="large" @click=${() => enlarge(h)}>${t('send.large')}</button>
+  <button class="plain" data-t="print-slip" @click=${() => print()}>${t('send.print')}</button>
+`;
 
 /** The picture, dark on light in every theme, as cameras expect it. */
 function qr(url: string) {
@@ -79,7 +84,7 @@ function enlarge(h: Handing) {
 }
 
 async function sendIt(h: Handing) {
-  tell(await send(urlOf(h), h.words), h);
+  tell(await (ONE_FILE ? send('', textOf(h)) : send(urlOf(h), h.words)), h);
 }
 
 async function copyIt(h: Handing) {

@@ -2,7 +2,8 @@
 // link opens.
 import { html, nothing } from 'lit-html';
 import { t } from '../../i18n.ts';
-import { hashIn } from '../../share/query.ts';
+import { linkIn } from '../../share/brought.ts';
+import * as state from '../../state.ts';
 import { receive, received } from './form.ts';
 
 /** headed: under a heading of its own. */
@@ -26,7 +27,7 @@ export const paste = (headed: boolean) => html`
 function go(e: SubmitEvent) {
   e.preventDefault();
   const field = (e.currentTarget as HTMLFormElement).querySelector('textarea')!;
-  const hash = hashIn(field.value);
+  const hash = linkIn(state.get().catalogue, field.value);
   if (!hash) return receive({ problem: t('paste.none') });
   receive({ problem: '' });
   field.value = '';

@@ -1,0 +1,2 @@
+// The one file has no worker that keeps versions.
+export const version = async () => '';
