@@ -6,8 +6,12 @@ const LONGEST = 400;
 /** Pause (ms) where the browser does not tell of such moments. */
 const PAUSE = 30;
 
-/** Runs once the next frame has been painted: what measures before lays the page out twice. */
-export const afterFrame = (run: () => void) => void requestAnimationFrame(() => setTimeout(run));
+/**
+ * Runs with the frame after the next, so that the next is on screen first: what measures before lays
+ * the page out twice.
+ */
+export const afterFrame = (run: () => void) =>
+  void requestAnimationFrame(() => requestAnimationFrame(run));
 
 export const nextIdle = () => new Promise<void>((run) => void whenIdle(run));
 

@@ -81,9 +81,11 @@ function cut(verses: Verse[], first: number, last: number): Verse[] {
  */
 export async function basmala(c: Catalogue, from: Ref, to: Ref): Promise<string> {
   for (let s = from.s; s <= to.s; s++)
-    if (opens(s) && (s > from.s || from.a === 1))
-      return (await verses(c, { s: 1, a: 1 }, { s: 1, a: 1 }))[0]!.text;
+    if (opens(s) && (s > from.s || from.a === 1)) return (await readOpening(c))[0]!.text;
   return '';
 }
+
+/** The verse 1:1. */
+export const readOpening = (c: Catalogue) => verses(c, { s: 1, a: 1 }, { s: 1, a: 1 });
 
 export const opens = (s: number) => s !== 1 && s !== 9;

@@ -3,10 +3,14 @@
 // the font set up before anybody waits for it.
 import { render, type TemplateResult } from 'lit-html';
 import { nextIdle } from '../../idle.ts';
+import { paint, unpaint } from '../../painting/paint.ts';
+import { Sheet } from '../../painting/sheet.ts';
 import { readLines } from '../../practice/reading.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
 import type { Lines } from '../../types.ts';
+import { colours } from './colours.ts';
+import { labelWords } from './labels.ts';
 import { opened } from './open.ts';
 
 let drawn = false;
@@ -30,5 +34,10 @@ export async function ahead(view: (s: State) => TemplateResult, lines: Lines) {
   await nextIdle();
   document.body.append(room);
   room.getBoundingClientRect(); // lays it out
+  const sheet = Sheet.of(room, practice.verses);
+  const spans = colours(practice);
+  paint(sheet, room, spans, 'ahead');
+  labelWords(practice, sheet, spans);
+  unpaint('ahead');
   room.remove();
 }

@@ -8,7 +8,7 @@ import * as practice from '../../practice/practice.ts';
 import { type Read, readLines } from '../../practice/reading.ts';
 import { linesHash } from '../../share/link.ts';
 import * as state from '../../state.ts';
-import { TextError } from '../../text/data.ts';
+import { readOpening, TextError } from '../../text/data.ts';
 import type { Draft, Lines } from '../../types.ts';
 
 /** Tells visits of the screen apart: what an earlier one asked for is not shown. */
@@ -29,9 +29,11 @@ export async function open(want: Lines) {
     addEventListener('pageshow', again);
     // The letters come first; what is around them a moment later.
     afterFrame(() => practice.set({}));
-    // For the place after the session, which can do without.
+    // For the place after the session, and for lines that begin a surah; both can do without.
     setTimeout(() => {
-      if (mine === visit) loadCourse().catch(() => undefined);
+      if (mine !== visit) return;
+      loadCourse().catch(() => undefined);
+      readOpening(catalogue).catch(() => undefined);
     }, 2000);
   } catch (e) {
     if (!(e instanceof TextError)) throw e;
