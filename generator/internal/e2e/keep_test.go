@@ -12,6 +12,7 @@ import (
 	cdpbrowser "github.com/chromedp/cdproto/browser"
 	"github.com/chromedp/cdproto/dom"
 	cdppage "github.com/chromedp/cdproto/page"
+	"github.com/chromedp/cdproto/runtime"
 	"github.com/chromedp/chromedp"
 )
 
@@ -131,9 +132,9 @@ func TestBackup(t *testing.T) {
 func (p *page) give(name string, files ...string) {
 	p.t.Helper()
 	p.wait("the place for a file", `document.querySelector('`+hook(name)+`')`)
-	doc := call(p, dom.GetDocument, dom.GetDocumentParams{})
-	node := call(p, dom.QuerySelector, dom.QuerySelectorParams{NodeID: doc.Root.NodeID, Selector: hook(name)})
-	call(p, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: files, NodeID: node.NodeID})
+	// By its object: the protocol's numbers of nodes are given anew whenever it looks at the page again.
+	field := call(p, runtime.Evaluate, runtime.EvaluateParams{Expression: fmt.Sprintf("document.querySelector(%q)", hook(name))})
+	call(p, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: files, ObjectID: field.Result.ObjectID})
 }
 
 // TestPaper makes a PDF of lines: it holds the text and is not blank.
