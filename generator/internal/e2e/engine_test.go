@@ -203,7 +203,10 @@ var listening = func() []change {
 		const list = [...JSON.parse(sessionStorage.getItem("overheard") ?? "[]"), words.map(String).join(" ")];
 		sessionStorage.setItem("overheard", JSON.stringify(list));
 	};
-	addEventListener("error", e => keep("error:", e.message, e.filename, e.lineno, (e.target as any)?.src ?? (e.target as any)?.href ?? ""), true);
+	// What is on its way when the page is left fails, as an element and not as a script.
+	let leaving = false;
+	for (const k of ["beforeunload", "pagehide"]) addEventListener(k, () => { leaving = true; });
+	addEventListener("error", e => (leaving && e.target !== window) || keep("error:", e.message, e.filename, e.lineno, (e.target as any)?.src ?? (e.target as any)?.href ?? ""), true);
 	addEventListener("unhandledrejection", e => keep("unhandled:", e.reason));
 	addEventListener("securitypolicyviolation", e => keep("refused:", e.violatedDirective, e.blockedURI));
 	for (const k of ["error", "warn"] as const) {
