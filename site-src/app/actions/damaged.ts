@@ -2,6 +2,7 @@
 import { t } from '../i18n.ts';
 import * as state from '../state.ts';
 import { tellDamaged } from '../store/store.ts';
+import { arrived } from './part.ts';
 
 /** Tells what was set aside since the last telling, if anything was. */
 export function reportDamaged() {
@@ -17,7 +18,6 @@ export function reportDamaged() {
 }
 
 async function save() {
-  const part = await import('./backup.ts').catch(() => undefined);
-  if (part) await part.save();
-  else state.set({ notice: { text: t('error.part'), hold: true } });
+  const part = await arrived(import('./backup.ts'));
+  await part?.save();
 }

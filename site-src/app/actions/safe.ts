@@ -37,20 +37,18 @@ async function wouldAsk(): Promise<boolean> {
   return answer?.state === 'prompt';
 }
 
-const browserKeeps = (persistent: boolean) =>
-  persistent
-    ? 'persistent'
-    : clearsAfterWeek(persistent)
-      ? 'week'
-      : installed()
-        ? 'installed'
-        : 'loose';
+function keptHow(persistent: boolean): Safety['kept'] {
+  if (ONE_FILE) return 'file';
+  if (persistent) return 'persistent';
+  if (clearsAfterWeek()) return 'week';
+  return installed() ? 'installed' : 'loose';
+}
 
 /** Puts into the state how the record is kept now. */
 export async function look(): Promise<Safety> {
   const persistent = await persisted();
   const safety: Safety = {
-    kept: ONE_FILE ? 'file' : browserKeeps(persistent),
+    kept: keptHow(persistent),
     question: !ONE_FILE && !persistent && (await wouldAsk()),
     putOff: Number(noted('device', PUT_OFF)) || 0,
     quiet: noted('visit', SAID) !== '',

@@ -1,13 +1,13 @@
 // Has the site kept for use without a signal. In the one file, keeping.one.ts stands in place of this.
+import { arrived } from '../actions/part.ts';
 import { t } from '../i18n.ts';
 import { reopen } from '../offline/tools.ts';
 import * as state from '../state.ts';
 
 /** Says what a newer version brings. */
 async function what(take: () => void) {
-  const part = await import('../screens/parts/news.ts').catch(() => undefined);
-  if (part) await part.showNews(take);
-  else state.set({ notice: { text: t('error.part'), hold: true } });
+  const part = await arrived(import('../screens/parts/news.ts'));
+  await part?.showNews(take);
 }
 
 export async function keepSite() {

@@ -38,6 +38,6 @@ export const installed = () =>
  * (Intelligent Tracking Prevention; webkit.org, "Full Third-Party Cookie Blocking and More", March
  * 2020, cited from memory): WebKit on Apple's systems, for all that scripts store. What was added to
  * the home screen counts its own days of use and is not concerned; nor is storage that is
- * persistent.
+ * persistent, which is for the caller to know.
  */
-export const clearsAfterWeek = (persistent: boolean) => apple() && !installed() && !persistent;
+export const clearsAfterWeek = () => apple() && !installed();

@@ -1,7 +1,7 @@
 // A whole juz as a booklet: what can be chosen for it, and how that is written in the address.
 import type { Catalogue, Ref } from '../types.ts';
-import type { Query } from './options.ts';
 import { part, partAt } from './passage.ts';
+import type { Query } from './query.ts';
 
 export const ANSWERS = ['end', 'only', 'none'] as const;
 export const LAYS = ['one', 'two', 'fold'] as const;
@@ -52,9 +52,7 @@ export function parseBooklet(q: Query, c: Catalogue, from: Booklet): Booklet {
   const key = q.get('key');
   if (key === null) return b;
   const ids = [...new Set(key.split(',').filter(Boolean))];
-  const odd = ids.find((id) => !c.rules.some((r) => r.id === id));
-  if (odd !== undefined) q.bad('rule', odd);
-  b.rules = ids.filter((id) => c.rules.some((r) => r.id === id));
+  b.rules = q.known(ids, (id) => c.rules.some((r) => r.id === id));
   return b;
 }
 

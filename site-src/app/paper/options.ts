@@ -1,9 +1,9 @@
 // What is to be printed, as it is written after # in the address. Never a name.
-import type { Below, Key, Vars } from '../i18n.ts';
 import { isPencil, parseRef, pencilsIn, showRef } from '../share/link.ts';
 import type { Catalogue, Ref } from '../types.ts';
 import { type Booklet, formatBooklet, parseBooklet } from './booklet.ts';
 import { inside, part, partCount, type Part, PARTS, span, type Whole } from './passage.ts';
+import { type Problem, Query } from './query.ts';
 
 export const KINDS = ['practice', 'answer', 'both', 'booklet', 'card', 'record'] as const;
 export const SHOWS = ['focus', 'learnt', 'all'] as const;
@@ -45,53 +45,12 @@ export interface Options {
   booklet: Booklet;
 }
 
-/** Why something is not shown as it was asked for, in words of the catalogue. */
-export interface Problem {
-  key: Key;
-  vars: Vars;
-}
-
 /** Whether the sheet has lines that are chosen; the card and the record have none. */
 export const hasLines = ({ kind }: Options) =>
   kind === 'practice' || kind === 'answer' || kind === 'both';
 
 /** Whether there is something to find. */
 export const hasPencils = (o: Options) => !!o.rule || o.also.length > 0;
-
-/** A query that is read one key at a time; the first value that cannot be read is the problem. */
-export class Query {
-  problem: Problem | undefined;
-  private readonly q: URLSearchParams;
-
-  constructor(hash: string) {
-    this.q = new URLSearchParams(hash.split('?')[1] ?? '');
-  }
-
-  get(key: string): string | null {
-    return this.q.get(key);
-  }
-
-  bad(key: Below<'print.bad'>, found: string, vars: Vars = {}) {
-    this.problem ??= { key: `print.bad.${key}`, vars: { found, ...vars } };
-  }
-
-  choice<T extends string>(key: string, list: readonly T[], usual: T): T {
-    const text = this.get(key);
-    if (text === null) return usual;
-    const known = list.find((x) => x === text);
-    if (!known) this.bad('choice', text, { name: key, accepted: list.join(', ') });
-    return known ?? usual;
-  }
-
-  number(key: 'size' | 'juz', least: number, most: number, usual: number): number {
-    const text = this.get(key);
-    if (text === null) return usual;
-    const n = Number(text);
-    if (/^\d{1,3}$/.test(text) && n >= least && n <= most) return n;
-    this.bad(key, text, { least, most });
-    return usual;
-  }
-}
 
 /**
  * Reads the address. What is missing, and what cannot be read, is taken from the defaults; problem
@@ -131,9 +90,7 @@ function parseRule(q: Query, c: Catalogue, usual: string): string {
 function parseAlso(q: Query, c: Catalogue, { rule, also }: Options): string[] {
   const list = q.get('also');
   const ids = list === null ? also.filter((id) => id !== rule) : pencilsIn(list, rule);
-  const odd = ids.find((id) => !isPencil(c, id));
-  if (odd !== undefined) q.bad('rule', odd);
-  return ids.filter((id) => isPencil(c, id));
+  return q.known(ids, (id) => isPencil(c, id));
 }
 
 /** Which lines, and how they were named. */

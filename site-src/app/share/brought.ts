@@ -24,11 +24,14 @@ export function linkIn(c: Catalogue, text: string): string | undefined {
   return 'given' in read ? bare : hash;
 }
 
+/** A field without a file has an empty one without a name. */
+const isFile = (x: File | string): x is File => typeof x !== 'string' && !!(x.name || x.size);
+
 export function broughtIn(c: Catalogue, form: FormData): Brought {
-  const files = form.getAll(FILES).filter((x) => typeof x !== 'string' && (x.name || x.size));
+  const files = form.getAll(FILES).filter(isFile);
   if (files.length > 1) return { bad: 'several' };
   const [file] = files;
-  if (file && typeof file !== 'string') return { file };
+  if (file) return { file };
   const words = WORDS.map((x) => form.get(x)).filter((x) => typeof x === 'string' && x.trim());
   if (!words.length) return { bad: 'nothing' };
   const hash = linkIn(c, words.join('\n'));

@@ -1,15 +1,9 @@
 // What the print screen does: reads the address, changes it, and has the pages laid out anew.
 import { defaults } from '../../paper/defaults.ts';
 import { learnt } from '../../paper/learnt.ts';
-import {
-  format,
-  hasLines,
-  type LinesOf,
-  type Options,
-  parse,
-  type Problem,
-} from '../../paper/options.ts';
+import { format, hasLines, type LinesOf, type Options, parse } from '../../paper/options.ts';
 import { MOST, span } from '../../paper/passage.ts';
+import type { Problem } from '../../paper/query.ts';
 import { child } from '../../planner.ts';
 import * as state from '../../state.ts';
 import { TextError } from '../../text/data.ts';
@@ -81,15 +75,14 @@ export function change(patch: Partial<Options>, before?: LinesOf) {
   history.replaceState(history.state, '', format(catalogue, options));
   const kept = 'from' in patch || 'to' in patch || 'kind' in patch ? before : printing.before;
   put({ ...BUSY, options, problem: undefined, before: kept });
-  schedule('size' in patch ? REST : 0);
+  const resized = 'size' in patch || options.booklet.size !== printing.options.booklet.size;
+  schedule(resized ? REST : 0);
 }
 
 /** Changes something about the booklet. */
 export function changeBooklet(patch: Partial<Options['booklet']>) {
   const { printing } = state.get();
-  if (!printing) return;
-  change({ booklet: { ...printing.options.booklet, ...patch } });
-  if ('size' in patch) schedule(REST);
+  if (printing) change({ booklet: { ...printing.options.booklet, ...patch } });
 }
 
 /** Ends work that takes long. */

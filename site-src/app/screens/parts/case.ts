@@ -35,15 +35,27 @@ function chip({ rule, also = [], ...x }: Case, id: string, name: string, family:
   const chosen = id === rule || also.includes(id);
   const full = !chosen && also.length >= MOST_PENCILS;
   const turned = () => (chosen ? also.filter((other) => other !== id) : [...also, id]);
-  return html`<button
+  const off = id === rule || full;
+  return pencilChip(`${x.name}-${id}`, name, family, chosen, () => x.choose(turned()), off);
+}
+
+/** A pencil to choose or to leave, of a family if it has one; off where it cannot be pressed. */
+export const pencilChip = (
+  hook: string,
+  name: string,
+  family: string,
+  chosen: boolean,
+  turn: () => void,
+  off = false,
+) =>
+  html`<button
     type="button"
     class="chip"
     .style=${family ? pencil(family) : ''}
-    ?disabled=${id === rule || full}
+    ?disabled=${off}
     aria-pressed=${chosen}
-    data-t="${x.name}-${id}"
-    @click=${() => x.choose(turned())}
+    data-t=${hook}
+    @click=${turn}
   >
     ${family ? swatch(family) : nothing}${name}
   </button>`;
-}

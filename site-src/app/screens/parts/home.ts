@@ -14,8 +14,8 @@ const IN_USE = 2;
 const BY_HAND: Device[] = ['ios', 'mac', 'android', 'android-firefox'];
 
 /**
- * Not before the site is kept, because the word promises that; not beside anything else that is said, and not in a visit that has said how the record is kept,
- * because the steps are part of that.
+ * Not before the site is kept, because the word promises that; not beside anything else that is
+ * said, and not in a visit that has said how the record is kept, because the steps are part of that.
  */
 const isDue = (s: State) =>
   s.sessions.length >= IN_USE &&

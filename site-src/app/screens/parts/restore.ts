@@ -1,8 +1,8 @@
 // A backup is read: the file is chosen here, what reads it is fetched, because the first screen has
 // the button too.
 import { html } from 'lit-html';
+import { arrived } from '../../actions/part.ts';
 import { t } from '../../i18n.ts';
-import * as state from '../../state.ts';
 
 /** Looks as a button of the kind. */
 export const restoreButton = (kind: string) => html`
@@ -20,8 +20,7 @@ export const restoreButton = (kind: string) => html`
 /** The same file can be chosen once more. */
 async function read(input: HTMLInputElement) {
   const file = input.files?.[0];
-  const part = await import('../record/reading.ts').catch(() => undefined);
-  if (!part) state.set({ notice: { text: t('error.part'), hold: true } });
-  else if (file) await part.readFile(file);
+  const part = await arrived(import('../record/reading.ts'));
+  if (file) await part?.readFile(file);
   input.value = '';
 }

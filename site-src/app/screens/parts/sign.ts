@@ -1,6 +1,7 @@
 // Today's sign that everything is kept on this device, and that the network is gone when it is. What
 // that means is said when it is opened; until everything is kept, the line of kept.ts stands here.
 import { html } from 'lit-html';
+import { arrived } from '../../actions/part.ts';
 import { t } from '../../i18n.ts';
 import * as state from '../../state.ts';
 import type { State } from '../../state.ts';
@@ -19,7 +20,6 @@ export const sign = (s: State) =>
 
 async function tell() {
   if (state.get().keptHere) return;
-  const part = await import('./here.ts').catch(() => undefined);
-  if (part) await part.tell();
-  else state.set({ notice: { text: t('error.part'), hold: true } });
+  const part = await arrived(import('./here.ts'));
+  await part?.tell();
 }

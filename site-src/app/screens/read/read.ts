@@ -6,6 +6,7 @@ import { html } from 'lit-html';
 import { page as addressOf } from '../../edition/files.ts';
 import { pageText, styles } from '../../edition/pages.one.ts';
 import { t } from '../../i18n.ts';
+import { afterFrame } from '../../idle.ts';
 import { enliven, still } from '../../lesson/page.ts';
 import { reveal } from '../../lesson/fold.ts';
 import { parsed } from '../../offline/trusted.ts';
@@ -72,7 +73,7 @@ function drawn({ shown, route }: State) {
   const { at } = route;
   enliven(shown, `#${at}`, left.signal);
   // After the page has been scrolled to its beginning (draw.ts).
-  if (at) requestAnimationFrame(() => requestAnimationFrame(() => show(at)));
+  if (at) afterFrame(() => show(at));
 }
 
 export const read: Screen = {

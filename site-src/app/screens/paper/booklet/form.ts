@@ -9,9 +9,9 @@ import { rulesInOrder } from '../../../plan/ladder.ts';
 import * as state from '../../../state.ts';
 import type { State } from '../../../state.ts';
 import type { Rule } from '../../../types.ts';
+import { pencilChip } from '../../parts/case.ts';
 import { chips } from '../../parts/chips.ts';
 import { numberField } from '../../parts/number.ts';
-import { pencil, swatch } from '../../parts/pencil.ts';
 import { changeBooklet } from '../printing.ts';
 import { sizeField } from '../size.ts';
 
@@ -74,21 +74,22 @@ function rulesField(s: State, b: Options['booklet']) {
   const reader = state.learner(s);
   const known = reader ? learnt(c, state.taughtOf(reader.id)).map((r) => r.id) : [];
   const chosen = new Set(b.rules ?? known);
-  const shown = rulesInOrder(c).filter((r) => chosen.has(r.id) || totals?.get(c.rules.indexOf(r)));
-  const turned = (id: string) =>
-    rulesInOrder(c)
-      .map((r) => r.id)
-      .filter((x) => (x === id) !== chosen.has(x));
-  const choose = (rules: string[]) =>
+  const order = rulesInOrder(c);
+  const turn = (id: string) => {
+    const rules = order.map((r) => r.id).filter((x) => (x === id) !== chosen.has(x));
     changeBooklet({ rules: rules.join() === known.join() ? undefined : rules });
+  };
+  const chip = (rule: Rule) => {
+    const n = totals?.get(c.rules.indexOf(rule));
+    const on = chosen.has(rule.id);
+    if (!on && !n) return nothing;
+    const name = n === undefined ? rule.name : t('print.key-rule', { rule: rule.name, n });
+    return pencilChip(`find-${rule.id}`, name, rule.family, on, () => turn(rule.id));
+  };
   return html`<details data-t="booklet-rules">
     <summary>${t('print.key')}</summary>
     <div class="case" role="group" aria-label=${t('print.key')}>
-      <div class="row">
-        ${shown.map((r) =>
-          chip(r, totals?.get(c.rules.indexOf(r)), chosen.has(r.id), () => choose(turned(r.id))),
-        )}
-      </div>
+      <div class="row">${order.map(chip)}</div>
       ${
         b.rules && known.length
           ? html`<div class="row">
@@ -107,15 +108,3 @@ function rulesField(s: State, b: Options['booklet']) {
     </div>
   </details>`;
 }
-
-const chip = ({ id, name, family }: Rule, n: number | undefined, on: boolean, turn: () => void) =>
-  html`<button
-    type="button"
-    class="chip"
-    .style=${pencil(family)}
-    aria-pressed=${on}
-    data-t="find-${id}"
-    @click=${turn}
-  >
-    ${swatch(family)}${n === undefined ? name : t('print.key-rule', { rule: name, n })}
-  </button>`;

@@ -21,7 +21,7 @@ import { type Content, contentOf } from './content.ts';
 import { answerLines, type LineSet, practiceLines } from './lines.ts';
 import { leafView } from './pages.ts';
 
-export interface BookletLayout extends Omit<Content, 'found' | 'keys'> {
+export interface BookletLayout extends Content {
   sheet: 'booklet';
   c: Catalogue;
   options: Options;
@@ -58,14 +58,17 @@ const ALL_LINES = 0.75;
 /** Fails with a TextError where the text cannot be had, and where job.step does. */
 export async function layOutBooklet(job: Job, box: HTMLElement): Promise<BookletLayout> {
   const { c, options: o, learner } = job;
-  const { found, keys, ...content } = await contentOf(job);
+  const content = await contentOf(job);
   const answers = o.booklet.answers !== 'none' && content.pencils.length > 0;
-  const all = { ...content, found, keys };
   const between = (from: number, to: number) => async (share: number) =>
     job.step?.(from + share * (to - from));
-  const practice = await practiceLines(all, geometry(o), between(0, answers ? LINES : ALL_LINES));
+  const practice = await practiceLines(
+    content,
+    geometry(o),
+    between(0, answers ? LINES : ALL_LINES),
+  );
   const marked = answers
-    ? await answerLines(job, all, geometry(o, ANSWER_SIZE), between(LINES, ALL_LINES))
+    ? await answerLines(job, content, geometry(o, ANSWER_SIZE), between(LINES, ALL_LINES))
     : undefined;
   const list = ranges(content.passage.verses);
   const pages = {
@@ -78,7 +81,7 @@ export async function layOutBooklet(job: Job, box: HTMLElement): Promise<Booklet
     answer: marked?.lines,
     inked: marked?.inked ?? [],
     ranges: list,
-    counts: countIn(list, found.hits, [...found.totals.keys()]),
+    counts: countIn(list, content.found.hits, [...content.found.totals.keys()]),
     tables: answers ? tables(list.length, content.pencils.length, tableRoom(o)) : [],
     ...keyOf(content.pencils.length, roomOf(o)[1] - KEY_HEAD),
   };
