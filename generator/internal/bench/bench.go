@@ -61,6 +61,8 @@ type run struct {
 	root string // the project's folder
 	temp string // a folder that is removed in the end
 	say  func(format string, a ...any)
+	// The test programs that were made, by package.
+	compiled map[string]*tests
 }
 
 // Run measures the named stages of the project at root, all where none is named, and writes the
@@ -72,7 +74,8 @@ func Run(ctx context.Context, root string, names []string, out, progress io.Writ
 		return fmt.Errorf("make a folder for the programs to measure: %w", err)
 	}
 	defer os.RemoveAll(temp)
-	r := &run{ctx, root, temp, func(format string, a ...any) { fmt.Fprintf(progress, format+"\n", a...) }}
+	say := func(format string, a ...any) { fmt.Fprintf(progress, format+"\n", a...) }
+	r := &run{ctx, root, temp, say, map[string]*tests{}}
 	began, load := time.Now(), loadAverage()
 	failed := 0
 	var table [][]Row

@@ -42,10 +42,17 @@ type tests struct {
 	file string
 }
 
+// compile makes the test program of a package, once.
 func (r *run) compile(pkg string) (*tests, error) {
+	if t := r.compiled[pkg]; t != nil {
+		return t, nil
+	}
 	t := &tests{r, "generator/internal/" + pkg, filepath.Join(r.temp, pkg+".test")}
-	_, err := r.command(t.dir, goTool(), "test", "-c", "-o", t.file, ".")
-	return t, err
+	if _, err := r.command(t.dir, goTool(), "test", "-c", "-o", t.file, "."); err != nil {
+		return nil, err
+	}
+	r.compiled[pkg] = t
+	return t, nil
 }
 
 // bench runs one benchmark, or one of its parts after a slash, for so long, such as 20x or 1s.

@@ -11,6 +11,8 @@ import (
 	"runtime"
 	"strings"
 	"time"
+
+	"sutur/generator/internal/site"
 )
 
 // patience with the general generator's installation: the first time it compiles for minutes.
@@ -94,7 +96,7 @@ func (r *run) clock(program string, args ...string) (float64, error) {
 // pagesIn counts the pages of a built folder, without the edition in one file.
 func pagesIn(dir string) (n int, err error) {
 	err = walkFiles(os.DirFS(dir), func(name string, _ int) {
-		if strings.HasSuffix(name, ".html") && !strings.HasPrefix(name, "one-file/") {
+		if strings.HasSuffix(name, ".html") && name != site.OneFile {
 			n++
 		}
 	})

@@ -4,9 +4,6 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
-	"strings"
-
-	"github.com/klauspost/compress/gzip"
 
 	"sutur/generator/internal/build"
 	"sutur/generator/internal/diag"
@@ -88,8 +85,8 @@ func sizes(r *run) []Row {
 		{What: "the bare text, gzip -9", Unit: "bytes", Median: float64(bare)},
 	}
 	for _, f := range files {
-		if strings.HasPrefix(f.Name, "one-file/") && strings.HasSuffix(f.Name, ".html") {
-			rows = append(rows, row(f.Name+", as it is", len(f.Data), 0), row("the same, gzip -9", zipped(f.Data), 0))
+		if f.Name == site.OneFile {
+			rows = append(rows, row(f.Name+", as it is", len(f.Data), site.BudgetOneFile), row("the same, gzip -9", len(site.Compress(f.Data)), 0))
 		}
 	}
 	return rows
@@ -105,16 +102,5 @@ func bareText(root string) (int, error) {
 	for _, v := range text.Verses {
 		fmt.Fprintln(&b, v.Text)
 	}
-	return zipped(b.Bytes()), nil
-}
-
-func zipped(data []byte) int {
-	var b bytes.Buffer
-	w, err := gzip.NewWriterLevel(&b, gzip.BestCompression)
-	if err != nil {
-		panic(err) // the level is a constant
-	}
-	w.Write(data) // a buffer takes everything
-	w.Close()
-	return b.Len()
+	return len(site.Compress(b.Bytes())), nil
 }

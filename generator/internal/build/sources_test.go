@@ -29,7 +29,7 @@ func TestBadSources(t *testing.T) {
 		{"a string gone", []mistake{
 			{"site-src/strings/en.json", `"update.take":`, `"update.token":`, `site-src/app/edition/keeping.ts:`},
 			{"site-src/strings/later.json", `"zoom.close`, `"zoom.shut`, "site-src/app/screens/lines/zoom.ts:"},
-			{"site-src/pages/parts.html", `<link rel="manifest"`, `<script src="https://example.org/x.js"></script><link rel="manifest"`, "site-src/pages/parts.html:27:3: something is loaded from another host"},
+			{"site-src/pages/parts.html", `<link rel="manifest"`, `<script src="https://example.org/x.js"></script><link rel="manifest"`, "site-src/pages/parts.html:32:3: something is loaded from another host"},
 			{"site-src/pages/app.html", `<body>`, `<body><script src=//example.org/x.js></script>`, "site-src/pages/app.html:"},
 			{"site-src/pages/about.html", `<h1>`, `<img alt="" src="http://example.org/x.png"><h1 onclick="x()">`, "site-src/pages/about.html:9:7: something is loaded from another host"},
 			{"site-src/pages/lesson.html", `<article>`, `<script>alert(1)</script><style>p{}</style><article>`, "site-src/pages/lesson.html:12:7: a script within the page"},

@@ -2,9 +2,9 @@
 // through esbuild's Go API, HTML, SVG and JSON through tdewolff/minify. It reads site-src and
 // returns values; it writes nothing.
 //
-// There are three results of the site. Script and Style come first, because their hashed names go into the
-// pages. The service worker comes last, because it carries the name and the digest of the list of
-// everything else.
+// There are three results of the site. Script and Style come first, because their hashed names go
+// into the pages. The service worker comes last, because it carries the name and the digest of the
+// list of everything else.
 package bundle
 
 import (

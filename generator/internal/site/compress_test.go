@@ -23,7 +23,7 @@ func fixedText() []byte {
 func TestCompressor(t *testing.T) {
 	const pinned = "e860d5ed499b938452906e7e676badfc8c4eb38053039b8421e4e7684e86925d"
 	raw := fixedText()
-	packed := compress(raw)
+	packed := Compress(raw)
 	if !bytes.Equal(unzip(t, packed), raw) {
 		t.Fatal("unpacked, it is another text")
 	}
@@ -33,8 +33,8 @@ func TestCompressor(t *testing.T) {
 	}
 	// A compressor that is used again gives the same.
 	for i := range 5 {
-		compress(raw[i*7919%len(raw):])
-		if !bytes.Equal(compress(raw), packed) {
+		Compress(raw[i*7919%len(raw):])
+		if !bytes.Equal(Compress(raw), packed) {
 			t.Fatalf("other bytes after %d other texts", i+1)
 		}
 	}

@@ -132,7 +132,7 @@ func dataFiles(s Source) (files []bundle.File, where dataFile, try [][]Try, err 
 	files = append(files, passages)
 	raw := encode(c)
 	where = dataFile{"data/catalogue." + hash(raw) + ".json.gz", digest(raw)}
-	return append(files, bundle.File{Name: where.name, Data: compress(raw)}), where, try, err
+	return append(files, bundle.File{Name: where.name, Data: Compress(raw)}), where, try, err
 }
 
 // dataFile is a compressed file and the SHA-256 of what is in it, in base64.
@@ -206,10 +206,10 @@ var zippers = sync.Pool{New: func() any {
 	return w
 }}
 
-// compress returns data in gzip form, with no time and no name in it, so that the same data gives
+// Compress returns data in gzip form, with no time and no name in it, so that the same data gives
 // the same bytes. The compressor is a module's, pinned by go.mod: what the standard library's makes
 // may change with every release of Go (TestCompressor).
-func compress(data []byte) []byte {
+func Compress(data []byte) []byte {
 	var buf bytes.Buffer
 	w := zippers.Get().(*gzip.Writer)
 	defer zippers.Put(w)

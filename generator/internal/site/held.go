@@ -34,23 +34,24 @@ func heldElements(files []heldFile) template.HTML {
 // heldFiles are the data files as they are; of each page that is read its main part, with links that
 // lead within the one file; and the licences as such pages.
 func heldFiles(files []bundle.File) ([]heldFile, error) {
-	names := map[string]bool{}
-	for _, f := range files {
-		names[f.Name] = pageText(f) != nil
+	there := map[string]bool{}
+	texts := make([][]byte, len(files))
+	for i, f := range files {
+		texts[i] = pageText(f)
+		there[f.Name] = texts[i] != nil
 	}
 	list := make([]heldFile, len(files))
 	errs := make([]error, len(files))
 	each(len(files), func() func(int) {
 		return func(i int) {
-			f := files[i]
-			text := pageText(f)
+			f, text := files[i], texts[i]
 			switch {
 			case strings.HasPrefix(f.Name, "data/"):
 				raw := unpacked(f)
 				list[i] = heldFile{f.Name, digest(raw), f.Data}
 			case text != nil:
-				if text, errs[i] = leadWithin(f.Name, text, names); errs[i] == nil {
-					list[i] = heldFile{f.Name, digest(text), compress(text)}
+				if text, errs[i] = leadWithin(f.Name, text, there); errs[i] == nil {
+					list[i] = heldFile{f.Name, digest(text), Compress(text)}
 				}
 			}
 		}

@@ -25,7 +25,7 @@ type lessonEntry struct {
 // taught together.
 func (c *catalogue) addPassages(s Source) bundle.File {
 	raw := s.Passages.Encode()
-	f := bundle.File{Name: "data/passages." + hash(raw) + ".bin.gz", Data: compress(raw)}
+	f := bundle.File{Name: "data/passages." + hash(raw) + ".bin.gz", Data: Compress(raw)}
 	c.Passages, c.PassageSHA = path.Base(f.Name), digest(raw)
 	for i, step := range s.Steps {
 		l := s.Lessons[i]

@@ -13,9 +13,15 @@ import (
 	"sutur/generator/internal/bundle"
 )
 
-// precache makes the file that lists the files that are kept offline, sorted by name, with the length and the digest of each,
-// and what the service worker has to know of that file. The version is the digest of all names and
-// contents.
+// Offline reports whether the service worker keeps a file of the site: what nobody needs without a
+// network is left out.
+func Offline(name string) bool {
+	return name != OneFile && path.Dir(name) != screenshotsDir
+}
+
+// precache makes the file that lists the files that are kept offline, sorted by name, with the length
+// and the digest of each, and what the service worker has to know of that file. The version is the
+// digest of all names and contents.
 //
 // The list is a file of its own because digests do not compress: within the worker they would be
 // part of the first open.

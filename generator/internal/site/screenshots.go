@@ -7,9 +7,7 @@ import (
 	"image/png"
 	"io/fs"
 	"os"
-	"path"
 	"path/filepath"
-	"slices"
 	"strings"
 
 	"sutur/generator/internal/bundle"
@@ -62,10 +60,4 @@ func (a *app) readScreenshots(dir string) ([]bundle.File, error) {
 		files = append(files, f)
 	}
 	return files, nil
-}
-
-// Offline reports whether the service worker keeps a file of the site: what nobody needs without a
-// network is left out.
-func Offline(name string) bool {
-	return !slices.Contains([]string{screenshotsDir, path.Dir(OneFile)}, path.Dir(name))
 }

@@ -146,7 +146,7 @@ func (c *code) surah(t *mushaf.Text, i int, events []recite.Event) (bundle.File,
 		b, events = c.verse(b, &verses[n], events[:end]), events[end:]
 	}
 	name := fmt.Sprintf("data/s%03d.%s.bin.gz", su.Number, hash(b))
-	return bundle.File{Name: name, Data: compress(b)}, surahEntry{su.Number, su.Arabic, su.Latin, su.Count, digest(b)}
+	return bundle.File{Name: name, Data: Compress(b)}, surahEntry{su.Number, su.Arabic, su.Latin, su.Count, digest(b)}
 }
 
 func (c *code) verse(b []byte, v *mushaf.Verse, events []recite.Event) []byte {
