@@ -1,12 +1,9 @@
 package e2e
 
 import (
-	"context"
-	"errors"
 	"fmt"
 	"math"
 	"os"
-	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
@@ -41,27 +38,20 @@ func (p *page) bookletPages() []bookletPage {
 			const keys = {};
 			for (const k of l.querySelectorAll(".key")) for (const x of k.textContent.split(" ")) keys[names[x]] = (keys[names[x]] ?? 0) + 1;
 			return { sheet: l.dataset.sheet, foot: l.querySelector(".page-number").textContent, keys,
-
 				words: [...l.querySelectorAll(".w")].map(w => [...w.childNodes].filter(n => n.nodeType === 3).map(n => n.data).join("").trimEnd()),
 				endsWithHead: !!l.querySelector(".rows > .head:last-child") };
 		});
 	})()`)
 }
 
-// placesOf counts the places of rules in verses as the engine finds them.
+// placesByRule counts the places of rules in verses as the engine finds them.
 func placesByRule(t *testing.T, text *mushaf.Text, e *recite.Engine, ref string, rules []string) map[string]int {
 	t.Helper()
-	ranges, err := mushaf.ParseRefs(text, ref)
-	if err != nil {
-		t.Fatal(err)
-	}
 	out := map[string]int{}
-	for _, r := range ranges {
-		for i := r.First; i <= r.Last; i++ {
-			for _, ev := range e.Reading(nil, i, recite.Reading{}) {
-				if name := ev.Rule.String(); !ev.Unwritten && slices.Contains(rules, name) {
-					out[name]++
-				}
+	for _, i := range versesOf(t, text, ref) {
+		for _, ev := range e.Reading(nil, i, recite.Reading{}) {
+			if name := ev.Rule.String(); !ev.Unwritten && slices.Contains(rules, name) {
+				out[name]++
 			}
 		}
 	}
@@ -86,16 +76,7 @@ func checkBooklet(t *testing.T, p *page, text *mushaf.Text, e *recite.Engine, re
 			keys[k] += n
 		}
 	}
-	ranges, err := mushaf.ParseRefs(text, ref)
-	if err != nil {
-		t.Fatal(err)
-	}
-	var want []string
-	for _, r := range ranges {
-		for i := r.First; i <= r.Last; i++ {
-			want = append(want, strings.Split(text.Verses[i].Text, " ")...)
-		}
-	}
+	want := wordsOf(t, text, ref)
 	for _, sheet := range []string{"practice", "answer"} {
 		if !slices.Equal(words[sheet], want) {
 			t.Errorf("the words of %s are not those of the text: %d, want %d", sheet, len(words[sheet]), len(want))
@@ -167,17 +148,7 @@ func TestBooklet(t *testing.T) {
 		for _, u := range p.unfit() {
 			t.Error(u)
 		}
-		ctx, cancel := context.WithTimeout(p.ctx, 5*patience)
-		defer cancel()
-		data, err := p.tab.Print(ctx)
-		if errors.Is(err, engine.ErrCannot) {
-			t.Log(err)
-			return
-		}
-		if err != nil {
-			t.Fatal(err)
-		}
-		if n := pdfPages(data); n != len(pages)/2 {
+		if n, ok := p.printed(); ok && n != len(pages)/2 {
 			t.Errorf("%d sides go to the printer, %d pages stand on them", n, len(pages))
 		}
 	})
@@ -267,24 +238,14 @@ func TestBookletPaper(t *testing.T) {
 // bookletPictures saves the first pages as they are printed.
 func (p *page) bookletPictures(name string, pages int) {
 	p.t.Helper()
-	dir := os.Getenv("SUTUR_PICTURES")
-	if dir == "" {
+	if os.Getenv("SUTUR_PICTURES") == "" {
 		return
-	}
-	if err := os.MkdirAll(dir, 0o755); err != nil {
-		p.t.Fatal(err)
 	}
 	p.do(chromedp.EmulateViewport(1200, 1250))
 	p.media("print")
 	for i := range pages {
 		eval[any](p, fmt.Sprintf(`(document.querySelectorAll(".leaves > *")[%d]?.scrollIntoView({ behavior: "instant" }), 0)`, i))
-		png, err := chromedp.Run(p.ctx, chromedp.CaptureScreenshot())
-		if err == nil {
-			err = os.WriteFile(filepath.Join(dir, fmt.Sprintf("booklet-%s-%d.png", name, i+1)), png, 0o644)
-		}
-		if err != nil {
-			p.t.Fatal(err)
-		}
+		p.save(fmt.Sprintf("booklet-%s-%d", name, i+1))
 	}
 	p.media("")
 	p.do(chromedp.EmulateViewport(390, 844))

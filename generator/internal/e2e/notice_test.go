@@ -91,21 +91,27 @@ func TestNoticeCoversNothing(t *testing.T) {
 // light and in the dark.
 func (p *page) photo(name string) {
 	p.t.Helper()
-	dir := os.Getenv("SUTUR_PICTURES")
-	if dir == "" {
+	if os.Getenv("SUTUR_PICTURES") == "" {
 		return
-	}
-	if err := os.MkdirAll(dir, 0o755); err != nil {
-		p.t.Fatal(err)
 	}
 	for _, theme := range []string{"dark", "light"} {
 		p.scheme(theme)
-		png, err := chromedp.Run(p.ctx, chromedp.CaptureScreenshot())
-		if err == nil {
-			err = os.WriteFile(filepath.Join(dir, name+"-"+theme+".png"), png, 0o644)
-		}
-		if err != nil {
-			p.t.Fatal(err)
-		}
+		p.save(name + "-" + theme)
+	}
+}
+
+// save is photo as the page is now; the variable must be set.
+func (p *page) save(name string) {
+	p.t.Helper()
+	dir := os.Getenv("SUTUR_PICTURES")
+	png, err := chromedp.Run(p.ctx, chromedp.CaptureScreenshot())
+	if err == nil {
+		err = os.MkdirAll(dir, 0o755)
+	}
+	if err == nil {
+		err = os.WriteFile(filepath.Join(dir, name+".png"), png, 0o644)
+	}
+	if err != nil {
+		p.t.Fatal(err)
 	}
 }

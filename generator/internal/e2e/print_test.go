@@ -253,19 +253,34 @@ func checkSheets(t *testing.T, text *mushaf.Text, ref string, leaves []laidLeaf,
 	if coloured == 0 || notes == 0 {
 		t.Errorf("the answers have %d coloured letters and %d notes", coloured, notes)
 	}
+	want := wordsOf(t, text, ref)
+	if !slices.Equal(words, want) {
+		t.Errorf("the words on paper are not those of the text: %d, want %d", len(words), len(want))
+	}
+}
+
+// versesOf are the verses of a reference, by their place in the text.
+func versesOf(t *testing.T, text *mushaf.Text, ref string) (list []int) {
+	t.Helper()
 	ranges, err := mushaf.ParseRefs(text, ref)
 	if err != nil {
 		t.Fatal(err)
 	}
-	var want []string
 	for _, r := range ranges {
 		for i := r.First; i <= r.Last; i++ {
-			want = append(want, strings.Split(text.Verses[i].Text, " ")...)
+			list = append(list, i)
 		}
 	}
-	if !slices.Equal(words, want) {
-		t.Errorf("the words on paper are not those of the text: %d, want %d", len(words), len(want))
+	return list
+}
+
+// wordsOf are the words of a reference in their order.
+func wordsOf(t *testing.T, text *mushaf.Text, ref string) (words []string) {
+	t.Helper()
+	for _, i := range versesOf(t, text, ref) {
+		words = append(words, strings.Split(text.Verses[i].Text, " ")...)
 	}
+	return words
 }
 
 // placed lists the letters of a size with their places, each once: a browser paints a joined pair

@@ -49,6 +49,6 @@ func BenchmarkRank(b *testing.B) {
 	}
 	for b.Loop() { // the clock of the page counts
 	}
-	reportAs(b, "first", first)
+	reportAs(b, "first-", first)
 	report(b, ms)
 }

@@ -37,8 +37,11 @@ func TestScreenshots(t *testing.T) {
 			eval[any](p, `(scrollTo(0, 0), 0)`)
 		}
 		p.do(waitFonts())
-		p.settle()
-		if err := os.WriteFile(filepath.Join(root, "site-src", "screenshots", name), p.inFewColours(), 0o644); err != nil {
+		few, err := inFewColours(p.settle())
+		if err == nil {
+			err = os.WriteFile(filepath.Join(root, "site-src", "screenshots", name), few, 0o644)
+		}
+		if err != nil {
 			t.Fatal(err)
 		}
 		taken[name] = true
@@ -82,8 +85,8 @@ func (p *page) view(name string) {
 	call(p, emulation.SetScrollbarsHidden, emulation.SetScrollbarsHiddenParams{Hidden: true})
 }
 
-// settle waits until two pictures in a row are the same.
-func (p *page) settle() {
+// settle waits until two pictures in a row are the same, and returns it as a PNG.
+func (p *page) settle() []byte {
 	p.t.Helper()
 	for last := []byte(nil); ; {
 		now, err := chromedp.Run(p.ctx, chromedp.CaptureScreenshot())
@@ -91,24 +94,19 @@ func (p *page) settle() {
 			p.t.Fatal(err)
 		}
 		if bytes.Equal(now, last) {
-			return
+			return now
 		}
 		last = now
 		p.frames()
 	}
 }
 
-// inFewColours is what is seen as a small PNG: with the 64 most frequent colours, of which every
-// other one gets the nearest.
-func (p *page) inFewColours() []byte {
-	p.t.Helper()
-	data, err := chromedp.Run(p.ctx, chromedp.CaptureScreenshot())
-	if err != nil {
-		p.t.Fatal(err)
-	}
+// inFewColours makes a PNG a small one: with its 64 most frequent colours, of which every other one
+// gets the nearest.
+func inFewColours(data []byte) ([]byte, error) {
 	im, err := png.Decode(bytes.NewReader(data))
 	if err != nil {
-		p.t.Fatal(err)
+		return nil, err
 	}
 	n := map[color.RGBA]int{}
 	r := im.Bounds()
@@ -128,7 +126,7 @@ func (p *page) inFewColours() []byte {
 	draw.Draw(out, r, im, r.Min, draw.Src)
 	var b bytes.Buffer
 	if err := (&png.Encoder{CompressionLevel: png.BestCompression}).Encode(&b, out); err != nil {
-		p.t.Fatal(err)
+		return nil, err
 	}
-	return b.Bytes()
+	return b.Bytes(), nil
 }
