@@ -1,1 +1,0 @@
-var t=n();function n(){try{let e=new CSSStyleSheet;return document.adoptedStyleSheets=[...document.adoptedStyleSheets,e],e}catch{return}}function c(){try{let e=localStorage.getItem("sutur-theme");(e==="light"||e==="dark")&&(document.documentElement.dataset.theme=e),t?.replaceSync(localStorage.getItem("sutur-pencils")??"")}catch{}}export{t as a,c as b};

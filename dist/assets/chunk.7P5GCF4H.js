@@ -1,1 +1,0 @@
-var t=s=>`lessons/${s}.html`;export{t as a};

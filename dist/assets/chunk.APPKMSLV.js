@@ -1,1 +1,0 @@
-var e=document.getElementById("tools"),o=document.getElementById("again"),n=()=>{fetch(location.pathname,{cache:"no-store",redirect:"manual"}).then(t=>{(t.ok||t.type==="opaqueredirect")&&(o?o.click():location.reload())},()=>{})};function c(){try{sessionStorage.removeItem("sutur-tried")}catch{}}var d=()=>e&&!e.hidden?e:void 0;export{n as a,c as b,d as c};

@@ -1,1 +1,0 @@
-import{c as r,f as s,g as i,k as o}from"./chunk.A6UYY2CG.js";var c=s(class extends i{constructor(){super(...arguments),this.key=r}render(t,e){return this.key=t,e}update(t,[e,a]){return e!==this.key&&(o(t),this.key=e),a}});export{c as a};
