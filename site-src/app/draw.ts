@@ -3,6 +3,7 @@
 import { html, render } from 'lit-html';
 import { keepFocus } from './focus.ts';
 import { t } from './i18n.ts';
+import { afterFrame } from './idle.ts';
 import { apply } from './looks.ts';
 import { frame, hush } from './screens/frame.ts';
 import type { Screen } from './screens/screen.ts';
@@ -52,12 +53,12 @@ function turn(to: Screen, at: string, r: Route) {
   app.dataset.screen = r.name;
   to.enter?.(r);
   document.title = t('page.title', { screen: to.title(state.get()) });
-  // With the frame that shows it, and after: before, each would lay the half-made page out once
-  // more.
+  // With the frame that shows it, and after the next: before, each would lay the half-made page out
+  // once more, or keep the screen waiting for the focus.
   requestAnimationFrame(() => {
     if (moved) scrollTo(0, 0);
-    if (!first && (moved || inside)) setTimeout(begin);
   });
+  if (!first && (moved || inside)) afterFrame(() => setTimeout(begin));
 }
 
 /** The keyboard begins with the heading of a new screen, unless it is in use there already. */
