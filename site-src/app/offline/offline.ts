@@ -1,4 +1,6 @@
 // Registers the service worker, reports what it does, and tries again what failed.
+import { whenIdle } from '../idle.ts';
+import { QUIET } from '../worker/names.ts';
 import { trusted } from './trusted.ts';
 
 /**
@@ -18,7 +20,7 @@ export interface Reports {
   noRoom: () => void;
 }
 
-type Message = Kept & { update?: boolean };
+type Message = (Kept & { update?: boolean }) | { kind: typeof QUIET };
 
 /**
  * Waits (ms) before something is tried again by itself: the first, and the longest after doubling.
@@ -101,6 +103,7 @@ export function keep(worker: string, reports: Reports): void {
   });
   sw.addEventListener('message', (e: MessageEvent<Message>) => {
     const m = e.data;
+    if (m.kind === QUIET) return void whenIdle(() => e.ports[0]?.postMessage(''));
     // An update is quiet: the version in use stays whole.
     if (!m.update && ['saving', 'ready', 'failed', 'cannot'].includes(m.kind)) report(m);
     if (m.update && m.why === 'full') on?.noRoom();

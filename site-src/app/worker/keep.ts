@@ -1,6 +1,7 @@
 // Keeps every file of the site.
 import { type Entry, NAME, urlOf } from './scope.ts';
 import { had, list, others, put } from './kept.ts';
+import { quiet } from './quiet.ts';
 import { Bad, fresh } from './right.ts';
 
 /**
@@ -35,6 +36,7 @@ export async function fill(progress: (n: number, of: number) => void) {
   const files = [...(await list()).values()];
   const bytes = new Map<Entry, ArrayBuffer>();
   await each(files, async (e) => {
+    await quiet();
     bytes.set(e, await save(e));
     if (bytes.size % 10 === 0) progress(bytes.size, files.length);
   });

@@ -11,3 +11,6 @@ export const stateOf = (scope: string) => `${prefixOf(scope)}state`;
  * worker keeps it for the page, and the screen that takes it away.
  */
 export const BROUGHT = 'brought';
+
+/** What the worker asks a page, which answers, on the port that comes with it, when it is idle. */
+export const QUIET = 'quiet?';
