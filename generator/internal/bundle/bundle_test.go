@@ -41,6 +41,9 @@ func TestScript(t *testing.T) {
 	if !bytes.Contains(out.Files[0].Data, []byte("س")) {
 		t.Errorf("letters were escaped: %s", out.Files[0].Data)
 	}
+	if !bytes.HasPrefix(out.Files[0].Data, []byte("//# allFunctionsCalledOnLoad\n")) {
+		t.Errorf("the browser is not asked to compile all of it: %s", out.Files[0].Data)
+	}
 	again, _ := Script(source(t, files), ScriptSource)
 	if again.Name != out.Name || !bytes.Equal(again.Files[0].Data, out.Files[0].Data) {
 		t.Error("the same sources in another folder gave another result")

@@ -24,11 +24,14 @@ export async function open(want: Lines) {
     practice.begin(opened(read, who, want));
     join(who);
     named();
-    claim();
     addEventListener('pagehide', letGo);
     addEventListener('pageshow', again);
-    // The letters come first; what is around them a moment later.
-    afterFrame(() => practice.set({}));
+    // The letters come first; what is around them, and the claim, a moment later.
+    afterFrame(() => {
+      if (mine !== visit) return;
+      practice.set({});
+      claim();
+    });
     // For the place after the session, and for lines that begin a surah; both can do without.
     setTimeout(() => {
       if (mine !== visit) return;

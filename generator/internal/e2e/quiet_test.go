@@ -1,0 +1,42 @@
+package e2e
+
+import (
+	"testing"
+
+	cdppage "github.com/chromedp/cdproto/page"
+)
+
+// busyWhenAsked makes a page that is never idle from the worker's first question on, until release
+// is called.
+const busyWhenAsked = `{
+	const idle = requestIdleCallback, held = [];
+	let busy = false, over = false;
+	globalThis.requestIdleCallback = (f, o) => busy ? held.push(f) : idle(f, o);
+	globalThis.asked = new Promise(first => navigator.serviceWorker.addEventListener("message", e => {
+		if (e.data.kind === "quiet?") first(busy = !over);
+	}));
+	globalThis.release = () => { over = true; busy = false; held.forEach(f => idle(f)); };
+}`
+
+// TestKeepingMakesWay: while the page has something to do, the worker takes four files at most before
+// it asks again, and asks 400 ms long; so it comes to its end all the same.
+func TestKeepingMakesWay(t *testing.T) {
+	s := serve(t, "/", built(t))
+	p := newPage(t)
+	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: busyWhenAsked})
+	p.open(s.address)
+	p.wait("the first screen", drawn)
+	eval[bool](p, `asked`)
+	before := s.served.Load()
+	ms := eval[float64](p, `(start => new Promise(r => setTimeout(() => r(performance.now() - start), 2500)))(performance.now())`)
+	n := s.served.Load() - before
+	most := 4 * (int64(ms/400) + 2)
+	if n > most {
+		t.Errorf("%d files in %.0f ms on a busy page, at most %d are expected", n, ms, most)
+	}
+	if n == 0 {
+		t.Errorf("no file in %.0f ms: a page that is always busy would never be kept", ms)
+	}
+	eval[any](p, `release()`)
+	p.wait("everything to be stored", kept)
+}
