@@ -180,9 +180,16 @@ func (p *page) check() {
 	p.showAll()
 }
 
+// controls waits until what is around the lines is there: it comes a frame after the letters.
+func (p *page) controls() {
+	p.t.Helper()
+	p.wait("what is around the lines", `document.querySelector(".lines .thumb > *, .lines .after > *")`)
+}
+
 // showAll has the check say where the missed places are, if it keeps any back.
 func (p *page) showAll() {
 	p.t.Helper()
+	p.controls()
 	if p.count(hook("show-all")) > 0 {
 		p.click("show-all")
 		p.wait("everything", `!document.querySelector("[data-t=show-all]")`)
@@ -199,7 +206,7 @@ func (p *page) onwards() {
 // toEnd goes on to the end of the session.
 func (p *page) toEnd() {
 	p.t.Helper()
-	for p.count(hook("end")) == 0 {
+	for p.controls(); p.count(hook("end")) == 0; p.controls() {
 		p.onwards()
 	}
 }

@@ -3,8 +3,14 @@
 import { QUIET } from './names.ts';
 import { scope, sw } from './scope.ts';
 
-/** Longest wait (ms): a page may be busy for long, or be of a version that does not answer. */
-const PATIENCE = 400;
+/** Longest wait (ms) for an answer. An idle page answers at once, a busy one a little later. */
+const PATIENCE = 1000;
+
+/**
+ * Pages that have not answered in time, by id, and are asked no more unless they still do: they are
+ * of an earlier version, or their script does not run.
+ */
+const silent = new Set<string>();
 
 let waiting: Promise<void> | undefined;
 
@@ -19,13 +25,20 @@ export function quiet(): Promise<void> {
 async function all() {
   const open = await sw.clients.matchAll({ includeUncontrolled: true, type: 'window' });
   const seen = open.filter((c) => c.url.startsWith(scope) && c.visibilityState === 'visible');
-  const late = new Promise((done) => setTimeout(done, PATIENCE));
-  await Promise.race([late, Promise.all(seen.map(quietIn))]);
+  await Promise.all(seen.filter((c) => !silent.has(c.id)).map(quietIn));
 }
 
 const quietIn = (page: WindowClient) =>
-  new Promise((done) => {
+  new Promise<void>((done) => {
     const { port1, port2 } = new MessageChannel();
-    port1.onmessage = done;
+    const late = setTimeout(() => {
+      silent.add(page.id);
+      done();
+    }, PATIENCE);
+    port1.onmessage = () => {
+      clearTimeout(late);
+      silent.delete(page.id);
+      done();
+    };
     page.postMessage({ kind: QUIET }, [port2]);
   });
