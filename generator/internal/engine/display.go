@@ -10,14 +10,15 @@ import (
 )
 
 // display starts an X server without a screen and gives its name, such as ":1". It is large enough
-// for one window, of Width by Height or turned or as wide as a laptop's.
+// for one window, of Width by Height or turned or as wide as a laptop's. It does not begin anew when
+// its last window closes, because the next might then find it closed.
 func display(xvfb string) (*process, string, error) {
 	r, w, err := os.Pipe()
 	if err != nil {
 		return nil, "", err
 	}
 	defer w.Close()
-	cmd := exec.Command(xvfb, "-displayfd", "3", "-screen", "0", fmt.Sprintf("%dx%[1]dx24", 2*Height*Scale), "-nolisten", "tcp")
+	cmd := exec.Command(xvfb, "-displayfd", "3", "-screen", "0", fmt.Sprintf("%dx%[1]dx24", 2*Height*Scale), "-nolisten", "tcp", "-noreset")
 	cmd.ExtraFiles = []*os.File{w}
 	p, err := launch(cmd, nil)
 	if err != nil {
