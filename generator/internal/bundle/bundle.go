@@ -45,8 +45,9 @@ type Output struct {
 	Files []File // that file, and what it refers to (fonts, pictures), by name
 }
 
-// compiled has the browser compile all of a script as it comes, beside the page, and not each function
-// when a press first needs it (WICG draft, Explicit JavaScript Compile Hints; others read a comment).
+// compiled has the browser compile all of a script as it comes, beside the page, and not each
+// function when a press first needs it (WICG draft, Explicit JavaScript Compile Hints). To other
+// engines it is a comment.
 const compiled = "//# allFunctionsCalledOnLoad"
 
 // Script bundles entry, a TypeScript file below dir (ScriptSource for the app), into a minified

@@ -9,7 +9,6 @@ import (
 
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/input"
-	cdppage "github.com/chromedp/cdproto/page"
 )
 
 // axe runs axe-core (Deque, MPL-2.0: rules drawn from WCAG 2 and ARIA) over the page as it stands
@@ -55,7 +54,7 @@ func (p *page) withAxe() {
 	if err != nil {
 		p.t.Fatal(err)
 	}
-	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: string(src)})
+	p.before(string(src))
 }
 
 // prefer emulates what the reader has asked of the device: a media feature and its value.

@@ -92,8 +92,14 @@ func tabOf(t testing.TB, browser context.Context, profile chromedp.ContextOption
 		t.Fatal(err)
 	}
 	p.do(chromedp.EmulateViewport(390, 844))
-	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: journal})
+	p.before(journal)
 	return p
+}
+
+// before has every page of the tab begin with a script.
+func (p *page) before(script string) {
+	p.t.Helper()
+	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: script})
 }
 
 // journal notes the last presses and changes of address, and where they went.

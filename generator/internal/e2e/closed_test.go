@@ -3,8 +3,6 @@ package e2e
 import (
 	"strings"
 	"testing"
-
-	cdppage "github.com/chromedp/cdproto/page"
 )
 
 // TestClosed: where the record cannot be opened, the page says why, offers a way on, and never
@@ -39,7 +37,7 @@ func TestClosed(t *testing.T) {
 				eval[any](p, c.before)
 			}
 			if c.always != "" {
-				call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: c.always})
+				p.before(c.always)
 			}
 			screens := []string{"", "#/record", "#/learner"}
 			if c.name == "never answers" { // each takes its time
@@ -64,8 +62,7 @@ func TestClosed(t *testing.T) {
 func TestNoWorker(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
-	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{
-		Source: `Object.defineProperty(Navigator.prototype, "serviceWorker", { value: undefined })`})
+	p.unkept()
 	p.open(s.address)
 	p.wait("the truth", `document.querySelector('[data-t=offline]')?.innerText.includes("cannot keep")`)
 }

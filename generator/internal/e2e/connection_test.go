@@ -8,7 +8,6 @@ import (
 	"testing"
 	"time"
 
-	cdppage "github.com/chromedp/cdproto/page"
 	"github.com/chromedp/cdproto/storage"
 
 	"sutur/generator/internal/build"
@@ -104,7 +103,7 @@ func TestConnectionLost(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			p := newPage(t)
 			p.unkept()
-			call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: capture})
+			p.before(capture)
 			p.begin(s.address, "One")
 			p.click("nav-learner")
 			p.wait("the name", visible(hook("nickname")))
@@ -130,7 +129,7 @@ func TestConnectionDead(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
 	p.unkept()
-	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: capture})
+	p.before(capture)
 	p.begin(s.address, "One")
 	p.click("nav-learner")
 	p.wait("the theme", visible(hook("theme-dark")))

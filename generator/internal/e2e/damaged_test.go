@@ -6,8 +6,6 @@ import (
 	"math/rand/v2"
 	"strings"
 	"testing"
-
-	cdppage "github.com/chromedp/cdproto/page"
 )
 
 // fieldsTried are the fields of each table that are damaged, by path.
@@ -166,8 +164,7 @@ func TestDamagedRecordFaults(t *testing.T) {
 // unkept removes what keeps the site for use without a signal, which has notices of its own.
 func (p *page) unkept() {
 	p.t.Helper()
-	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{
-		Source: `Object.defineProperty(Navigator.prototype, "serviceWorker", { value: undefined })`})
+	p.before(`Object.defineProperty(Navigator.prototype, "serviceWorker", { value: undefined })`)
 }
 
 // throughScreens opens every screen and says how many records were set aside, and what is wrong.

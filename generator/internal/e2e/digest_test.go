@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"strings"
 	"testing"
-
-	cdppage "github.com/chromedp/cdproto/page"
 )
 
 // plain makes every page one of plain HTTP from another machine: without the browser's own digests,
@@ -13,8 +11,7 @@ import (
 func (p *page) plain() {
 	p.t.Helper()
 	p.unkept()
-	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{
-		Source: `Object.defineProperty(Crypto.prototype, "subtle", { value: undefined })`})
+	p.before(`Object.defineProperty(Crypto.prototype, "subtle", { value: undefined })`)
 }
 
 // TestPlainHTTP: where the browser lends its digests to nobody, the text is checked all the same,

@@ -9,8 +9,6 @@ import (
 	"strings"
 	"testing"
 
-	cdppage "github.com/chromedp/cdproto/page"
-
 	"sutur/generator/internal/recite"
 )
 
@@ -75,9 +73,9 @@ func (p *page) wear(f face) {
 	if err != nil {
 		p.t.Fatal(err)
 	}
-	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: fmt.Sprintf(
+	p.before(fmt.Sprintf(
 		`for (const x of %s) document.fonts.add(new FontFace(%q, Uint8Array.from(atob(x.Bytes), c => c.charCodeAt(0)),
-			{ weight: x.Weight, style: x.Style, unicodeRange: x.Range }));`, list, name[1])})
+			{ weight: x.Weight, style: x.Style, unicodeRange: x.Range }));`, list, name[1]))
 }
 
 // worn fails the test if a document does not use the font.

@@ -8,7 +8,6 @@ import (
 
 	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/heapprofiler"
-	cdppage "github.com/chromedp/cdproto/page"
 	"github.com/chromedp/cdproto/performance"
 )
 
@@ -17,7 +16,7 @@ import (
 // navigation.
 func watch(p *page, condition string) {
 	p.t.Helper()
-	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: fmt.Sprintf(`
+	p.before(fmt.Sprintf(`
 		globalThis.shown = new Promise(ok => {
 			const look = () => {
 				if (!(%s)) return requestAnimationFrame(look);
@@ -26,7 +25,7 @@ func watch(p *page, condition string) {
 				c.port2.postMessage(0);
 			};
 			requestAnimationFrame(look);
-		});`, condition)})
+		});`, condition))
 }
 
 // BenchmarkFirstLetters opens a link to lines for the first time, with nothing kept and nothing

@@ -1,21 +1,17 @@
 package e2e
 
-import (
-	"testing"
-
-	cdppage "github.com/chromedp/cdproto/page"
-)
+import "testing"
 
 // neverIdle makes a page whose idle callbacks run only because their time is up, from the worker's
 // first question on, until release is called.
 const neverIdle = `{
 	const idle = requestIdleCallback;
-	let busy = false, over = false;
+	let busy;
 	globalThis.requestIdleCallback = (f, o) => busy && o?.timeout ? setTimeout(f, o.timeout) : idle(f, o);
 	globalThis.asked = new Promise(first => navigator.serviceWorker.addEventListener("message", e => {
-		if (e.data.kind === "quiet?") first(busy = !over);
+		if (e.data.kind === "quiet?") first(busy ??= true);
 	}));
-	globalThis.release = () => { over = true; busy = false; };
+	globalThis.release = () => { busy = false; };
 }`
 
 // TestKeepingMakesWay: while the page has something to do, the worker takes four files at a time, and
@@ -23,7 +19,7 @@ const neverIdle = `{
 func TestKeepingMakesWay(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
-	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: neverIdle})
+	p.before(neverIdle)
 	p.open(s.address)
 	p.wait("the first screen", drawn)
 	eval[bool](p, `asked`)

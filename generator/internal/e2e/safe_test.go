@@ -6,16 +6,8 @@ import (
 	"strings"
 	"testing"
 
-	cdppage "github.com/chromedp/cdproto/page"
-
 	"sutur/generator/internal/engine"
 )
-
-// before has every page of the tab begin with a script.
-func (p *page) before(script string) {
-	p.t.Helper()
-	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: script})
-}
 
 // keepOne reads some lines without a rule, and keeps the session.
 func (p *page) keepOne(s *server) {

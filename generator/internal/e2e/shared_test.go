@@ -8,7 +8,6 @@ import (
 
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/input"
-	cdppage "github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 )
@@ -333,13 +332,13 @@ func TestSharedResize(t *testing.T) {
 func TestSharedAwake(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
-	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: `
+	p.before(`
 		globalThis.locks = [];
 		Object.defineProperty(navigator, "wakeLock", { value: { request: async kind => {
 			const lock = Object.assign(new EventTarget(), { kind, released: false, release: async () => { lock.released = true; } });
 			locks.push(lock);
 			return lock;
-		} } });`})
+		} } });`)
 	p.shown(s, sharedLines)
 	p.wait("a lock", `locks.length === 1 && locks[0].kind === "screen" && !locks[0].released`)
 	eval[any](p, `(locks[0].released = true, document.dispatchEvent(new Event("visibilitychange")), 0)`) // as browsers do when the page is hidden

@@ -6,8 +6,6 @@ import (
 	"slices"
 	"strings"
 	"testing"
-
-	cdppage "github.com/chromedp/cdproto/page"
 )
 
 // ruleNames makes look in every document: the selectors of the style sheets it has, and those that
@@ -62,7 +60,7 @@ func (l *looks) add(x looked) {
 func (l *looks) page(t *testing.T, scripts ...string) *page {
 	p := newPage(t)
 	for _, s := range append(scripts, ruleNames) {
-		call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: s})
+		p.before(s)
 	}
 	return p
 }

@@ -6,7 +6,6 @@ import (
 	"time"
 
 	"github.com/chromedp/cdproto/input"
-	cdppage "github.com/chromedp/cdproto/page"
 )
 
 // toDone goes to the last step of some lines.
@@ -117,7 +116,7 @@ func TestRecordInTwoTabs(t *testing.T) {
 
 	// What one tab remembers does not undo what the other did, even where it heard nothing.
 	deaf := p.beside()
-	call(deaf, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: `delete globalThis.BroadcastChannel`})
+	deaf.before(`delete globalThis.BroadcastChannel`)
 	deaf.open(s.address + "#/learner")
 	deaf.wait("the name", visible(hook("nickname")))
 	p.set("nickname", "Three")
