@@ -6,14 +6,12 @@ import { fill, missing } from './worker/keep.ts';
 import { get, listed, made, older } from './worker/kept.ts';
 import { BROUGHT } from './worker/names.ts';
 import { why } from './worker/right.ts';
-import { isHandedOver, LOST, NAME, nameOf, scope, sw } from './worker/scope.ts';
+import { isHandedOver, LOST, NAME, nameOf, pages, scope, sw } from './worker/scope.ts';
 import { abandon, begin, isActive, settle, unverified } from './worker/versions.ts';
 
 /** Tells every page of the site; update says that a page has a whole version already. */
 async function tell(message: object, update = false) {
-  for (const c of await sw.clients.matchAll({ includeUncontrolled: true })) {
-    if (c.url.startsWith(scope)) c.postMessage({ ...message, update });
-  }
+  for (const c of await pages()) c.postMessage({ ...message, update });
 }
 
 /** Fetches what is missing or wrong, and says how far it is and how it ended. */

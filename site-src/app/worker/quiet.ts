@@ -1,7 +1,7 @@
 // The worker makes way for the pages: before it takes the next files, it waits for a moment in which
 // none that is in sight has anything to do.
 import { QUIET } from './names.ts';
-import { scope, sw } from './scope.ts';
+import { pages } from './scope.ts';
 
 /** Longest wait (ms) for an answer. An idle page answers at once, a busy one a little later. */
 const PATIENCE = 1000;
@@ -23,9 +23,8 @@ export function quiet(): Promise<void> {
 }
 
 async function all() {
-  const open = await sw.clients.matchAll({ includeUncontrolled: true, type: 'window' });
-  const seen = open.filter((c) => c.url.startsWith(scope) && c.visibilityState === 'visible');
-  await Promise.all(seen.filter((c) => !silent.has(c.id)).map(quietIn));
+  const asked = (c: WindowClient) => c.visibilityState === 'visible' && !silent.has(c.id);
+  await Promise.all((await pages()).filter(asked).map(quietIn));
 }
 
 const quietIn = (page: WindowClient) =>

@@ -20,6 +20,12 @@ export const STATE = stateOf(scope);
 
 export const urlOf = (name: string) => new URL(name, scope).href;
 
+/** The pages of the site that are open, also those that another worker answers. */
+export const pages = async () =>
+  (await sw.clients.matchAll({ includeUncontrolled: true, type: 'window' })).filter((c) =>
+    c.url.startsWith(scope),
+  );
+
 /** The file that an address means: its name below the scope, index.html for a folder. */
 export function nameOf(url: string): string {
   const name = new URL(url).pathname.slice(new URL(scope).pathname.length);

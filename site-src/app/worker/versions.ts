@@ -1,7 +1,7 @@
 // Which versions stay. A page keeps the version it was opened with, so the files of the version
 // before stay until every page that was open when this one took over is gone.
 import { others } from './kept.ts';
-import { NAME, scope, STATE, sw } from './scope.ts';
+import { NAME, pages, scope, STATE, sw } from './scope.ts';
 
 /**
  * In a cache of its own: the version in use, those it followed, and the pages that were open when
@@ -21,14 +21,11 @@ async function state(): Promise<State | undefined> {
     .catch(() => undefined);
 }
 
-const pages = async () =>
-  (await sw.clients.matchAll({ includeUncontrolled: true, type: 'window' }))
-    .filter((c) => c.url.startsWith(scope))
-    .map((c) => c.id);
+const pageIds = async () => (await pages()).map((c) => c.id);
 
 /** Notes that this version is in use from now on. */
 export async function begin() {
-  const s: State = { active: NAME, older: await others(), pages: await pages() };
+  const s: State = { active: NAME, older: await others(), pages: await pageIds() };
   await (await caches.open(STATE)).put(scope, new Response(JSON.stringify(s)));
   await settle();
 }
@@ -43,7 +40,7 @@ export async function settle() {
   if (sw.registration.installing ?? sw.registration.waiting) return; // it may be one of them
   const s = await state();
   if (!s?.older.length) return;
-  const open = new Set(await pages());
+  const open = new Set(await pageIds());
   if (s.pages.some((id) => open.has(id))) return;
   for (const k of s.older) if (k !== s.active) await caches.delete(k);
 }
