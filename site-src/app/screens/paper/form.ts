@@ -37,7 +37,7 @@ export function form(s: State, o: Options) {
       ${pick(o, 'paper', PAPERS, (x) => `print.paper.${x}`)}
       ${o.kind === 'booklet' ? nothing : pick(o, 'turn', TURNS, (x) => `print.turn.${x}`)}
       ${child ? nameField(o, child) : nothing}
-      <details data-t="print-pencils">
+      <details class="opens" data-t="print-pencils">
         <summary>${t('pencils.title')}</summary>
         ${pencilPanel(s)}
       </details>
@@ -100,7 +100,7 @@ function caseField(s: State, o: Options) {
   const l = state.learner(s);
   const known = l ? state.taughtOf(l.id).map((x) => x.rule) : s.catalogue.rules.map((r) => r.id);
   const { rule, also } = o;
-  return html`<details data-t="print-case">
+  return html`<details class="opens" data-t="print-case">
     <summary>${t('case.title')}</summary>
     <div class="case" role="group" aria-label=${t('case.title')}>
       ${pencilChips(s.catalogue, {

@@ -86,7 +86,7 @@ function rulesField(s: State, b: Options['booklet']) {
     const name = n === undefined ? rule.name : t('print.key-rule', { rule: rule.name, n });
     return pencilChip(`find-${rule.id}`, name, rule.family, on, () => turn(rule.id));
   };
-  return html`<details data-t="booklet-rules">
+  return html`<details class="opens" data-t="booklet-rules">
     <summary>${t('print.key')}</summary>
     <div class="case" role="group" aria-label=${t('print.key')}>
       <div class="row">${order.map(chip)}</div>
