@@ -1,1 +1,0 @@
-import{d as a,e as b,f as c,g as d,h as e}from"./chunk.C4OPALXK.js";import"./chunk.JEJVGIZA.js";import"./chunk.NK4HJI4L.js";import"./chunk.XFR4XVB7.js";export{e as accept,d as choose,b as give,c as restore,a as save};

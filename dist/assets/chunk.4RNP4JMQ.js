@@ -1,1 +1,0 @@
-var e=()=>matchMedia("(prefers-reduced-motion: reduce)").matches?"instant":"smooth";export{e as a};

@@ -1,1 +1,0 @@
-var n=e=>{requestAnimationFrame(()=>requestAnimationFrame(e))},r=()=>new Promise(e=>{i(e)});function i(e){if(!window.requestIdleCallback){let o=setTimeout(e,30);return()=>clearTimeout(o)}let t=requestIdleCallback(e,{timeout:400});return()=>cancelIdleCallback(t)}export{n as a,r as b,i as c};

@@ -1,0 +1,2 @@
+//# allFunctionsCalledOnLoad
+function f(e){let r=new Map(e.rules.map((n,s)=>[n.id,s])),a=new Map(e.lessons.flatMap((n,s)=>n.rules.map(i=>[i,s])));return e.lessons.map(({id:n,name:s,ar:i,rules:u},m)=>{let o=u.map(t=>r.get(t)),p=o.flatMap(t=>e.rules[t].needs.map(l=>a.get(l)));return{id:n,name:s,ar:i,family:e.rules[o[0]].family,rules:o,needs:[...new Set(p)].filter(t=>t!==m).sort((t,l)=>t-l)}})}var g=(e,r)=>e.map(a=>a.rules.reduce((n,s)=>n+r[s],0)),c=(e,r,a)=>e[a].needs.filter(n=>!r[n]);export{f as a,g as b,c};

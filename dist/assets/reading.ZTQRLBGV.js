@@ -1,1 +1,0 @@
-import{a}from"./chunk.ZQWQOWT4.js";import"./chunk.UYR2T2K5.js";import"./chunk.C4OPALXK.js";import"./chunk.OA6TLP6Y.js";import"./chunk.JEJVGIZA.js";import"./chunk.NK4HJI4L.js";import"./chunk.XFR4XVB7.js";export{a as readFile};
