@@ -65,6 +65,22 @@ func inEngines(t *testing.T, f func(t *testing.T, b engine.Browser)) {
 	}
 }
 
+// inOne is an engine that a test is about.
+func inOne(t *testing.T, name string) engine.Browser {
+	t.Helper()
+	for _, e := range engines {
+		if e.name == name {
+			b, err := e.start()
+			if err != nil {
+				t.Fatal(err)
+			}
+			return b
+		}
+	}
+	t.Fatalf("no engine is called %s", name)
+	return nil
+}
+
 // newTab is newPage in any engine. Its screen has engine.Scale pixels for each CSS pixel, and it is
 // touched where the engine's driver has fingers.
 func newTab(t testing.TB, b engine.Browser) *page {

@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"cmp"
 	"context"
 	"encoding/json"
 	"fmt"
@@ -113,7 +114,7 @@ func startFirefox(path, profile, prefs string) (_ *firefox, err error) {
 		return nil, err
 	}
 	f.version = got.Capabilities.BrowserVersion
-	if err := f.call(ctx, "session.subscribe", map[string]any{"events": []string{"log.entryAdded"}}, nil); err != nil {
+	if err := f.call(ctx, "session.subscribe", map[string]any{"events": []string{said, leaves, arrives, stays}}, nil); err != nil {
 		return nil, err
 	}
 	ok = true
@@ -137,19 +138,42 @@ func (f *firefox) Close() {
 	}
 }
 
-// heard hands what the console says to its tab.
+// Events of BiDi: something was said in the console; a tab's page is about to be left, for one that
+// then is there, or that cannot be had.
+const (
+	said    = "log.entryAdded"
+	leaves  = "browsingContext.navigationStarted"
+	arrives = "browsingContext.navigationCommitted"
+	stays   = "browsingContext.navigationFailed"
+)
+
+// heard hands an event to its tab.
 func (f *firefox) heard(method string, params json.RawMessage) {
 	var e struct {
-		Level, Text string
-		Source      struct{ Context string }
+		Level, Text, Context string
+		Source               struct{ Context string }
+		Timestamp            int64 // ms since 1970
 	}
-	if method != "log.entryAdded" || json.Unmarshal(params, &e) != nil {
+	if json.Unmarshal(params, &e) != nil {
 		return
 	}
 	f.mu.Lock()
 	defer f.mu.Unlock()
-	if t := f.tabs[e.Source.Context]; t != nil && (e.Level == "error" || strings.HasPrefix(e.Level, "warn")) {
-		t.trouble = append(t.trouble, e.Level+": "+e.Text)
+	t := f.tabs[cmp.Or(e.Source.Context, e.Context)]
+	if t == nil {
+		return
+	}
+	switch method {
+	case said:
+		if e.Level == "error" || strings.HasPrefix(e.Level, "warn") {
+			t.trouble = append(t.trouble, complaint{e.Timestamp, e.Level + ": " + e.Text})
+		}
+	case leaves:
+		t.leavings = append(t.leavings, leaving{from: e.Timestamp})
+	case arrives, stays:
+		if n := len(t.leavings); n > 0 && t.leavings[n-1].to == 0 {
+			t.leavings[n-1].to = e.Timestamp
+		}
 	}
 }
 

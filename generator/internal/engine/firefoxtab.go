@@ -15,8 +15,24 @@ import (
 type firefoxTab struct {
 	f             *firefox
 	user, context string
-	trouble       []string // guarded by f.mu
+	trouble       []complaint // guarded by f.mu, as are leavings
+	leavings      []leaving
 }
+
+// complaint is what the console said, and when (ms since 1970).
+type complaint struct {
+	at   int64
+	text string
+}
+
+// leaving is the time (ms since 1970) from when a page is about to be left until the next one is
+// there, or cannot be had; to is 0 until then.
+type leaving struct{ from, to int64 }
+
+// brokenOff is what Firefox says, without an address, when the body of a worker's answer does not
+// come to its end. That is so of every answer that is on its way, most often the icon's, when its
+// page is left. What a worker does wrong is said in other words, with the address.
+const brokenOff = "error: Failed to load \u2018\u2019. A ServiceWorker intercepted the request and encountered an unexpected error."
 
 // do sends a command about this tab.
 func (t *firefoxTab) do(ctx context.Context, method string, params map[string]any, into any) error {
@@ -110,10 +126,18 @@ func (t *firefoxTab) Print(ctx context.Context) ([]byte, error) {
 	return base64.StdEncoding.DecodeString(got.Data)
 }
 
+// Trouble leaves out the answers that were broken off by leaving their page.
 func (t *firefoxTab) Trouble() ([]string, error) {
 	t.f.mu.Lock()
 	defer t.f.mu.Unlock()
-	return slices.Clone(t.trouble), nil
+	var list []string
+	for _, c := range t.trouble {
+		left := func(l leaving) bool { return l.from <= c.at && (l.to == 0 || c.at <= l.to) }
+		if c.text != brokenOff || !slices.ContainsFunc(t.leavings, left) {
+			list = append(list, c.text)
+		}
+	}
+	return list, nil
 }
 
 func (t *firefoxTab) Close() {
