@@ -18,7 +18,7 @@ serve:
 
 test: tools lint types
 	@test -n "$(RACE)" || echo "no C compiler: the tests run without the race detector"
-	$(GO) test $(RACE) -timeout 60m ./...
+	$(GO) test $(RACE) -timeout 90m ./...
 
 lint: node $(NODE_STAMP)
 	@files=$$(gofmt -l generator); test -z "$$files" || { echo "gofmt would change:"; echo "$$files"; exit 1; }
