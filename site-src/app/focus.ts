@@ -8,14 +8,13 @@ const usable = (e: Element | null | undefined): e is HTMLElement =>
   !e.matches(':disabled') &&
   !e.closest('[hidden]');
 
-/** The same control in the rows before and after that of a control in a list. */
-function beside(e: Element): (HTMLElement | null | undefined)[] {
-  const row = e.closest('li');
+/** The same control in the rows after and before that of a control, also in the lists beside. */
+function beside(e: Element): (HTMLElement | undefined)[] {
   const name = e.getAttribute('data-t');
-  if (!row || !name) return [];
-  return [row.nextElementSibling, row.previousElementSibling].map((r) =>
-    r?.querySelector<HTMLElement>(`[data-t="${name}"]`),
-  );
+  if (!name || !e.closest('li')) return [];
+  const all = [...document.querySelectorAll<HTMLElement>(`li [data-t="${name}"]`)];
+  const at = all.indexOf(e as HTMLElement);
+  return [all[at + 1], all[at - 1]];
 }
 
 /** The head of what is shown: the task of the lines, or the heading. */

@@ -95,10 +95,12 @@ func TestFocusInEngines(t *testing.T) {
 		p.focusOnNotice()
 		p.focusToTheEnd()
 
-		p.putSessions(s, 3)
-		p.open(s.address + "#/record")
-		p.wait("the record", visible(hook("session")))
-		p.focusInRecord(p.count(hook("session")))
+		for _, hours := range []int{24, 1} { // each in a list of its own; and in one, but around midnight
+			p.putSessionsApart(s, 3, hours)
+			p.open(s.address + "#/record")
+			p.wait("the record", visible(hook("session")))
+			p.focusInRecord(p.count(hook("session")))
+		}
 		eval[any](p, `(location.hash = "#/learner", 0)`)
 		p.enter(hook("remove-learner"))
 		p.wait("the question", visible(hook("confirm")))

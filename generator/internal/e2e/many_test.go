@@ -8,7 +8,7 @@ import (
 )
 
 // putSessions replaces the sessions on the device by so many of the one learner, who has been
-// taught their rules; what is made of them is made anew when the site is opened.
+// taught their rules, so many hours apart; what is made of them is made anew when the site is opened.
 const putSessions = `(async () => {
 	const ask = r => new Promise((ok, no) => { r.onsuccess = () => ok(r.result); r.onerror = () => no(r.error); });
 	const db = await ask(indexedDB.open("sutur")), [l] = await ask(db.transaction("learners").objectStore("learners").getAll());
@@ -17,7 +17,7 @@ const putSessions = `(async () => {
 	if (db.objectStoreNames.contains("months")) tx.objectStore("months").clear();
 	for (const rule of rules) tx.objectStore("taught").put({ learner: l.id, rule, since: "2020-01-01", known: "" });
 	for (let i = 0; i < %d; i++) {
-		const at = new Date(Date.now() - i * 36e5).toISOString();
+		const at = new Date(Date.now() - i * %d * 36e5).toISOString();
 		to.put({ id: "s" + i, learner: l.id, day: at.slice(0, 10), at, rule: rules[i %% 4], from: { s: 78, a: 1 + i %% 30 }, to: { s: 78, a: 5 + i %% 30 },
 			marks: Array.from({ length: 12 }, (_, k) => ({ v: k %% 5, w: k %% 3, l: k %% 2, count: 0 })), stops: [], found: 9, missed: i %% 3, extra: 1, helped: false, outcome: "some" });
 	}
@@ -27,10 +27,12 @@ const putSessions = `(async () => {
 })()`
 
 // putSessions does so on a page without the app, which does not look on.
-func (p *page) putSessions(s *server, n int) {
+func (p *page) putSessions(s *server, n int) { p.putSessionsApart(s, n, 1) }
+
+func (p *page) putSessionsApart(s *server, n, hours int) {
 	p.t.Helper()
 	p.open(s.address + "about.html")
-	eval[any](p, fmt.Sprintf(putSessions, n))
+	eval[any](p, fmt.Sprintf(putSessions, n, hours))
 }
 
 // TestManySessions opens a record of many sessions: every screen works, and the list comes in
