@@ -2,10 +2,11 @@
 // is opened may be this one.
 import { enliven } from './lesson/page.ts';
 import { keep } from './offline/offline.ts';
+import { whenStyled } from './styles.ts';
 import { early } from './theme.ts';
 
 early();
-enliven(document, location.hash);
+whenStyled(() => enliven(document, location.hash));
 
 // These pages have no place to say how far it is: the app says it.
 const quiet = () => undefined;

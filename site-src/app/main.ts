@@ -15,6 +15,7 @@ import * as state from './state.ts';
 import * as store from './store/store.ts';
 import { onOtherTab } from './store/tabs.ts';
 import { reasonOf } from './store/unavailable.ts';
+import { whenStyled } from './styles.ts';
 import { loadCatalogue, TextError } from './text/data.ts';
 import { early } from './theme.ts';
 
@@ -24,8 +25,10 @@ const QUIET = 3000;
 async function start() {
   const { catalogue, sha } = document.documentElement.dataset;
   const reading = store.all().catch(reasonOf);
+  const styles = new Promise<void>(whenStyled);
   const c = await loadCatalogue(catalogue!, sha!);
   const answer = await reading;
+  await styles;
   begun();
   state.onChange(draw);
   state.set({ catalogue: c, route: parseHash(c, location.hash) });

@@ -12,11 +12,20 @@ export function pageScreen(r: Route): Promise<Screen> {
   return new Promise(() => undefined);
 }
 
-/** Puts a style sheet into effect that the page names as data-NAME, unless it is already. */
+const asked = new Map<string, Promise<void>>();
+
+/** Puts a style sheet into effect that the page names as data-NAME; all who ask wait for it. */
 export function sheet(name: string): Promise<void> {
-  const href = document.documentElement.dataset[name];
-  if (!href || document.querySelector(`link[href="${href}"]`)) return Promise.resolve();
-  return new Promise((ok, no) => {
+  const there = asked.get(name);
+  if (there) return there;
+  const coming = linked(document.documentElement.dataset[name]!);
+  asked.set(name, coming);
+  coming.catch(() => asked.delete(name));
+  return coming;
+}
+
+const linked = (href: string) =>
+  new Promise<void>((ok, no) => {
     const link = document.createElement('link');
     link.rel = 'stylesheet';
     link.href = href;
@@ -27,7 +36,6 @@ export function sheet(name: string): Promise<void> {
     };
     document.head.append(link);
   });
-}
 
 /** Whether the page can be had again. */
 export const isThere = () =>

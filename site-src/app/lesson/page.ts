@@ -47,8 +47,9 @@ function colour(figure: HTMLElement, n: number) {
     const el = els.get(w);
     const set = el?.closest('mark') ?? el?.querySelector('mark');
     const family = /(?:^|\s)f-([\w-]+)/.exec(set?.className ?? '')?.[1];
-    if (!el || !family) continue;
-    spans.push({ v: 0, w, l, ...familyLook(family, form(family)) });
+    const sign = family && form(family);
+    if (!el || !sign) continue; // without its style sheet a page keeps the whole word set off
+    spans.push({ v: 0, w, l, ...familyLook(family, sign) });
     set?.classList.add('by-letter');
   }
   const owner = `figure-${n}`;
