@@ -266,6 +266,8 @@ func (l *looks) learner(p *page) {
 	p.wait("two again", visible("fieldset.choice [data-t^=learner-]"))
 	l.at(p, "everyone as a list", "#/learners", visible("ul[data-t=everyone]"))
 	p.do(chromedp.EmulateViewport(1280, 844))
+	p.wait("the table", visible("table"))
+	p.computed(2)
 	l.see(p, "everyone as a table", visible("table"))
 	p.do(chromedp.EmulateViewport(390, 844))
 	p.wait("the list", visible("ul[data-t=everyone]"))
