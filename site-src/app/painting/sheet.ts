@@ -55,7 +55,8 @@ export class Sheet {
 
   /**
    * Has everything measured and drawn anew by draw once the reading font has come for text, unless
-   * it is there already.
+   * it is there already. To be asked together with the first measuring: the font may come a frame
+   * later.
    */
   whenFont(text: string, draw: () => void) {
     if (document.fonts.check(FONT, text)) return;

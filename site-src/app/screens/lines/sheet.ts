@@ -1,6 +1,5 @@
 // The sheet of the lines at work: it is painted after each drawing, and follows fingers and keys.
 import { watch } from './gesture.ts';
-import { afterFrame } from '../../idle.ts';
 import { paint, unpaint } from '../../painting/paint.ts';
 import { Sheet } from '../../painting/sheet.ts';
 import * as practice from '../../practice/practice.ts';
@@ -34,7 +33,7 @@ function lay(el: HTMLElement, p: Practice) {
   laid = { el, verses: p.verses, sheet };
   follow(el, sheet);
   keys(el, sheet, paintLines);
-  afterFrame(() => sheet.whenFont(el.textContent, paintLines));
+  sheet.whenFont(el.textContent, paintLines);
   // Letters move when the lines are laid anew: by a turned phone or a setting.
   let size = '';
   resized?.disconnect();
