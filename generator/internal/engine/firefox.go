@@ -169,11 +169,9 @@ func (f *firefox) heard(method string, params json.RawMessage) {
 			t.trouble = append(t.trouble, complaint{e.Timestamp, e.Level + ": " + e.Text})
 		}
 	case leaves:
-		t.leavings = append(t.leavings, leaving{from: e.Timestamp})
+		t.leave(e.Timestamp)
 	case arrives, stays:
-		if n := len(t.leavings); n > 0 && t.leavings[n-1].to == 0 {
-			t.leavings[n-1].to = e.Timestamp
-		}
+		t.left(e.Timestamp)
 	}
 }
 

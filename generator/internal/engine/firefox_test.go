@@ -10,7 +10,7 @@ import (
 // TestFirefoxBrokenOff hands on events as Firefox 153 sends them: an answer that is broken off by
 // leaving the page is no complaint, whatever the order in which the events arrive.
 func TestFirefoxBrokenOff(t *testing.T) {
-	const careful = "careful"
+	const careful, told = "careful", "told" // told: the tab is told to leave its page
 	brokenOff := brokenOff[len("error: "):]
 	at := func(method string, ms int) [2]string {
 		return [2]string{method, fmt.Sprintf(`{"context":"a","navigation":"n","timestamp":%d,"url":"http://127.0.0.1/"}`, ms)}
@@ -28,12 +28,19 @@ func TestFirefoxBrokenOff(t *testing.T) {
 		"heard early":               {[][2]string{says(brokenOff, 24), at(leaves, 20), at(arrives, 30)}, nil},
 		"before it is left":         {[][2]string{says(brokenOff, 19), at(leaves, 20), at(arrives, 30)}, []string{brokenOff}},
 		"after the next one failed": {[][2]string{at(leaves, 20), at(stays, 30), says(brokenOff, 31)}, []string{brokenOff}},
+		"once told to leave":        {[][2]string{at(told, 17), says(brokenOff, 19), at(leaves, 20), at(arrives, 30), says(brokenOff, 31)}, []string{brokenOff}},
 		"another word":              {[][2]string{at(leaves, 20), says(careful, 24), at(arrives, 30)}, []string{careful}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			tab := &firefoxTab{f: &firefox{tabs: map[string]*firefoxTab{}}}
 			tab.f.tabs["a"] = tab
 			for _, e := range c.events {
+				if e[0] == told {
+					var at struct{ Timestamp int64 }
+					json.Unmarshal([]byte(e[1]), &at)
+					tab.leave(at.Timestamp)
+					continue
+				}
 				tab.f.heard(e[0], json.RawMessage(e[1]))
 			}
 			for i := range c.want {

@@ -26,8 +26,22 @@ type complaint struct {
 }
 
 // leaving is the time (ms since 1970) from when a page is about to be left until the next one is
-// there, or cannot be had; to is 0 until then.
+// there, or cannot be had; to is 0 until then. It begins when the tab is told to leave: what breaks
+// off is often said some ms before Firefox says that the page is left.
 type leaving struct{ from, to int64 }
+
+// leave begins a leaving, unless one has begun; left ends it. Both need f.mu.
+func (t *firefoxTab) leave(at int64) {
+	if n := len(t.leavings); n == 0 || t.leavings[n-1].to != 0 {
+		t.leavings = append(t.leavings, leaving{from: at})
+	}
+}
+
+func (t *firefoxTab) left(at int64) {
+	if n := len(t.leavings); n > 0 && t.leavings[n-1].to == 0 {
+		t.leavings[n-1].to = at
+	}
+}
 
 // brokenOff is what Firefox says, without an address, when the body of a worker's answer does not
 // come to its end. That is so of every answer that is on its way, most often the icon's, when its
@@ -44,11 +58,27 @@ func (t *firefoxTab) do(ctx context.Context, method string, params map[string]an
 }
 
 func (t *firefoxTab) Open(ctx context.Context, address string) error {
-	return t.do(ctx, "browsingContext.navigate", map[string]any{"url": address, "wait": "complete"}, nil)
+	return t.load(ctx, "browsingContext.navigate", map[string]any{"url": address, "wait": "complete"})
 }
 
 func (t *firefoxTab) Reload(ctx context.Context) error {
-	return t.do(ctx, "browsingContext.reload", map[string]any{"wait": "complete"}, nil)
+	return t.load(ctx, "browsingContext.reload", map[string]any{"wait": "complete"})
+}
+
+// load leaves the page by a command; where only what is after the # changes, nothing is left, and
+// Firefox says nothing of it.
+func (t *firefoxTab) load(ctx context.Context, method string, params map[string]any) error {
+	from := time.Now().UnixMilli()
+	t.f.mu.Lock()
+	t.leave(from)
+	t.f.mu.Unlock()
+	err := t.do(ctx, method, params, nil)
+	t.f.mu.Lock()
+	defer t.f.mu.Unlock()
+	if t.leavings[len(t.leavings)-1].from == from {
+		t.left(time.Now().UnixMilli())
+	}
+	return err
 }
 
 func (t *firefoxTab) Eval(ctx context.Context, expression string) (json.RawMessage, error) {
