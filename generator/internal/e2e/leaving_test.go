@@ -1,8 +1,11 @@
 package e2e
 
 import (
+	"fmt"
 	"strings"
 	"testing"
+
+	"sutur/generator/internal/engine"
 )
 
 // maryam opens the screen of a learner who has kept one session, of one rule.
@@ -123,7 +126,7 @@ func TestOwn(t *testing.T) {
 		p.wait("her own "+x, `document.querySelector("[data-t=`+x+`]").getAttribute("aria-pressed") === "true"`)
 	}
 	p.set("since-qalqalah", "2026-01-05")
-	p.wait("that it is kept", visible(hook("notice-action")))
+	p.wait("that it is kept", changedDate)
 	since := func() string {
 		return inDatabase[string](p, `return (await all("taught")).map(x => x.since).join()`)
 	}
@@ -137,4 +140,48 @@ func TestOwn(t *testing.T) {
 		t.Errorf("after a day that has not come: %s", got)
 	}
 	p.calm()
+}
+
+// changedDate is true once the notice is that of a date; an earlier one may stand there with its Undo.
+const changedDate = `document.querySelector("[data-t=notice-said]")?.innerText.startsWith("Changed: ")`
+
+// TestDateInHand types a date while another one comes from elsewhere: what is typed stays until the
+// field is left, and Undo then shows what is kept, also with the keyboard in the field.
+func TestDateInHand(t *testing.T) {
+	s := serve(t, "/", built(t))
+	inEngines(t, func(t *testing.T, b engine.Browser) {
+		p := newTab(t, b)
+		p.begin(s.address, "Maryam")
+		taught := func(rule, since string) {
+			inDatabase[any](p, fmt.Sprintf(`
+				const [l] = await all("learners"), to = db.transaction("taught", "readwrite").objectStore("taught");
+				await ask(to.put({ learner: l.id, rule: %q, since: %q, known: "" }));
+				return 0;`, rule, since))
+		}
+		taught("sakt", "2020-01-01")
+		taught("qalqalah", "2026-01-04")
+		p.open(s.address + "about.html")
+		p.open(s.address + "#/learner")
+		field := func(rule string) string { return `document.querySelector("[data-t=since-` + rule + `]")` }
+		shows := func(rule, day string) string { return field(rule) + `?.value === "` + day + `"` }
+		p.wait("both dates", shows("sakt", "2020-01-01")+" && "+shows("qalqalah", "2026-01-04"))
+
+		eval[any](p, `(`+field("qalqalah")+`.focus(), 0)`)
+		p.set("since-qalqalah", "0202-01-05")
+		taught("sakt", "2020-02-02")
+		eval[any](p, `(new BroadcastChannel("sutur").postMessage(["taught"]), 0)`) // as a tab beside does
+		p.wait("what the tab beside has kept", shows("sakt", "2020-02-02"))
+		if !eval[bool](p, shows("qalqalah", "0202-01-05")) {
+			t.Errorf("what is typed is taken out of the hands: %s", eval[string](p, field("qalqalah")+".value"))
+		}
+		p.set("since-qalqalah", "2026-01-05")
+		p.wait("that it is kept", changedDate)
+		eval[any](p, `(globalThis.first = document.querySelector("[data-t=notice-said]"), 0)`)
+		p.set("since-qalqalah", "2026-01-06")
+		p.wait("that it is kept too", changedDate+` && document.querySelector("[data-t=notice-said]") !== first`)
+		eval[any](p, `(document.querySelector("[data-t=notice-action]").focus(), 0)`)
+		p.key(engine.KeyEnter)
+		p.wait("the date before, and the keyboard in the field", shows("qalqalah", "2026-01-05")+` && document.activeElement === `+field("qalqalah"))
+		p.calm()
+	})
 }

@@ -1,5 +1,5 @@
 // The rules that were taught, lesson by lesson, with dates that can be corrected.
-import { html, nothing } from 'lit-html';
+import { html, noChange, nothing } from 'lit-html';
 import { guard } from 'lit-html/directives/guard.js';
 import { live } from 'lit-html/directives/live.js';
 import { keep } from '../../actions/keep.ts';
@@ -60,18 +60,28 @@ function row({ unit, entries }: Begun) {
   </li>`;
 }
 
+/** The field whose date is being typed: what stands there is not yet what is kept. */
+let typed: HTMLInputElement | undefined;
+
+const isTyped = (id: string) => typed?.id === id && typed === document.activeElement;
+
 /**
  * A date is kept as soon as it is right: while one is typed, it passes through others, of which
- * nothing is said before the field is left.
+ * nothing is said before the field is left, and no drawing takes it out of the hands.
  */
 function field(unit: Unit, entries: Taught[], name: 'since' | 'known', now: string) {
   const id = `${name}-${unit.id}`;
-  const change = ({ target }: Event) => {
-    const all = corrected(entries, name, (target as HTMLInputElement).value, today());
-    if (typeof all !== 'string') void save(unit, entries, all);
+  const change = async ({ target }: Event) => {
+    const input = (typed = target as HTMLInputElement);
+    const { value } = input;
+    const all = corrected(entries, name, value, today());
+    if (typeof all === 'string') return;
+    await save(unit, entries, all);
+    if (typed === input && input.value === value) typed = undefined;
   };
   const left = ({ target }: Event) => {
     const input = target as HTMLInputElement;
+    typed = undefined;
     const wrong = corrected(entries, name, input.value, today());
     if (typeof wrong !== 'string') return;
     input.value = now;
@@ -83,7 +93,7 @@ function field(unit: Unit, entries: Taught[], name: 'since' | 'known', now: stri
       id=${id}
       type="date"
       max=${today()}
-      .value=${live(now)}
+      .value=${isTyped(id) ? noChange : live(now)}
       data-t=${id}
       @change=${change}
       @blur=${left}
