@@ -210,7 +210,13 @@ func call[P, R any](p *page, cmd cdp.Command[P, R], params P) R {
 // eval runs script in the page and returns its value; promises are awaited.
 func eval[T any](p *page, script string) T {
 	p.t.Helper()
-	ctx, cancel := context.WithTimeout(p.ctx, patience)
+	return evalWithin[T](p, patience, script)
+}
+
+// evalWithin is eval for what takes long.
+func evalWithin[T any](p *page, limit time.Duration, script string) T {
+	p.t.Helper()
+	ctx, cancel := context.WithTimeout(p.ctx, limit)
 	defer cancel()
 	v, err := value[T](ctx, p, script)
 	if err != nil {

@@ -170,6 +170,7 @@ func TestDamageHeals(t *testing.T) {
 				})
 			})
 			p := newPage(t)
+			p.unkept() // the worker would fetch it first, and heals by itself
 			p.begin(s.address, "")
 			p.choose(rule, surah, from, upTo)
 			p.wait("the lines", visible(hook(fmt.Sprintf("verse-%d-%d", surah, upTo))))

@@ -45,8 +45,8 @@ func draftKept(phase string, marks int) string {
 
 func (p *page) waitDraft(phase string, marks int) {
 	p.t.Helper()
-	eval[any](p, `(globalThis.there = false, 0)`)
-	p.wait("the draft at "+phase, `(`+draftKept(phase, marks)+`.then(x => { globalThis.there = x; }), globalThis.there)`)
+	eval[any](p, `(globalThis.there = {}, 0)`) // a late answer to an earlier wait goes to an earlier object
+	p.wait("the draft at "+phase, `(t => (`+draftKept(phase, marks)+`.then(x => { t.kept = x; }), t.kept))(globalThis.there)`)
 }
 
 const atPhase = `document.querySelector("main.lines")?.dataset.phase === %q`

@@ -269,8 +269,8 @@ func (p *page) focusInRecord(n int) {
 	p.key(engine.KeyEnter)
 	p.wait("the session again", left(n))
 	p.on("Undo", "main.record *")
-	p.wait("a notice with nothing to do", visible(hook("notice-back")))
-	p.onTo(hook("notice-back") + " " + hook("notice-close"))
+	// It stays for three seconds: the keyboard is put there with the look that sees it.
+	p.wait("the keyboard on a notice with nothing to do", `(e => e && (e.focus(), document.activeElement === e))(document.querySelector("[data-t=notice-back] [data-t=notice-close]"))`)
 	p.past()
 	if at := eval[string](p, focus); at != "notice-close" {
 		p.t.Errorf("a notice went from under the keyboard, which is on %s", at)

@@ -122,8 +122,10 @@ func TestMarkColours(t *testing.T) {
 				v := text.Find(x.surah, x.ayah)
 				p.lines(s, x.rule, x.surah, x.ayah, x.ayah)
 				a := letter(text, v, x.word, x.l)
-				at := p.boxes(onLines(a), ends(text, v, x.word))[x.l]
-				p.press((at.L+at.R)/2, (at.T+at.B)/2)
+				p.tapAt(func() (float64, float64) {
+					at := p.boxes(onLines(a), ends(text, v, x.word))[x.l]
+					return (at.L + at.R) / 2, (at.T + at.B) / 2
+				})
 				p.inLarge(x.l)
 				p.wait("the mark", enabled("undo"))
 				p.inColour("mark "+x.what, onLines(a), ends(text, v, x.word), map[int]color.RGBA{x.l: p.colour("var(--c-" + x.family + ")")})

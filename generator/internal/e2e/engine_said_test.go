@@ -53,6 +53,7 @@ func TestSaid(t *testing.T) {
 		}
 		p.mark(letterAt{})
 		p.enter(hook("next"))
+		p.wait("the check", fmt.Sprintf(atPhase, "check"))
 		p.said("Step: check. " + p.text(hook("task")))
 		if !strings.Contains(p.text(hook("task")), "2") {
 			t.Errorf("the check says %q", p.text(hook("task")))

@@ -135,6 +135,7 @@ func TestSharedStrokes(t *testing.T) {
 				p := p.in(t)
 				p.resize(engine.Width, engine.Height)
 				p.shown(s, "from=78:19&to=78:22")
+				p.longPresses(false)
 				first, second := p.wordBox(0, 0), p.wordBox(0, 1)
 				if first.T != second.T {
 					t.Fatalf("the first two words are not on one line: %+v %+v", first, second)

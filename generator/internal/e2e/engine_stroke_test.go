@@ -46,6 +46,7 @@ func TestStroke(t *testing.T) {
 			t.Run(string(kind), func(t *testing.T) {
 				p := p.in(t)
 				p.lines(s, rule, surah, from, upTo)
+				p.longPresses(false)
 				at := p.longWord()
 				y := (at.T + at.B) / 2
 				p.point(kind, held(at.R-3, y, at.L-40, y))

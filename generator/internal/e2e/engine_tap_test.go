@@ -34,6 +34,7 @@ func (p *page) hint() string { p.t.Helper(); return p.text(hook("zoom-hint")) }
 // openByTap taps between two letters.
 func (p *page) openByTap() {
 	p.t.Helper()
+	p.longPresses(false)
 	p.press(p.joint())
 	p.wait("the large word", visible(hook("zoom-close")))
 }
@@ -55,6 +56,7 @@ func TestTapBetween(t *testing.T) {
 		if n := p.marked(family); n != 1 {
 			t.Errorf("%d letters are marked, want 1", n)
 		}
+		inDatabase[any](p, `return await all("settings")`) // after the write that the word is known
 		p.reload()
 		p.wait("the lines", visible(hook("next")))
 		p.openByTap()

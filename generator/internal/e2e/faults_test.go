@@ -191,7 +191,7 @@ func heals(p *page, s *server, f *harm, want []bundle.File) string {
 		}
 	}
 	p.visit(s.address)
-	p.try(kept, 5*time.Second)
+	p.try(kept, patience)
 	_, wrong := p.whole(s, f, want)
 	return wrong
 }
@@ -269,7 +269,7 @@ func TestFirstVisitFaults(t *testing.T) {
 // given up; it returns the state of the worker in use.
 func (p *page) tried(f *harm) string {
 	idle := 0
-	for deadline := time.Now().Add(8 * time.Second); time.Now().Before(deadline) && idle < 6; time.Sleep(50 * time.Millisecond) {
+	for deadline := time.Now().Add(20 * time.Second); time.Now().Before(deadline) && idle < 6; time.Sleep(50 * time.Millisecond) {
 		state := eval[string](p, `navigator.serviceWorker.getRegistration().then(r => r?.active?.state ?? (r ? "busy" : "none"))`)
 		switch {
 		case state == "activated":

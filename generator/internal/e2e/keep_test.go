@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 
 	cdpbrowser "github.com/chromedp/cdproto/browser"
 	"github.com/chromedp/cdproto/dom"
@@ -52,6 +53,9 @@ func TestUpdate(t *testing.T) {
 	p.wait("the record", visible(hook("session")))
 }
 
+// passedOn is true once a backup is said to be saved; an earlier notice may stand there.
+const passedOn = `document.querySelector("[data-t=notice-said]")?.innerText.includes("passed to your downloads")`
+
 // TestBackup saves the record to a file, reads it in another profile, and refuses what is no backup
 // with nothing changed.
 func TestBackup(t *testing.T) {
@@ -62,9 +66,9 @@ func TestBackup(t *testing.T) {
 	n := session(p)
 	p.downloads(dir)
 	p.click("backup")
-	p.wait("the download to be said", `document.querySelector('[data-t^="notice-"]')`)
+	p.wait("the download to be said", passedOn)
 	var file string
-	for range 200 {
+	for deadline := time.Now().Add(patience); time.Now().Before(deadline); {
 		if names, _ := filepath.Glob(filepath.Join(dir, "*.json")); len(names) == 1 {
 			file = names[0]
 			break
@@ -106,11 +110,12 @@ func TestBackup(t *testing.T) {
 		}
 	}
 	for i := range 2 { // the second time brings nothing twice
+		eval[any](other, `(globalThis.was = document.querySelector("[data-t=notice-restored]"), 0)`)
 		give("backup.json", data)
 		if i == 0 {
 			other.takeIn()
 		}
-		other.wait("the backup to be read", visible(hook("notice-restored")))
+		other.wait("the backup to be read", visible(hook("notice-restored"))+` && document.querySelector("[data-t=notice-restored]") !== was`)
 	}
 	// The session belongs to the learner of the backup, who can be taken in hand.
 	if text := other.text(hook("notice-restored")); text == "" {

@@ -27,8 +27,8 @@ func TestLetterToLesson(t *testing.T) {
 	p.tap(places(t, "madd-tabii", surah, from, upTo)[0]) // a rule not taught yet
 	p.wait("its lesson for later", visible(`[data-t=later-lessons] a[href^="lessons/madd-tabii.html#/lines?"]`))
 	p.tap(want[1])
-	p.wait("what the letter is", visible(hook("letter-name")))
 	link := hook("lesson-" + rule)
+	p.wait("what the letter is", visible(link))
 	lines := fmt.Sprintf("#/lines?rule=%s&from=%d:%d&to=%d:%d", rule, surah, from, surah, upTo)
 	if got := eval[string](p, fmt.Sprintf(`document.querySelector(%q)?.getAttribute("href") ?? ""`, link)); got != "lessons/"+rule+".html"+lines {
 		t.Fatalf("the letter leads to %q", got)

@@ -110,9 +110,10 @@ func (p *page) clickOn(selector string) {
 			const note = x => {
 				const a = globalThis.aim, on = a.e.contains(x.target), moved = a.at !== a.e.getBoundingClientRect().top;
 				if (x.type === "click" && (on || moved)) a.state = on ? "clicked" : "beside";
-				if (x.type === "pointerdown" && a.state === "nothing") a.state = on ? "pressed" : "beside";
+				if (x.type === "pointerdown" && a.state === "nothing") [a.state, a.down] = [on ? "pressed" : "beside", performance.now()];
+				if (x.type === "pointerup" || x.type === "pointercancel") a.up = performance.now();
 			};
-			for (const k of ["pointerdown", "click"]) addEventListener(k, note, true);
+			for (const k of ["pointerdown", "pointerup", "pointercancel", "click"]) addEventListener(k, note, true);
 		}
 		globalThis.aim = { state: "nothing", e, at: e.getBoundingClientRect().top };
 		return then;
@@ -133,12 +134,14 @@ func (p *page) clickOn(selector string) {
 }
 
 // landed waits for what has become of a press: clicked, also where the page has gone on to another,
-// or beside the control. What it returns else is how far the press came.
+// or beside the control; so is a touch that a slow machine held until it was a long one, which
+// clicks nothing. What it returns else is how far the press came.
 func (p *page) landed(deadline time.Time) (state string) {
+	const became = `(a => a?.state === "pressed" && a.up - a.down > 400 && performance.now() - a.up > 1000 ? "beside" : a?.state ?? "clicked")(globalThis.aim)`
 	for time.Now().Before(deadline) {
 		ctx, cancel := context.WithTimeout(p.ctx, patience)
 		var err error
-		state, err = value[string](ctx, p, `globalThis.aim?.state ?? "clicked"`)
+		state, err = value[string](ctx, p, became)
 		cancel()
 		if err != nil || state == "clicked" || state == "beside" {
 			return cmp.Or(state, "clicked")
@@ -168,7 +171,7 @@ func (p *page) count(selector string) int {
 // tap puts the pointer on the middle of a letter at rest, as a finger would.
 func (p *page) tap(a letterAt) {
 	p.t.Helper()
-	at := p.rest(fmt.Sprintf(`(() => {
+	place := fmt.Sprintf(`(() => {
 		const w = document.querySelector('[data-t=passage] .w[data-v="%d"][data-w="%d"]');
 		w.scrollIntoView({ block: "center", behavior: "instant" });
 		const r = new Range();
@@ -181,9 +184,26 @@ func (p *page) tap(a letterAt) {
 			b = r.getBoundingClientRect();
 		}
 		return [b.left + b.width / part, b.top + b.height / 2];
-	})()`, a.v, a.w, a.from, a.to))
-	p.press(at[0], at[1])
+	})()`, a.v, a.w, a.from, a.to)
+	p.tapAt(func() (x, y float64) { at := p.rest(place); return at[0], at[1] })
 	p.inLarge(a.l)
+}
+
+// tapAt taps a place, and once more where a slow machine has held the finger until the word opened.
+func (p *page) tapAt(place func() (x, y float64)) {
+	p.t.Helper()
+	const held = `new Promise(r => requestAnimationFrame(() => requestAnimationFrame(() => r(
+		(at => Boolean(document.querySelector("dialog.zoom")) && at("pointerup") - at("pointerdown") >= 400)(
+			kind => Number(globalThis.journal?.findLast(x => x.split(" ")[1] === kind)?.split(" ")[0]))))))`
+	for {
+		x, y := place()
+		p.press(x, y)
+		if !eval[bool](p, held) {
+			return
+		}
+		p.click("zoom-close")
+		p.wait("the held word to close", `!document.querySelector("dialog.zoom")`)
+	}
 }
 
 // inLarge chooses the letter in the word that a finger's tap has opened, if it has.

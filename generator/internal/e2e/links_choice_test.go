@@ -88,6 +88,7 @@ func TestWorkForOneOfSeveral(t *testing.T) {
 		t.Errorf("taught are %q", taught)
 	}
 	p.open(s.address + "#/today")
+	p.wait("the card of today", `document.querySelector('[data-t^="next-"]')`) // which moves what lies below
 	p.click("work-away")
 	p.wait("that it is away", `!document.querySelector("[data-t=work]")`)
 	p.click("notice-action")

@@ -142,6 +142,7 @@ func TestWorkWithoutNetwork(t *testing.T) {
 	if got := q.text(hook("work")); !strings.Contains(got, hostileSay) {
 		t.Errorf("Today says %q", got)
 	}
+	q.wait("the card of today", `document.querySelector('[data-t^="next-"]')`) // which moves what lies below
 	q.click("send-result")
 	q.wait("the result", visible(hook("qr")))
 	q.set("say", "<b>Verse 14</b>")

@@ -21,8 +21,8 @@ const entriesOf = `(async () => {
 // entries waits until there are n sessions with their entries on the device.
 func (p *page) entries(what string, n int) {
 	p.t.Helper()
-	eval[any](p, `(globalThis.there = undefined, 0)`)
-	p.wait(fmt.Sprintf("%d sessions and their entries: %s", n, what), fmt.Sprintf(`(%s.then(x => { globalThis.there = x; }), globalThis.there === %d)`, entriesOf, n))
+	eval[any](p, `(globalThis.there = {}, 0)`) // a late answer to an earlier wait goes to an earlier object
+	p.wait(fmt.Sprintf("%d sessions and their entries: %s", n, what), fmt.Sprintf(`(t => (%s.then(x => { t.n = x; }), t.n === %d))(globalThis.there)`, entriesOf, n))
 }
 
 // TestEntriesFollow: whatever happens to sessions, their entries follow, and what comes back by
@@ -57,6 +57,7 @@ func TestEntriesFollow(t *testing.T) {
 	before := inDatabase[string](p, whole)
 	p.clickOn(`li[data-t=session]:last-child [data-t=remove]`)
 	p.entries("removed", 1)
+	p.wait("its own Undo", visible(hook("notice-undo")+" "+hook("notice-action")))
 	p.wait("the keyboard on the row beside", `document.activeElement.dataset.t === "remove"`)
 	p.click("notice-action")
 	p.entries("back", 2)

@@ -82,9 +82,16 @@ func TestNoticeCoversNothing(t *testing.T) {
 				}
 				p.photo(fmt.Sprintf("notice-end-%d", size[0]))
 				p.click("step-back")
+				p.waitDraft("read", 0)
 			}
 		}
 	}
+}
+
+// noNoticeMore closes a notice that may have gone by itself.
+func (p *page) noNoticeMore() {
+	p.t.Helper()
+	p.wait("no notice", `document.querySelector("[data-t=notice-close]")?.click() ?? !document.querySelector(".notice")`)
 }
 
 // photo saves what Chromium shows in the folder that SUTUR_PICTURES names, if it names one: in the

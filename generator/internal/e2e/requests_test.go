@@ -170,7 +170,7 @@ func (p *page) everything(s *server) {
 	session(p)
 	p.downloads(p.t.TempDir())
 	p.click("backup")
-	p.wait("the backup", `document.querySelector('[data-t^="notice-"]')`)
+	p.wait("the backup", passedOn)
 	p.open(s.address + "#/give?rule=noon-ikhfa&from=78:12&to=78:16")
 	p.wait("a picture of a link", visible(hook("qr")))
 	p.open(s.address + "#/shared?rule=noon-ikhfa&from=78:12&to=78:16")

@@ -120,6 +120,7 @@ func TestReviewSeveral(t *testing.T) {
 		p.open(s.address + "about.html")
 		p.open(s.address + "#/lines?rule=ghunnah&from=78:12&to=78:16")
 		p.wait("the lines", visible(hook("passage")))
+		p.controls()
 		p.wait("counts: "+x.way, x.shown)
 	}
 	p.calm()

@@ -154,6 +154,7 @@ func TestSharedPen(t *testing.T) {
 	s := serve(t, "/", built(t))
 	p := newPage(t)
 	p.shown(s, sharedLines)
+	p.longPresses(false)
 	a, b := p.wordBox(0, 0), p.wordBox(1, 0)
 	y := a.T + .5*(a.B-a.T)
 	p.pen(input.DispatchMouseEventTypeMousePressed, a.R-2, y)

@@ -20,7 +20,7 @@ func (l *looks) faults(t *testing.T) {
 	f.set(nameOf(t, files, "assets/main."), missing)
 	p := l.page(t, `ServiceWorkerContainer.prototype.register = () => Promise.reject(new Error("refused"))`)
 	p.open(s.address)
-	l.see(p, "boot", words+` && document.documentElement.dataset.boot === "failed"`)
+	l.see(p, "boot", gaveUp)
 	f.set("data/s*", signIn)
 	f.also(nameOf(t, files, "assets/print."), missing)
 	p.open(s.address + "about.html")
@@ -152,6 +152,7 @@ func (l *looks) session(p *page, s *server) {
 
 // strokes is a stroke that marks, and one that takes the marks away.
 func (l *looks) strokes(p *page) {
+	p.longPresses(false)
 	x, y := p.place(`[data-t=passage] .w[data-v="0"][data-w="1"]`)
 	for _, what := range []string{".stroke:not(.off)", ".stroke.off"} {
 		p.mouse(input.DispatchMouseEventTypeMousePressed, x, y)
@@ -160,6 +161,7 @@ func (l *looks) strokes(p *page) {
 		p.mouse(input.DispatchMouseEventTypeMouseReleased, x-30, y)
 		p.wait("the end of the stroke", `!document.querySelector(".stroke")`)
 	}
+	p.longPresses(true)
 }
 
 // shared is the shared screen with everything that can be drawn on it; the lines stop at a pause

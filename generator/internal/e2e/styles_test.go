@@ -68,8 +68,8 @@ func (l *looks) page(t *testing.T, scripts ...string) *page {
 // see looks at the page as it stands, once what is said to be there is.
 func (l *looks) see(p *page, what, there string) {
 	p.t.Helper()
-	p.wait(what, there)
-	l.add(eval[looked](p, `look()`))
+	p.wait(what, `(`+there+`) && (globalThis.looked = look(), true)`)
+	l.add(eval[looked](p, `looked`))
 	p.photo("styles-" + strings.ReplaceAll(what, " ", "-"))
 }
 

@@ -2,6 +2,7 @@ package e2e
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 	"time"
 
@@ -60,10 +61,18 @@ func TestOnePress(t *testing.T) {
 		}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			p := newPage(t)
-			p.begin(s.address, "")
-			p.toDone(s, lines)
-			c.press(p)
+			var p *page
+			for range 5 {
+				p = newPage(t)
+				p.begin(s.address, "")
+				p.toDone(s, lines)
+				began := time.Now()
+				c.press(p)
+				// Two presses that a slow machine holds apart are no double one: the second is Today's.
+				if !strings.Contains(c.name, "double") || time.Since(began) < 250*time.Millisecond {
+					break
+				}
+			}
 			if n := p.sessionsKept(); n != 1 {
 				t.Errorf("%d sessions are kept", n)
 			}
@@ -139,6 +148,7 @@ func TestRecordInTwoTabs(t *testing.T) {
 	p.click("remove-learner")
 	p.click("confirm-remove")
 	p.wait("nobody", `!document.querySelector('[data-t=nickname]')`)
+	q.wait("nobody there either", `!document.querySelector('[data-t=whose]')`)
 	q.tap(letterAt{0, 0, 0, 0, 1})
 	q.toEnd()
 	eval[any](q, `(document.querySelector("[data-t=outcome-some]")?.click(), 0)`)

@@ -77,8 +77,8 @@ func TestTwoTabsWrite(t *testing.T) {
 		q := p.beside()
 		q.openStore(s)
 		eval[any](q, `(globalThis.work = `+run("window", "b")+`, 0)`)
-		eval[any](p, run("window", "a"))
-		eval[any](q, `work`)
+		evalWithin[any](p, 5*patience, run("window", "a"))
+		evalWithin[any](q, 5*patience, `work`)
 		p.bothWrote()
 		p.calm()
 		q.calm()
@@ -91,7 +91,7 @@ func TestTwoTabsWrite(t *testing.T) {
 		if eval[bool](p, `!frames[0].store.saveSessions || store.saveSessions === frames[0].store.saveSessions`) {
 			t.Fatal("the frame has the store of the page: this test proves nothing")
 		}
-		eval[any](p, `Promise.all([`+run("window", "a")+`, `+run("frames[0]", "b")+`]).then(() => 0)`)
+		evalWithin[any](p, 5*patience, `Promise.all([`+run("window", "a")+`, `+run("frames[0]", "b")+`]).then(() => 0)`)
 		p.bothWrote()
 	})
 }

@@ -111,7 +111,7 @@ func (p *page) whole(s *server, f *harm, versions ...[]bundle.File) (which int, 
 	f.off(true)
 	defer f.off(false)
 	p.visit(s.address)
-	if !p.try(alive, 10*time.Second) {
+	if !p.try(alive, patience) {
 		return -1, "the app does not start: " + oneLine(p.describe())
 	}
 	edition := eval[string](p, `document.documentElement.dataset.edition ?? ""`)
