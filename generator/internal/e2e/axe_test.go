@@ -115,7 +115,7 @@ func TestAxeScreens(t *testing.T) {
 }
 
 // settled is true where no part is on its way: no screen, no record, no plan, and no pages.
-const settled = `!document.querySelector("[aria-busy=true], [data-t=planning], [data-t=print-progress]") && !document.querySelector("[data-t^=start-]:disabled")`
+const settled = `!document.querySelector("[aria-busy=true], [data-t=planning], [data-t=print-now]:disabled") && !document.querySelector("[data-t^=start-]:disabled")`
 
 // TestAxeSteps: no violation at any step of the lines, light and dark: the enlarged word, the
 // adult's help, the panel of a letter, what the check says, reading, and the end.

@@ -28,7 +28,7 @@ function table(l: BookletLayout, { rows, rules }: Table) {
         .map(
           ({ rule, key }) =>
             html`<th scope="col" .style=${pencil(rule.family)}>
-              ${swatch(rule.family)}<b>${key ?? ''}</b>
+              ${swatch(rule.family)}<b>${key ?? ''}</b><span class="hidden">${rule.name}</span>
             </th>`,
         )}
     </tr>
