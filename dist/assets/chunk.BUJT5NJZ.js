@@ -1,0 +1,2 @@
+//# allFunctionsCalledOnLoad
+import{Ea as t,mb as e,nb as i}from"./chunk.TZYIGFUF.js";var h={},A=e(class extends i{constructor(){super(...arguments),this.ot=h}render(a,r){return r()}update(a,[r,o]){if(Array.isArray(r)){if(Array.isArray(this.ot)&&this.ot.length===r.length&&r.every((s,n)=>s===this.ot[n]))return t}else if(this.ot===r)return t;return this.ot=Array.isArray(r)?Array.from(r):r,this.render(r,o)}});export{A as a};

@@ -1,2 +1,0 @@
-//# allFunctionsCalledOnLoad
-import{ha as a}from"./chunk.OYEOHGKC.js";var u=2,f=({rule:n,found:s,missed:t,also:e=[]})=>n?[{rule:n,found:s,missed:t},...e]:e,d=n=>{let s=n.reduce((t,e)=>t+e.found,0);return{found:s,of:s+n.reduce((t,e)=>t+e.missed,0)}};function m(n){let s=n.flatMap(t=>f(t).map(e=>({...e,day:t.day})));return[...a(s,t=>t.rule)].map(([t,e])=>{let o=d(e.filter(r=>r.found+r.missed>0).slice(0,u));return{rule:t,sessions:e.length,days:new Set(e.map(r=>r.day)).size,...d(e),lastFound:o.found,lastOf:o.of,day:e[0].day}})}export{u as a,f as b,d as c,m as d};

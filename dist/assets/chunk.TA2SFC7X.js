@@ -1,2 +1,0 @@
-//# allFunctionsCalledOnLoad
-import{Wa as s}from"./chunk.OYEOHGKC.js";var n=(o,t="")=>s(`lessons/${o}.html${t}`);export{n as a};
