@@ -108,14 +108,14 @@ func TestAxeScreens(t *testing.T) {
 			eval[bool](p, fmt.Sprintf(`location.hash = %q, true`, at))
 			p.wait(at, fmt.Sprintf(`location.hash === %q && document.querySelector("main")?.innerText.length > 20`, at))
 			eval[bool](p, `new Promise(r => setTimeout(() => r(true), 300))`) // what comes in after the first drawing
-			p.wait(at+" with all that it waits for", settled)
+			p.wait(at+" with all that it waits for", complete)
 			p.axe(at + " " + scheme)
 		}
 	}
 }
 
-// settled is true where no part is on its way: no screen, no record, no plan, and no pages.
-const settled = `!document.querySelector("[aria-busy=true], [data-t=planning], [data-t=print-now]:disabled") && !document.querySelector("[data-t^=start-]:disabled")`
+// complete is true where no part is on its way: no screen, no record, no plan, and no pages.
+const complete = `!document.querySelector("[aria-busy=true], [data-t=planning], [data-t=print-now]:disabled") && !document.querySelector("[data-t^=start-]:disabled")`
 
 // TestAxeSteps: no violation at any step of the lines, light and dark: the enlarged word, the
 // adult's help, the panel of a letter, what the check says, reading, and the end.

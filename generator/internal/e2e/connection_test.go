@@ -6,7 +6,6 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/chromedp/cdproto/storage"
 
@@ -144,15 +143,7 @@ func TestConnectionDead(t *testing.T) {
 // settings waits until the theme on the device is this one.
 func (p *page) settings(theme string) {
 	p.t.Helper()
-	for deadline := time.Now().Add(patience); ; time.Sleep(20 * time.Millisecond) {
-		got := inDatabase[string](p, `return (await all("settings")).map(x => x.theme).join("")`)
-		if got == theme {
-			return
-		}
-		if time.Now().After(deadline) {
-			p.t.Fatalf("the theme kept is %q, want %q", got, theme)
-		}
-	}
+	p.waitStored("the theme", fmt.Sprintf(`return (await all("settings")).map(x => x.theme).join("") === %q`, theme))
 }
 
 // TestFailedUpgrade: where an upgrade fails, nothing of it is kept, and the page says so.

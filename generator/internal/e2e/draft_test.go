@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/chromedp/chromedp"
 )
@@ -35,18 +36,20 @@ func (p *page) beside() *page {
 	return q
 }
 
-// draftKept is an expression: the one draft on the device is at this step.
-func draftKept(phase string, marks int) string {
-	return fmt.Sprintf(`new Promise((ok, no) => { const r = indexedDB.open("sutur"); r.onerror = no; r.onsuccess = () => {
-		const g = r.result.transaction("drafts").objectStore("drafts").getAll();
-		g.onsuccess = () => { r.result.close(); ok(g.result.length === 1 && g.result[0].phase === %q && g.result[0].marks.length === %d); };
-	}; })`, phase, marks)
+// waitStored waits until a script of inDatabase returns true.
+func (p *page) waitStored(what, script string) {
+	p.t.Helper()
+	for deadline := time.Now().Add(patience); !inDatabase[bool](p, script); time.Sleep(50 * time.Millisecond) {
+		if time.Now().After(deadline) {
+			p.t.Fatalf("waited in vain for %s in the database\n%s", what, p.describe())
+		}
+	}
 }
 
+// waitDraft waits until the one draft on the device is at this step.
 func (p *page) waitDraft(phase string, marks int) {
 	p.t.Helper()
-	eval[any](p, `(globalThis.there = {}, 0)`) // a late answer to an earlier wait goes to an earlier object
-	p.wait("the draft at "+phase, `(t => (`+draftKept(phase, marks)+`.then(x => { t.kept = x; }), t.kept))(globalThis.there)`)
+	p.waitStored("the draft at "+phase, fmt.Sprintf(`const d = await all("drafts"); return d.length === 1 && d[0].phase === %q && d[0].marks.length === %d;`, phase, marks))
 }
 
 const atPhase = `document.querySelector("main.lines")?.dataset.phase === %q`

@@ -3,6 +3,7 @@ package e2e
 import (
 	"fmt"
 	"testing"
+	"time"
 
 	"sutur/generator/internal/engine"
 )
@@ -177,15 +178,15 @@ func (p *page) focusOnLines() {
 	p.on("the last Undo", hook("task"))
 }
 
-// hurry makes time run three times as fast for what waits long.
-func (p *page) hurry() {
+// delays has what waits in the page from now on wait as long as the expression says, in which ms is how
+// long (ms) it would.
+func (p *page) delays(expression string) {
 	p.t.Helper()
-	eval[any](p, `(() => {
-		const own = setTimeout;
-		window.setTimeout = (f, ms, ...a) => own(f, ms > 5000 ? ms / 3 : ms, ...a);
-		return 0;
-	})()`)
+	eval[any](p, `(own => { globalThis.setTimeout = (f, ms, ...a) => own(f, `+expression+`, ...a); return 0; })(globalThis.ownTimeout ??= setTimeout.bind(globalThis))`)
 }
+
+// hurry makes time run three times as fast for what waits long.
+func (p *page) hurry() { p.t.Helper(); p.delays(`ms > 5000 ? ms / 3 : ms`) }
 
 // past waits longer than a notice stays that offers nothing to do.
 func (p *page) past() {
@@ -261,7 +262,7 @@ func (p *page) focusInRecord(n int) {
 	left := func(n int) string {
 		return fmt.Sprintf(`document.querySelectorAll('%s').length === %d`, hook("session"), n)
 	}
-	p.hurry()
+	p.delays(`ms`) // a notice goes after nine seconds, in which the keyboard must reach it
 	p.enter(hook("remove"))
 	p.wait("a session less", left(n-1))
 	p.on("Remove", hook("remove"))
@@ -269,9 +270,10 @@ func (p *page) focusInRecord(n int) {
 	p.key(engine.KeyEnter)
 	p.wait("the session again", left(n))
 	p.on("Undo", "main.record *")
-	// It stays for three seconds: the keyboard is put there with the look that sees it.
-	p.wait("the keyboard on a notice with nothing to do", `(e => e && (e.focus(), document.activeElement === e))(document.querySelector("[data-t=notice-back] [data-t=notice-close]"))`)
-	p.past()
+	p.wait("a notice with nothing to do", visible(hook("notice-back")))
+	p.onTo(hook("notice-back") + " " + hook("notice-close"))
+	p.hurry()
+	time.Sleep(10 * time.Second)
 	if at := eval[string](p, focus); at != "notice-close" {
 		p.t.Errorf("a notice went from under the keyboard, which is on %s", at)
 	}

@@ -78,7 +78,7 @@ func (p *page) short(s *server) {
 	for _, at := range []string{"today", "rules", "record", "learner"} {
 		p.open(s.address + "about.html")
 		p.open(s.address + "#/" + at)
-		p.wait(at, `document.querySelector(".screen main h1") && !document.querySelector(".screen [aria-busy=true], [data-t=planning]")`)
+		p.wait(at, `document.querySelector(".screen main h1") && `+complete)
 		p.empty(at, quarter)
 	}
 	p.open(s.address + "about.html")

@@ -83,6 +83,7 @@ func TestStops(t *testing.T) {
 		p.longPresses(false)
 		p.press(p.place(`[data-t=passage] .w[data-w="1"]`))
 		p.frames()
+		p.wait("a step to undo", enabled("undo"))
 		if eval[bool](p, "Boolean("+large+")") {
 			t.Error("a word opens for a pencil that marks no letters")
 		}

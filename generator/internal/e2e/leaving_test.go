@@ -34,16 +34,15 @@ func TestArchive(t *testing.T) {
 	if p.count("[data-t^=learner-]") != 0 {
 		t.Error("one learner alone can be chosen")
 	}
-	for _, at := range []string{"#/today", "#/learners", "#/record"} {
-		there := map[string]string{"#/today": `[data-t^="next-"]`, "#/learners": "main.learners h1", "#/record": "main.record h1"}[at]
+	for _, x := range []struct{ at, there string }{{"#/today", `[data-t^="next-"]`}, {"#/learners", "main.learners h1"}, {"#/record", "main.record h1"}} {
 		p.open(s.address + "about.html")
-		p.open(s.address + at)
-		p.wait("the screen", visible(there))
-		if at == "#/learners" {
+		p.open(s.address + x.at)
+		p.wait("the screen", visible(x.there))
+		if x.at == "#/learners" {
 			p.computed(1)
 		}
 		if strings.Contains(p.text("#app"), "Maryam") {
-			t.Errorf("%s names who is archived", at)
+			t.Errorf("%s names who is archived", x.at)
 		}
 	}
 	if n := inDatabase[int](p, `return (await all("sessions")).length`); n != 1 {

@@ -110,10 +110,9 @@ func (p *page) clickOn(selector string) {
 			const note = x => {
 				const a = globalThis.aim, on = a.e.contains(x.target), moved = a.at !== a.e.getBoundingClientRect().top;
 				if (x.type === "click" && (on || moved)) a.state = on ? "clicked" : "beside";
-				if (x.type === "pointerdown" && a.state === "nothing") [a.state, a.down] = [on ? "pressed" : "beside", performance.now()];
-				if (x.type === "pointerup" || x.type === "pointercancel") a.up = performance.now();
+				if (x.type === "pointerdown" && a.state === "nothing") a.state = on ? "pressed" : "beside";
 			};
-			for (const k of ["pointerdown", "pointerup", "pointercancel", "click"]) addEventListener(k, note, true);
+			for (const k of ["pointerdown", "click"]) addEventListener(k, note, true);
 		}
 		globalThis.aim = { state: "nothing", e, at: e.getBoundingClientRect().top };
 		return then;
@@ -133,11 +132,20 @@ func (p *page) clickOn(selector string) {
 	p.t.Fatalf("the control %s is not clicked: %s\n%s", selector, state, p.describe())
 }
 
+// longPress is true where the last press in the journal took so long that it may have been taken for a
+// long one; sinceUp is how long (ms) ago it ended.
+const (
+	lastUp    = `Number(globalThis.journal?.findLast(x => /^\d+ pointer(up|cancel) /.test(x))?.split(" ")[0])`
+	lastDown  = `Number(globalThis.journal?.findLast(x => /^\d+ pointerdown /.test(x))?.split(" ")[0])`
+	longPress = `(` + lastUp + ` - ` + lastDown + ` >= 400)`
+	sinceUp   = `(performance.now() - ` + lastUp + `)`
+)
+
 // landed waits for what has become of a press: clicked, also where the page has gone on to another,
 // or beside the control; so is a touch that a slow machine held until it was a long one, which
 // clicks nothing. What it returns else is how far the press came.
 func (p *page) landed(deadline time.Time) (state string) {
-	const became = `(a => a?.state === "pressed" && a.up - a.down > 400 && performance.now() - a.up > 1000 ? "beside" : a?.state ?? "clicked")(globalThis.aim)`
+	const became = `(state => state === "pressed" && ` + longPress + ` && ` + sinceUp + ` > 1000 ? "beside" : state ?? "clicked")(globalThis.aim?.state)`
 	for time.Now().Before(deadline) {
 		ctx, cancel := context.WithTimeout(p.ctx, patience)
 		var err error
@@ -192,13 +200,11 @@ func (p *page) tap(a letterAt) {
 // tapAt taps a place, and once more where a slow machine has held the finger until the word opened.
 func (p *page) tapAt(place func() (x, y float64)) {
 	p.t.Helper()
-	const held = `new Promise(r => requestAnimationFrame(() => requestAnimationFrame(() => r(
-		(at => Boolean(document.querySelector("dialog.zoom")) && at("pointerup") - at("pointerdown") >= 400)(
-			kind => Number(globalThis.journal?.findLast(x => x.split(" ")[1] === kind)?.split(" ")[0]))))))`
 	for {
 		x, y := place()
 		p.press(x, y)
-		if !eval[bool](p, held) {
+		p.frames()
+		if !eval[bool](p, `Boolean(document.querySelector("dialog.zoom")) && `+longPress) {
 			return
 		}
 		p.click("zoom-close")

@@ -5,24 +5,17 @@ import (
 	"testing"
 )
 
-// entriesOf is an expression: the sessions on the device if their entries are the same sessions
-// without their marks, each in its month; else -1.
-const entriesOf = `(async () => {
-	const ask = r => new Promise((ok, no) => { r.onsuccess = () => ok(r.result); r.onerror = () => no(r.error); });
-	const db = await ask(indexedDB.open("sutur")), tx = db.transaction(["sessions", "months"]), months = tx.objectStore("months");
-	const [sessions, keys, values] = await Promise.all([ask(tx.objectStore("sessions").getAll()), ask(months.getAllKeys()), ask(months.getAll())]);
-	db.close();
-	const line = x => JSON.stringify(Object.entries(x).filter(([k]) => k !== "marks" && k !== "stops").sort());
-	const there = keys.flatMap((k, i) => k === "made" ? [] : JSON.parse(values[i]).map(x => k.join() + line(x))).sort().join("\n");
-	const want = sessions.map(x => [x.learner, x.day.slice(0, 7)].join() + line(x)).sort().join("\n");
-	return there === want && (keys[0] === "made" || !sessions.length) ? sessions.length : -1;
-})()`
-
-// entries waits until there are n sessions with their entries on the device.
+// entries waits until there are n sessions on the device, with their entries: the same sessions
+// without their marks, each in its month.
 func (p *page) entries(what string, n int) {
 	p.t.Helper()
-	eval[any](p, `(globalThis.there = {}, 0)`) // a late answer to an earlier wait goes to an earlier object
-	p.wait(fmt.Sprintf("%d sessions and their entries: %s", n, what), fmt.Sprintf(`(t => (%s.then(x => { t.n = x; }), t.n === %d))(globalThis.there)`, entriesOf, n))
+	p.waitStored(fmt.Sprintf("%d sessions and their entries: %s", n, what), fmt.Sprintf(`
+		const tx = db.transaction(["sessions", "months"]), months = tx.objectStore("months");
+		const [sessions, keys, values] = await Promise.all([ask(tx.objectStore("sessions").getAll()), ask(months.getAllKeys()), ask(months.getAll())]);
+		const line = x => JSON.stringify(Object.entries(x).filter(([k]) => k !== "marks" && k !== "stops").sort());
+		const there = keys.flatMap((k, i) => k === "made" ? [] : JSON.parse(values[i]).map(x => k.join() + line(x))).sort().join("\n");
+		const want = sessions.map(x => [x.learner, x.day.slice(0, 7)].join() + line(x)).sort().join("\n");
+		return there === want && (keys[0] === "made" || !sessions.length) && sessions.length === %d;`, n))
 }
 
 // TestEntriesFollow: whatever happens to sessions, their entries follow, and what comes back by

@@ -88,10 +88,10 @@ func TestNoticeCoversNothing(t *testing.T) {
 	}
 }
 
-// noNoticeMore closes a notice that may have gone by itself.
-func (p *page) noNoticeMore() {
+// closeNotice closes a notice that may have gone by itself.
+func (p *page) closeNotice() {
 	p.t.Helper()
-	p.wait("no notice", `document.querySelector("[data-t=notice-close]")?.click() ?? !document.querySelector(".notice")`)
+	p.wait("no notice", `document.querySelector("[data-t=notice-close]")?.click() ?? `+noNotice)
 }
 
 // photo saves what Chromium shows in the folder that SUTUR_PICTURES names, if it names one: in the

@@ -116,7 +116,7 @@ func (p *page) backedUp() string {
 	})()`)
 	p.click("safe-backup")
 	p.wait("the backup", `globalThis.saved`)
-	p.noNoticeMore() // nothing is to move under what is pressed next
+	p.closeNotice() // nothing is to move under what is pressed next
 	return eval[string](p, `saved`)
 }
 

@@ -135,10 +135,7 @@ func TestLadder(t *testing.T) {
 	p.wait("the kept order", fmt.Sprintf(`document.querySelector(".ladder") && (%s) === %q`, first, moved))
 	eval[any](p, `(document.querySelector('[data-t="criterion"]').open = true, 0)`)
 	p.set("ready-sessions", "2")
-	p.wait("the figure kept", `(indexedDB.open("sutur").onsuccess = e => {
-		const db = e.target.result;
-		db.transaction("learners").objectStore("learners").getAll().onsuccess = g => { globalThis.ready = g.target.result[0].ready?.sessions; db.close(); };
-	}, globalThis.ready === 2)`)
+	p.waitStored("the figure", `return (await all("learners"))[0].ready?.sessions === 2`)
 	p.click("reset-order")
 	p.wait("the computed order", fmt.Sprintf(`(%s) === %q`, first, was))
 	p.calm()

@@ -49,12 +49,11 @@ func (p *page) rest(place string) []float64 {
 	})()`, place))
 }
 
-// longPresses says whether a press that stays is a hold, which it is after 450 ms: a slow machine makes one
-// of a press that is to be short, or of a stroke before it moves.
+// longPresses says whether a press that stays is a hold, which it is after 450 ms: a slow machine makes
+// one of a press that is to be short, or of a stroke before it moves.
 func (p *page) longPresses(yes bool) {
 	p.t.Helper()
-	eval[any](p, fmt.Sprintf(`((own, yes) => { globalThis.setTimeout = (f, ms, ...x) => own(f, ms === 450 && !yes ? 60_000 : ms, ...x); return 0; })(
-		globalThis.ownTimeout ??= setTimeout.bind(globalThis), %v)`, yes))
+	p.delays(map[bool]string{true: `ms`, false: `ms === 450 ? 60_000 : ms`}[yes])
 }
 
 // TestPress holds controls down while what they belong to changes: no press is lost, and a slider

@@ -144,7 +144,7 @@ func TestReadingInEngines(t *testing.T) {
 		if got := p.recordNow(); got != "a s1 3,b s2 3; ; Amal,Badr" {
 			t.Errorf("the device holds %q", got)
 		}
-		p.noNoticeMore()
+		p.closeNotice()
 		p.drop(file)
 		p.wait("words", visible(hook("notice-restored")))
 		if p.count(hook("reading")) > 0 {
@@ -202,7 +202,7 @@ func TestGive(t *testing.T) {
 
 	// Thought better of it, nothing is said; without a share sheet the file is a download.
 	eval[any](p, `(navigator.share = async () => { globalThis.givenUp = true; throw new DOMException("", "AbortError"); }, 0)`)
-	p.noNoticeMore()
+	p.closeNotice()
 	p.click("give")
 	p.wait("the share to be given up", `globalThis.givenUp`)
 	p.still()

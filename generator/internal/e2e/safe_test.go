@@ -183,10 +183,7 @@ func TestSevenDays(t *testing.T) {
 			again("after six days, with a backup due", true)
 			p.clickOn(hook("safe") + " " + hook("safe-backup"))
 			p.wait("the day of the backup", `!document.querySelector('[data-t=safe] [data-t=safe-backup]')`)
-			p.wait("that it is kept", `(indexedDB.open("sutur").onsuccess = e => {
-				const db = e.target.result;
-				db.transaction("settings").objectStore("settings").get("device").onsuccess = g => { globalThis.backed = g.target.result?.backed; db.close(); };
-			}, globalThis.backed)`)
+			p.waitStored("the day", `return Boolean((await all("settings"))[0]?.backed)`)
 			again("after six days, with a backup", false)
 			// Opened by an icon, it is not concerned.
 			p.before(`Object.defineProperty(Navigator.prototype, "standalone", { value: true })`)

@@ -113,10 +113,7 @@ func TestReviewSeveral(t *testing.T) {
 		p.open(s.address + "#/learner")
 		p.click("counting-" + x.way)
 		p.wait("the choice shown", fmt.Sprintf(`document.querySelector('[data-t="counting-%s"][aria-pressed=true]')`, x.way))
-		p.wait("the choice kept", fmt.Sprintf(`(indexedDB.open("sutur").onsuccess = e => {
-			const db = e.target.result;
-			db.transaction("learners").objectStore("learners").getAll().onsuccess = g => { globalThis.counting = g.target.result[0]?.own?.counting; db.close(); };
-		}, globalThis.counting === %q)`, x.way))
+		p.waitStored("the choice", fmt.Sprintf(`return (await all("learners"))[0].own?.counting === %q`, x.way))
 		p.open(s.address + "about.html")
 		p.open(s.address + "#/lines?rule=ghunnah&from=78:12&to=78:16")
 		p.wait("the lines", visible(hook("passage")))

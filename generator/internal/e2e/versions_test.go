@@ -61,6 +61,9 @@ func TestThreeVersions(t *testing.T) {
 	p.is(s, f, v, 2)
 }
 
+// oneVersion is true once one version alone is kept.
+const oneVersion = `globalThis.versions === 1 || void caches.keys().then(k => { globalThis.versions = k.filter(x => /[0-9a-f]{16}$/.test(x)).length; })`
+
 // TestWaitingVersion: the second is whole and nobody takes it; the third comes.
 func TestWaitingVersion(t *testing.T) {
 	v, s, f, p := keepFirst(t)
@@ -75,7 +78,7 @@ func TestWaitingVersion(t *testing.T) {
 	// What nobody used is not kept for ever.
 	p.open(s.address)
 	p.wait("the app", alive)
-	p.wait("one version", `globalThis.versions === 1 || void caches.keys().then(k => { globalThis.versions = k.filter(x => /[0-9a-f]{16}$/.test(x)).length; })`)
+	p.wait("one version", oneVersion)
 }
 
 // TestVersionOnTheWay: the third is put in place while the second is fetched.
@@ -176,7 +179,7 @@ func TestTwoTabs(t *testing.T) {
 	// With no page of it left, the older version goes.
 	other.close()
 	p.open(s.address + "#/record")
-	p.wait("one version", `globalThis.versions === 1 || void caches.keys().then(k => { globalThis.versions = k.filter(x => /[0-9a-f]{16}$/.test(x)).length; })`)
+	p.wait("one version", oneVersion)
 }
 
 // TestNoRoom: a full device is told, and what was kept stays usable.
